@@ -4,6 +4,8 @@ What is refused must be orders, and refused whatever they come with: 'claims und
 under 5,000 lb cannot be taken on our truck' and 'no order under 5 t is delivered free' refuse none.
 """
 
+import re
+
 from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.changes.discounts import names_discount
@@ -79,7 +81,11 @@ def _within(match: Found[str], others: list[Found[str]]) -> bool:
 def _rest(behind: str) -> str:
     """What stands behind the weight and says more than that it is refused, and of what orders."""
     sections = ("orders_refused", "order_words", "minimum_per", "ordered", "refusal_filler")
-    rest = behind
+    # The 'one' of 'per one item' is a figure by now.
+    rest = _ONE.sub(" ", behind)
     for section in sections:
         rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
     return rest.replace("/", " ").strip(_STOPS)
+
+
+_ONE = re.compile(r"(?:\bd['’])?\b1\b(?![.,]?\d)")
