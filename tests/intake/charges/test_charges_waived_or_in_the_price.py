@@ -235,6 +235,7 @@ def test_where_the_charge_itself_has_ended_it_is_none(note):
         ("Energy surcharge $30/ST, suspended until 31 December 2025.", DUE),
         ("The energy surcharge announced for the mills has been withdrawn.", []),
         ("The board tax energy surcharge ended.", OPEN_ONE),
+        ("The $30 per short ton energy surcharge that we brought in during 2022 ended with December 2025.", []),
     ],
 )
 def test_the_day_of_the_list_tells_whether_a_relief_holds(note, charge):

@@ -52,6 +52,7 @@ def test_the_way_that_board_comes(text, delivered):
         ("Shipped direct ex mill, delivered, energy surcharge $12/ST", True),
         ("Delivered prices plus energy surcharge $12/ST", True), ("Prices delivered, sheeting $60/ST extra", True),
         ("Delivered prices in USD per short ton, plus VAT", True), ("Price delivered: 1,120 USD/ST", True),
+        ("Net price delivered = base price + paper supplement", True),
     ],
 )  # fmt: skip
 def test_delivery_that_has_its_own_price_is_in_no_other(text, delivered):

@@ -170,7 +170,7 @@ def test_a_part_of_its_own_that_bounds_freight(text, delivered):
         "Delivered, truckloads ship in 2 weeks.", "Delivered, lead time for truckloads 2 weeks.",
         "Frei Haus, Samstage ausgenommen.", "Frei Haus, Lieferzeit 3 Wochen, Betriebsferien ausgenommen.",
         "Prices delivered, orders over 5 ST earn 2 % discount", "Delivered within Germany",
-        "Innerhalb Deutschlands frei Haus.",
+        "Innerhalb Deutschlands frei Haus.", "CAD per tonne, delivered within Ontario and Quebec",
     ],
 )  # fmt: skip
 def test_a_term_of_its_own_bounds_no_freight(text):
@@ -180,8 +180,8 @@ def test_a_term_of_its_own_bounds_no_freight(text):
 @pytest.mark.parametrize(
     "text",
     [
-        "Frei Haus, ab 10 t.", "Franco, à partir de 10 t", "Delivered, full truckloads only.", "Delivered within Ohio",
-        "Frei Haus, Inseln ausgenommen.", "Frei Haus innerhalb Bayerns.", "Prices delivered, orders over 5 ST.",
+        "Frei Haus, ab 10 t.", "Franco, à partir de 10 t", "Delivered, full truckloads only.",
+        "Frei Haus, Inseln ausgenommen.", "Innerhalb Bayerns frei Haus.", "Prices delivered, orders over 5 ST.",
         "Prices are USD per short ton delivered, for orders over 10 ST.",
     ],
 )  # fmt: skip

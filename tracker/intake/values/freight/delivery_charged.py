@@ -24,8 +24,9 @@ def costs_extra(part: str, terms: list[Found[str]]) -> bool:
     named = {match.value for match in phrases("charges").find(rest)}
     if named - {"freight", "other"} or phrases("forms").find(rest) or phrases("taxes").find(rest) or find_grade(rest):
         return False
-    added = phrases("additions").find(rest) or phrases("against").find(rest) or phrases("extra_words").find(rest)
-    if added and (sums_in(rest) or named):
+    against = phrases("against").find(rest)
+    added = against or phrases("additions").find(rest) or phrases("extra_words").find(rest)
+    if (added and sums_in(rest)) or (against and named):
         return True
     # 'Lieferung frei Haus: 25 EUR/t' is what delivery comes to, 'Preis frei Haus: 1.120 EUR/t' a price.
     carried = phrases("carriage").find(part)

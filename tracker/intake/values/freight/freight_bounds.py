@@ -86,12 +86,10 @@ _DISTANCE = re.compile(r"\s*(?:a |of |de |von |av )?\d+\s?(?:km|kilomet\w+|miles
 
 def within_a_reach(part: str) -> bool:
     """'Delivered within 100 miles', 'innerhalb Bayerns frei Haus', and not 'delivered to Dayton (45 miles from our
-    mill)' nor 'innerhalb Deutschlands frei Haus'."""
+    mill)', 'innerhalb Deutschlands frei Haus' nor 'prices delivered within Ontario', which is where the list is for."""
     folded = fold(part)
-    inside = {match.start for match in phrases("inside").find(part)}
     return any(
-        _DISTANCE.match(folded[match.end :])
-        or ((match.first == 0 or match.start in inside) and _in_a_region(part[match.end :]))
+        _DISTANCE.match(folded[match.end :]) or (match.first == 0 and _in_a_region(part[match.end :]))
         for match in phrases("reach").find(part)
     )
 

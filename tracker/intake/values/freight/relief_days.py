@@ -6,6 +6,7 @@ from datetime import date
 
 from tracker.intake.values.times.dates import DateOrder, DateReading, find_dates, ordered
 from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.phrases import Found
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,8 +34,9 @@ class ReliefDays:
         return (bool(ends) and all(one < day for one in ends)) or (self.year is not None and self.year < day.year)
 
 
-def relief_days(part: str, *, has_ended: bool) -> ReliefDays | None:
-    """The days in a part of a sentence that says that a charge is not charged, or `has_ended`; None without any."""
+def relief_days(part: str, said: Found[str]) -> ReliefDays | None:
+    """The days in a part of a sentence that says that a charge is not charged, or has ended; None without any."""
+    has_ended = said.value == "ended"
     begins, ends, ahead = None, None, False
     for found in find_dates(part):
         before = part[: found.start].rstrip(" :")
@@ -47,7 +49,8 @@ def relief_days(part: str, *, has_ended: bool) -> ReliefDays | None:
         elif has_ended:
             # 'Ended 1 March 2026', 'was dropped in June 2026'.
             begins = begins or found
-    during = _DURING.search(part)
+    # 'The surcharge that we brought in during 2022 has ended' tells of its beginning.
+    during = _DURING.search(part, said.end) or _DURING.match(part)
     year = int(during[1]) if during is not None else None
     ahead = ahead and not (has_ended and begins is not None and _happened(part, begins))
     return ReliefDays(begins, ends, year, ahead) if (begins or ends or year) is not None else None

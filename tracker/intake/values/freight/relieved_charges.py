@@ -132,7 +132,7 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
             # 'Incl. freight, delivered' says how all prices are meant.
             terms = find_delivery(part[match.end :]) if match.value == "waived" else None
             delivered = terms.delivered if terms is not None else None
-            days = relief_days(part, has_ended=match.value == "ended") if match.value in _OF_A_TIME else None
+            days = relief_days(part, match) if match.value in _OF_A_TIME else None
             itself = general and any(map(str.isdigit, part[: match.start]))
             unsure = subject is _Subject.UNKNOWN
             yield NoCharge(charge.kind, charge.label, clause, general, _grades(part), days, unsure, delivered, itself)
@@ -172,7 +172,8 @@ def _subject(part: str, named: list[_Named], said: Found[str]) -> _Subject:
 
 def _rest(words: str) -> str:
     """What is left of them without those that may stand ahead of a charge that is itself said to have ended."""
-    found = phrases("ahead_of_ended").find(words)
+    # 'The £30 per tonne energy supplement'.
+    found = [match for section in ("ahead_of_ended", "per", "basis") for match in phrases(section).find(words)]
     spans = [*(match.span for match in found), *((day.start, day.end) for day in find_dates(words))]
     return _AMOUNT.sub(" ", blanked(words, spans)).strip(" :,()–-")
 
