@@ -181,3 +181,46 @@ def test_what_cutting_sheets_costs_is_not_charged_for_rolls(note):
     rolls, sheets = lines([head, *rows, [], [note]]).values()
     assert rolls.offer.charges == ()
     assert [charge.price for charge in sheets.offer.charges] == [12]
+
+
+SIZES = ["Board", "g/m²", "µm", "below 3 t", "3 t to 10 t", "10 t and over"]
+
+
+def charged_by_size(note):
+    """What the boards are charged at each of three order sizes, and whether small orders are told there."""
+    rows = [["EUR per tonne, delivered"], [note], [], SIZES, ["GC1", 300, 450, 1220, 1180, 1120]]
+    return [
+        ([charge.price for charge in line.offer.charges], "bracket-unread" in codes(line))
+        for line in lines(rows).values()
+    ]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Orders below 3 tonnes attract a small-order supplement of €35 per tonne on top of the price shown.",
+        "Für Aufträge unter 3 t wird ein Zuschlag von 35 €/t auf die genannten Preise erhoben.",
+        "Les commandes de moins de trois tonnes supportent une majoration de 35 € par tonne, en plus du prix indiqué",
+        "Pedidos de menos de 3 t: recargo de 35 €/t sobre los precios indicados.",
+        "Order under 3 t: tillägg 35 €/t utöver angivna priser.",
+    ],
+)  # fmt: skip
+def test_a_supplement_on_top_of_the_prices_is_charged_on_those_of_small_orders(note):
+    assert charged_by_size(note) == [([35], False), ([], False), ([], False)]
+
+
+@pytest.mark.parametrize(
+    ("note", "told"),
+    [
+        ("Orders below 3 tonnes attract a supplement of €35 per tonne.", [True, True, True]),
+        ("Orders below 3 tonnes: supplement of €35 per order on top of the price shown.", [True, True, True]),
+        ("Orders below 3 tonnes: no supplement of €35 per tonne on top of the price shown.", [True, True, True]),
+    ],
+)
+def test_a_supplement_that_the_prices_may_bear_already_is_told(note, told):
+    assert charged_by_size(note) == [([], each) for each in told]
+
+
+def test_a_supplement_for_a_part_of_a_size_is_told_there():
+    note = "Orders below 5 tonnes: supplement of €35 per tonne on top of the price shown."
+    assert charged_by_size(note) == [([35], False), ([], True), ([], False)]

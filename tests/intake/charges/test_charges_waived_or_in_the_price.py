@@ -181,3 +181,62 @@ def test_a_charge_that_some_terms_of_delivery_are_free_of_is_charged_on_others(n
 def test_freight_in_the_price_and_delivered_are_one(title):
     found = lines([[title], [], ["Grade", "µm", "g/m²", "EUR/t"], ["GC1", 450, 250, 1100]])
     assert [(line.offer.delivered, line.offer.charges) for line in found.values()] == [(True, ())]
+
+
+DUE, OPEN_ONE = [(30, False)], [(0, False)]
+
+
+def listed_in_march(*texts):
+    """What the boards of a list of 2 March 2026 are charged: (figure, True for a part of the price)."""
+    return charged([["Price list 2 March 2026"], *([text] for text in texts), [], HEAD, CUK])[0]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "The rebate on the energy surcharge was withdrawn. Energy surcharge $30/ST.",
+        "Fuel surcharge relief ended 1 February 2026; fuel surcharge $30/ST applies.",
+        "The freight allowance has lapsed; freight $30/ST.", "Freight $30/ST. Our freight contract has expired.",
+        "Free freight ended 1 January 2026. Freight $30/ST.", "Freight $30/ST. The season has ended.",
+        "Energy surcharge $30/ST applies. The cap on the energy surcharge is lifted.",
+        "Energy surcharge $30/ST, as the suspension of the energy surcharge has ended",
+        "Energiezuschlag $30/ST. Die Deckelung des Energiezuschlags ist ausgelaufen.",
+        "Surcharge énergie $30/ST. L'exonération de la surcharge énergie a pris fin.",
+        "Recargo de energía $30/ST. La exención del recargo de energía terminó.",
+        "Energitillägg $30/ST. Undantaget från energitillägget upphörde 1 januari 2026.",
+    ],
+)  # fmt: skip
+def test_where_a_relief_has_ended_the_charge_is_due(note):
+    assert listed_in_march(note) == DUE
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "The energy surcharge was withdrawn.", "Our temporary energy surcharge of last year has ended.",
+        "The energy surcharge was withdrawn effective 1 January 2026.", "It ended on 1 January 2026.",
+        "Der Energiezuschlag entfiel zum 01.01.2026.", "La surcharge énergie a pris fin le 1er janvier 2026.",
+        "El recargo de energía terminó el 1 de enero de 2026.", "Energitillägget upphörde 1 januari 2026.",
+        "The energy surcharge is suspended until 31 December 2026.",
+    ],
+)  # fmt: skip
+def test_where_the_charge_itself_has_ended_it_is_none(note):
+    assert listed_in_march(f"Energy surcharge $30/ST. {note}") == []
+
+
+@pytest.mark.parametrize(
+    ("note", "charge"),
+    [
+        ("The energy surcharge was withdrawn effective 1 July 2026.", OPEN_ONE),
+        ("The energy surcharge was suspended until 31 December 2025.", DUE),
+        ("The energy surcharge was suspended during 2025.", DUE),
+        ("Der Energiezuschlag wurde zum 01.07.2026 ausgesetzt.", OPEN_ONE),
+        ("La surcharge énergie a été supprimée à compter du 1er juillet 2026.", OPEN_ONE),
+        ("Energy surcharge $30/ST, suspended until 31 December 2025.", DUE),
+        ("The energy surcharge announced for the mills has been withdrawn.", []),
+        ("The board tax energy surcharge ended.", OPEN_ONE),
+        ("The $30 per short ton energy surcharge that we brought in during 2022 ended with December 2025.", []),
+    ],
+)
+def test_the_day_of_the_list_tells_whether_a_relief_holds(note, charge):
+    assert listed_in_march("Energy surcharge $30/ST" if "$" not in note else note, note) == charge

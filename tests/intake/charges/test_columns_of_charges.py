@@ -157,3 +157,14 @@ def test_what_small_orders_bear_is_told_and_not_charged(head):
 def test_freight_on_a_condition_leaves_the_delivered_cost_open():
     assert cost([["EUR/t ab Werk"], [*HEAD, "Price", "Freight (if < 20 t)"], [*BOARD, 1180, 60]]) is None
     assert cost([["EUR/t ab Werk"], [*HEAD, "Price", "Freight"], [*BOARD, 1180, 60]]) == 1240
+
+
+@pytest.mark.parametrize(
+    ("heads", "price", "charges"),
+    [
+        (["Grade", "Caliper (µm)"], "Price EUR/t", [40]), (["Qualité", "Épaisseur (µm)"], "Prix EUR/t", [40]),
+        (["Calidad", "Espesor (µm)"], "Precio EUR/t", [40]), (["Sorte", "Stärke (µm)"], "Preis EUR/t", []),
+    ],
+)  # fmt: skip
+def test_a_charge_is_a_making_in_german_alone(heads, price, charges):
+    assert charged([[*heads, price, "Charge"], ["GC1", 450, 1120, 40], ["GD2", 400, 820, 35]], "C2") == charges

@@ -160,3 +160,54 @@ def test_a_part_of_its_own_that_bounds_freight(text, delivered):
     found = freight_of_prices(text)
     assert found is not None
     assert found.delivered is delivered
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Frei Haus, ab 10 t 2 % Rabatt.", "Preise frei Haus, ab 5 t Lieferzeit 2 Wochen.",
+        "Preise frei Haus, ab 20 t pro Jahr Bonus 1 %.", "Franco, à partir de 10 t remise 2 %.",
+        "Delivered, truckloads ship in 2 weeks.", "Delivered, lead time for truckloads 2 weeks.",
+        "Frei Haus, Samstage ausgenommen.", "Frei Haus, Lieferzeit 3 Wochen, Betriebsferien ausgenommen.",
+        "Prices delivered, orders over 5 ST earn 2 % discount", "Delivered within Germany",
+        "Innerhalb Deutschlands frei Haus.", "CAD per tonne, delivered within Ontario and Quebec",
+    ],
+)  # fmt: skip
+def test_a_term_of_its_own_bounds_no_freight(text):
+    assert freight_of_prices(text).delivered is True
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Frei Haus, ab 10 t.", "Franco, à partir de 10 t", "Delivered, full truckloads only.",
+        "Frei Haus, Inseln ausgenommen.", "Innerhalb Bayerns frei Haus.", "Prices delivered, orders over 5 ST.",
+        "Prices are USD per short ton delivered, for orders over 10 ST.",
+    ],
+)  # fmt: skip
+def test_an_order_size_a_region_or_an_exception_beside_freight_bounds_it(text):
+    assert freight_of_prices(text).delivered is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Muster frei Haus.", "Samples are delivered free.", "Goods delivered damaged should be refused.",
+        "Échantillons franco", "Muestras entregadas en destino",
+    ],
+)  # fmt: skip
+def test_how_samples_and_damaged_goods_come_is_said_of_no_price(text):
+    assert freight_of_prices(text) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "delivered"),
+    [
+        ("Preise frei Haus, Muster kostenlos", True), ("Samples and orders are delivered free", True),
+        ("Free on your truck: loaded on your truck at our dock", False), ("Verladen auf Ihren LKW", False),
+        ("Chargé sur votre camion", False), ("Cargado en su camión", False), ("Lastat på er bil", False),
+        ("With prices FOB mill we allow 2 % discount for cash.", False),
+    ],
+)  # fmt: skip
+def test_whose_freight_it_is(text, delivered):
+    assert freight_of_prices(text).delivered is delivered

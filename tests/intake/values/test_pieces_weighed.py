@@ -77,3 +77,28 @@ def test_a_weight_of_one_piece_or_of_all_is_left_open(text):
     assert find_minimum(text).kg() is None
     (line,) = lines([["Grade", "g/m²", "µm", "EUR/tonne"], ["GC1", 240, 390, 1211], [], [text]]).values()
     assert (str(line.state), line.offer.minimum_kg, codes(line)) == ("accepted", None, {"bracket-unread"})
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Minimum order 4 skids of 600 kg, total 2,400 kg", "Minimum order 4 skids of 600 kg, 2,400 kg in all",
+        "Mindestmenge 4 Paletten à 600 kg gesamt 2.400 kg", "Commande minimum 4 palettes de 600 kg, au total 2 400 kg",
+        "Pedido mínimo 4 palets de 600 kg, en total 2.400 kg", "Minsta order 4 pallar à 600 kg, totalt 2 400 kg",
+    ],
+)  # fmt: skip
+def test_a_second_weight_behind_total_is_that_of_all(text):
+    assert find_minimum(text).kg() == Decimal(2400)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Minimum order 20 skids of 900 kg combined", "Commande minimum : 4 palettes de 500 kg au total",
+        "Pedido mínimo 4 palets de 500 kg en total", "Minimum order 5 skids of 900 kg, total 6,000 kg",
+    ],
+)  # fmt: skip
+def test_a_total_that_cannot_be_one_is_told(text):
+    (line,) = lines([["Board", "g/m²", "µm", "EUR/t"], ["GC2", 250, 410, 1098], [text]]).values()
+    assert line.offer.minimum_kg is None
+    assert "bracket-unread" in codes(line)

@@ -17,6 +17,7 @@ from tracker.intake.columns.roles.beside import (
     like_its_group,
     lots_beside_sizes,
     no_charge_as_high,
+    no_making,
     small_beside_a_price,
     starts_a_discount,
     unheaded_remarks,
@@ -87,7 +88,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
         for headed in with_corner_unit(with_units_beside(with_places(table.columns), samples), samples)
     ]
     columns = [weighed(column, columns) for column in _names_beside_numbers(columns, samples)]
-    columns = [beside_prices(column, columns) for column in columns]
+    columns = [beside_prices(no_making(column, columns), columns) for column in columns]
     columns = [weighs_the_lot(column, columns, samples) for column in columns]
     columns = [counts_stock(column, columns, samples) for column in columns]
     columns = with_packs(columns, samples)

@@ -231,7 +231,7 @@ class TableReader:
         fill_bracket(draft, bracket)
         self._sizes.see(draft, bracket, whole.cells, (label, *(words.text for words in scope.headings)))
         of_size = fill_terms_by_size(draft, scope, self._facts)
-        charged = charge_columns(price, self._offers, whole.cells, columns, free_for(scope, draft), draft)
+        charged = charge_columns(price, self._offers, whole.cells, columns, free_for(scope, draft, self._facts), draft)
         below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ()), *of_size
         load = load_of(bracket)
         fill_charges(draft, whole.cells, columns, scope, self._facts, charged, below, load)

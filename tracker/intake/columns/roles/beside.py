@@ -140,6 +140,14 @@ def no_charge_as_high(column: Column, columns: list[Column], samples: Mapping[in
     return replace(column, role=None, sure=False) if high else column
 
 
+def no_making(column: Column, columns: list[Column]) -> Column:
+    """'Charge' beside 'Sorte' and 'Preis' heads the numbers of makings, and beside 'Grade' or 'Qualité' money."""
+    if column.role is not Role.CHARGE or phrases("makings").whole(column.text) != "number":
+        return column
+    german = any(match.value == "heads" for other in columns for match in phrases("makings").find(other.text))
+    return replace(column, role=Role.CHANGE) if german else column
+
+
 def _per_something_else(column: Column, other: Column) -> bool:
     """Freight of 46 a short ton is not as high as a price of 45 per MSF."""
     units, others = ({basis.bases for basis in each.bases} for each in (column, other))

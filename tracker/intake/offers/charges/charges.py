@@ -10,7 +10,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.measures import comes_in_rolls
 from tracker.intake.offers.charges.charge_columns import ChargeColumns
 from tracker.intake.offers.charges.charge_units import may_share_unit
-from tracker.intake.offers.charges.relief import free_for, kind_of
+from tracker.intake.offers.charges.relief import free_for, free_of_itself, kind_of
 from tracker.intake.offers.charges.row_charges import LARGEST_PERCENTAGE
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
@@ -49,7 +49,7 @@ def fill_charges(
     its own has the price's. `told`: what the columns of charges are for this price; `below`: the charges that a row of
     the table gives to this price's column alone; `load`: the kind of load that its order size is called by."""
     found: list[Charge] = []
-    free = free_for(scope, draft)
+    free = free_for(scope, draft, facts)
     in_columns: list[tuple[ChargeKind, str]] = []
     for column in columns.of(*ON_TOP):
         if is_optional(column.text):
@@ -74,7 +74,7 @@ def fill_charges(
     if any(said.value.kind is ChargeKind.SHEETING for said in around) and comes_in_rolls(cells):
         around = [said for said in around if not _is_of_sheets(said)]
     for said in (*own, *(said for said in around if not _repeats(said.value, in_columns))):
-        words = relieved(said.value, free)
+        words = relieved(said.value, [*free, *free_of_itself(said.words, facts)])
         charge = _stated(words, facts, draft) if words is not None else None
         if charge is not None:
             found.append(charge)

@@ -4,10 +4,11 @@ from collections.abc import Iterable, Sequence
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.values.freight.charge_names import ChargeKind
 from tracker.intake.values.freight.charges import charge_header
-from tracker.intake.values.freight.relieved_charges import NoCharge, within_price
+from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges, within_price
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.words.fold import fold
@@ -21,15 +22,28 @@ def kind_of(column: Column) -> ChargeKind:
     return KIND_OF.get(column.role or Role.CHARGE, ChargeKind.OTHER)
 
 
-def free_for(scope: Scope, draft: Draft) -> list[NoCharge]:
-    """What is said around an offer not to be charged for a board of its grade and on its terms of delivery."""
-    return [
+def free_for(scope: Scope, draft: Draft, facts: FileFacts) -> list[NoCharge]:
+    """What is said around an offer not to be charged for a board of its grade, on its terms of delivery and on the day
+    of its list."""
+    around = (
         said.value
         for said in scope.all_of(NoCharge)
         if not said.value.itself
         and (not said.value.grades or draft.grade in said.value.grades)
         and said.value.delivered in (None, draft.delivered)
-    ]
+    )
+    return free_on_its_day(around, facts)
+
+
+def free_of_itself(words: str, facts: FileFacts) -> list[NoCharge]:
+    """What the words that state a charge say of a time in which it is not charged."""
+    return free_on_its_day((said for said in no_charges(words) if said.days and not said.grades), facts)
+
+
+def free_on_its_day(free: Iterable[NoCharge], facts: FileFacts) -> list[NoCharge]:
+    """Those that hold on the day of the list, or may."""
+    left = (said.on(facts.list_date, facts.date_order) for said in free)
+    return [said for said in left if said is not None]
 
 
 def relieved_columns(columns: Columns, free: Iterable[NoCharge], offers: Sequence[PriceColumn]) -> frozenset[int]:
@@ -41,7 +55,7 @@ def relieved_columns(columns: Columns, free: Iterable[NoCharge], offers: Sequenc
     delivered = any(price.delivery is not None and price.delivery.delivered for price in offers)
     return frozenset(by_head).union(
         column.index
-        for said in free if not said.later
+        for said in free if not said.open
         for column in _meant(said, charged)
         # Which of several prices bears the freight is told by their own heads.
         if not (delivered and column.role is Role.FREIGHT)

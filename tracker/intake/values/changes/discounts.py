@@ -26,7 +26,7 @@ class DiscountTaken:
 @lru_cache(maxsize=4096)
 def discounts_taken(text: str) -> tuple[DiscountTaken, ...]:
     """The part sentences that say so: 'Rabatt bereits abgezogen', 'your rebate is included in the price'."""
-    if not phrases("discounts").find(text):
+    if not names_discount(text):
         return ()
     return tuple(DiscountTaken(clause) for clause in clauses(text) if any(map(_takes, COMMA.split(clause))))
 
@@ -37,6 +37,11 @@ def _takes(part: str) -> bool:
     return bool(named) and not denied(part, named[0]) and _is_taken(part, named[0], told)
 
 
+def names_discount(text: str) -> bool:
+    """It names what takes money off; the 'remise' of an order that is handed in ('commande remise') is none."""
+    return any(match.value != "handed_in" for match in phrases("discounts").find(text))
+
+
 def taken_in_head(head: str) -> bool:
     """Whether the head of discounts says that the prices bear them: 'Rebate incl.', 'Remise déjà déduite'."""
     return within_price(head) or any(not denied(head, match) for match in phrases("discount_taken").find(head))
@@ -44,7 +49,7 @@ def taken_in_head(head: str) -> bool:
 
 def discount_to_come(clause: str) -> bool:
     """Whether a part sentence says that a discount of a size it does not tell still comes off the prices."""
-    if not phrases("discounts").find(clause) or find_masses(clause) or _hangs(clause, "order"):
+    if not names_discount(clause) or find_masses(clause) or _hangs(clause, "order"):
         return False
     return any(map(_still_comes_off, dict.fromkeys((*COMMA.split(clause), clause))))
 

@@ -85,7 +85,8 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     """
     told = (clause for clause in clauses(text) if not (tells_costs(clause) or _tells_of_prices(clause)))
     found = (one for clause in told for one in _in_clause(without_added(clause)))
-    free = [said for said in no_charges(text) if not said.grades and said.delivered is None]
+    # What ends or begins on a day is told once the day of the list is known.
+    free = [said for said in no_charges(text) if not (said.grades or said.days) and said.delivered is None]
     several = leads_to_several(text)
     found = (one for one in found if not (several and one is not None and one.kind is ChargeKind.FREIGHT))
     left = (relieved(charge, free) for charge in found if charge is not None)
@@ -136,8 +137,8 @@ def _may_be_included(part: str, clause: str) -> bool:
 
 
 def relieved(charge: ChargeWords, free: Iterable[NoCharge]) -> ChargeWords | None:
-    """What is left of a charge: None where it is not charged, no amounts where it ends on a day to come."""
-    said = [one.later for one in free if one.is_of(charge.kind, charge.label)]
+    """What is left of a charge: None where it is not charged, no amounts where that is not certain yet."""
+    said = [one.open for one in free if one.is_of(charge.kind, charge.label)]
     if not said:
         return charge
     return replace(charge, amounts=()) if all(said) else None

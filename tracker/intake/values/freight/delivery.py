@@ -6,6 +6,8 @@ from functools import cache, lru_cache
 from itertools import pairwise
 
 from tracker.intake.values.freight.delivered_free import free_for_all
+from tracker.intake.values.freight.delivery_charged import PARTS, costs_extra, sums_in
+from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
@@ -39,7 +41,8 @@ def _terms() -> Phrases[str]:
 _CAPITALS_ONLY = frozenset({"for", "fas", "fot", "dat", "cip", "fab", "lab"})
 
 
-def _terms_in(text: str) -> list[Found[str]]:
+def terms_in(text: str) -> list[Found[str]]:
+    """The terms of delivery in a text, from left to right."""
     folded = fold(text)
     found = _terms().among(tokens(folded))
     volumes = phrases("delivered_volumes").find(text)
@@ -66,7 +69,7 @@ def find_delivery(text: str) -> Delivery | None:
     alone = phrases("delivery_alone").whole(text)
     if alone is not None:
         return Delivery(alone == "delivered", text.strip())
-    found = _terms_in(text)
+    found = terms_in(text)
     if not found:
         beside = _beside_unit(text)
         if beside is not None:
@@ -99,13 +102,19 @@ def _free_to_the_buyer(text: str, found: list[Found[str]]) -> bool:
 
 def _straight_from_its_works(text: str, found: list[Found[str]]) -> bool:
     """'Direkt ab Werk, frei Haus': which way board comes that is delivered; 'ab Werk, frei Haus' contradicts itself,
-    and 'direct ex mill or delivered' leaves it open."""
+    and 'direct ex mill or delivered' and 'direct ex mill, delivered $25/ST extra' leave it open."""
     away = [one for one in found if _meaning(text, one) == "collected"]
     rest = {_meaning(text, one) for one in found if one not in away}
     ahead = (text[: one.start].rstrip() for one in away)
     straight = all(any(lead.end == len(words) for lead in phrases("straight").find(words)) for words in ahead)
     either = any(match.value == "or" for match in phrases("range").find(text))
-    return bool(away) and rest == {"delivered"} and straight and not either
+    return bool(away) and rest == {"delivered"} and straight and not either and not _has_its_price(text)
+
+
+def _has_its_price(text: str) -> bool:
+    """One of the terms has an amount or a surcharge of its own beside it."""
+    told = ((part, terms_in(part)) for part in PARTS.split(text))
+    return any((terms and sums_in(part)) or costs_extra(part, terms) for part, terms in told)
 
 
 def _to_who_asked(text: str, found: list[Found[str]]) -> bool:
@@ -181,13 +190,17 @@ def _by_place(text: str) -> Delivery | None:
 def priced_at_its_store(text: str) -> Delivery | None:
     """'Preise in EUR/kg ab Lager': of prices it says from where, and not only how soon, as 'Lieferzeit sofort ab Lager'
     behind another sentence does."""
-    for match in phrases("delivery_places").find(text):
-        behind, before = text[match.end :].lstrip(), text[: match.start].rstrip(" ,")
-        part = re.split(r",(?!\d)|;|\.\s(?=[^\W\d_])", before)[-1].strip()
+    return next((said for clause in clauses(text) if (said := _priced_at_a_store(clause)) is not None), None)
+
+
+def _priced_at_a_store(clause: str) -> Delivery | None:
+    for match in phrases("delivery_places").find(clause):
+        behind, before = clause[match.end :].lstrip(), clause[: match.start].rstrip(" ,")
+        part = COMMA.split(before)[-1].strip()
         unit = price_unit(part)
         priced = bool(phrases("price_words").find(part)) or (unit is not None and unit.currency is not None)
-        if match.value == "collected" and priced and behind[:1] in ("", ".", ",", ";", ")"):
-            return Delivery(False, text[match.start : match.end])
+        if match.value == "collected" and priced and behind[:1] in ("", ".", ",", ")"):
+            return Delivery(False, clause[match.start : match.end])
     return None
 
 
@@ -204,7 +217,10 @@ def _from_own_place(text: str) -> Delivery | None:
 
 
 def _are_names(words_between: list[str]) -> bool:
-    return all(word[0].isupper() for word in words_between)
+    """'Port Hull', and not the 'VAT' of 'ex VAT mill', the 'Stock' of 'ex Stock store' or what a comma follows."""
+    name = " ".join(words_between)
+    capitals = all(word[0].isupper() for word in words_between) and not any(sign in name for sign in ",;:")
+    return capitals and not any(phrases(section).find(name) for section in ("taxes", "tax", "charges", "stores"))
 
 
 def _free(text: str) -> Delivery | None:
@@ -254,7 +270,7 @@ _LONGEST_NAME = 3
 @lru_cache(maxsize=4096)
 def delivery_text(text: str) -> Delivery | None:
     """A cell that is a delivery term, perhaps with a place behind it: 'DAP Falun', 'FOB mill', 'ex works'."""
-    found = _terms_in(text)
+    found = terms_in(text)
     if (not found or found[0].start > 0) and phrases("delivery_alone").whole(text) is None:
         return None
     return find_delivery(text)

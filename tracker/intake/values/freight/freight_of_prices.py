@@ -7,18 +7,19 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
-from tracker.intake.values.freight.delivery import Delivery, find_delivery, priced_at_its_store
+from tracker.intake.values.freight.delivery import Delivery, find_delivery, priced_at_its_store, terms_in
+from tracker.intake.values.freight.delivery_charged import costs_extra
+from tracker.intake.values.freight.freight_bounds import bounded_beside, of_full_loads, within_a_reach
 from tracker.intake.values.freight.freight_of_orders import of_some_orders
 from tracker.intake.values.freight.relieved_charges import no_charges
-from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.orders.minimum import find_minimum
-from tracker.intake.values.prices.currency import find_currencies
-from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import tokens_of
 
 
 @lru_cache(maxsize=8192)
@@ -30,7 +31,7 @@ def freight_of_prices(text: str) -> Delivery | None:
         return Delivery(None, said.words)
     if said is None or said.delivered is False:
         return said
-    told = (_of_an_order, _on_a_condition, _bounded_beside)
+    told = (_of_an_order, _on_a_condition, bounded_beside)
     open_ = any(tells(clause) for clause in clauses(text) for tells in told)
     return Delivery(None, said.words, said.of_lead_time, conditional=True) if open_ else said
 
@@ -38,37 +39,8 @@ def freight_of_prices(text: str) -> Delivery | None:
 def _on_a_condition(clause: str) -> bool:
     """'Delivered at cost', 'free delivery within 50 km', 'delivered prices on request': not every price includes it."""
     parts = [part for part in re.split(r",(?!\d)", clause) if find_delivery(part) or phrases("charges").find(part)]
-    told = (_charged, _within_a_reach, _of_full_loads, of_some_orders)
+    told = (_charged, _at_an_extra, within_a_reach, of_full_loads, of_some_orders)
     return any(tells(part) for part in parts for tells in told)
-
-
-def _bounded_beside(clause: str) -> bool:
-    """'Ab 10 t, frei Haus', 'full truckloads, delivered', 'franco, à partir de 5 t', 'frei Haus, Inseln ausgenommen': a
-    part of its own bounds the freight. Where prices or a minimum are told, it may bound those."""
-    if find_currencies(clause) or find_price_unit(clause) is not None:
-        return False
-    parts = re.split(r",(?!\d)", clause)
-    told = [place for place, part in enumerate(parts) if find_delivery(part) is not None]
-    beside = [part for place, part in enumerate(parts) if any(abs(place - one) == 1 for one in told)]
-    behind = parts[told[0] + 1 :] if told else []
-    bounds = (_bounds_orders, _within_a_reach, _of_full_loads)
-    return any(tells(part) for part in beside for tells in bounds) or any(
-        phrases("excepted_behind").find(part) for part in behind
-    )
-
-
-def _bounds_orders(part: str) -> bool:
-    """'Ab 10 t', 'für Aufträge über 5 t': a size of order and what it begins with; 'minimum order 5 t' is another."""
-    led = phrases("bracket").at(tokens(fold(part.strip())), 0)
-    sized = led is not None and led.value in ("from", "above", "below") and bool(find_masses(part))
-    # 'Prices are firm for orders entered by 18 December and include freight' tells of prices first.
-    of_orders = phrases("on_orders").at(tokens(fold(part.strip())), 0) is not None and of_some_orders(part)
-    return (sized and not phrases("minimum").find(part)) or of_orders
-
-
-def _of_full_loads(part: str) -> bool:
-    """'Full freight allowed on truckloads': on no smaller order."""
-    return any(match.value == "truckload" for match in phrases("loads_priced").find(part))
 
 
 def _charged(part: str) -> bool:
@@ -83,20 +55,10 @@ def _charged(part: str) -> bool:
     return bool(conditions) and (not named or "freight" in named)
 
 
-_DISTANCE = re.compile(r"\s*(?:a |of |de |von |av )?\d+\s?(?:km|kilomet\w+|miles?|mi)\b")
-
-
-def _within_a_reach(part: str) -> bool:
-    """'Delivered within 100 miles', 'innerhalb Bayerns frei Haus', and not 'delivered to Dayton (45 miles from our
-    mill)'."""
-    folded = fold(part)
-    return any(
-        _DISTANCE.match(folded[match.end :]) or (match.first == 0 and _PLACE.match(part[match.end :]))
-        for match in phrases("reach").find(part)
-    )
-
-
-_PLACE = re.compile(r"\s+[^\W\d_a-zà-öø-ÿ][^\W\d_]*[a-zà-öø-ÿ]")
+def _at_an_extra(part: str) -> bool:
+    """'Lieferung frei Haus gegen 20 EUR/t': the prices without it are not delivered."""
+    delivered = [term for term in terms_in(part) if term.value == "delivered"]
+    return bool(delivered) and costs_extra(part, delivered)
 
 
 def _of_some_boards(clause: str) -> bool:
@@ -112,15 +74,44 @@ def _of_prices(text: str) -> Delivery | None:
         # 'No fuel surcharge on FOB orders' does not say which orders these are.
         return None
     parted = clauses(text)
-    told = [clause for clause in parted if not (_tells_of_packing(clause) or _allows_for_collection(clause))]
+    orders = [_of_orders(clause) for clause in parted]
+    told = [clause for clause in orders if clause and not (_tells_of_packing(clause) or _allows_for_collection(clause))]
     if parted and not told:
         return None
     own = [part for clause in told if (part := _before_lead(clause))]
     said = find_delivery("; ".join(own)) if own else None
-    if said is not None or len(told) < len(parted):
+    if said is not None or told != parted:
         return said
     said = find_delivery(text)
     return replace(said, of_lead_time=True) if said is not None and find_lead(text) is not None else said
+
+
+def _of_orders(clause: str) -> str:
+    """The clause without its parts that tell how samples and damaged goods come: 'Muster frei Haus', 'goods delivered
+    damaged should be refused'."""
+    parts = COMMA.split(clause)
+    left = [part for part in parts if not (_of_samples(part) or _of_damaged_goods(part))]
+    return clause if len(left) == len(parts) else ", ".join(left)
+
+
+def _of_samples(part: str) -> bool:
+    said = find_delivery(part)
+    ahead = part[: part.find(said.words)] if said is not None else ""
+    if not phrases("samples").find(ahead) or phrases("price_words").find(part):
+        return False
+    # 'Samples and orders are delivered free'.
+    return not any(match.value in ("and", "or") for match in phrases("range").find(ahead))
+
+
+def _of_damaged_goods(part: str) -> bool:
+    """The state that they come in stands right beside the word for it."""
+    said = find_delivery(part)
+    if said is None or not said.delivered:
+        return False
+    before, _, behind = part.partition(said.words)
+    states = phrases("damaged")
+    ahead = any(match.end == len(before.rstrip()) for match in states.find(before))
+    return ahead or states.at(tokens_of(behind.lstrip()), 0) is not None
 
 
 def _tells_of_packing(clause: str) -> bool:
@@ -144,6 +135,9 @@ def _allows_for_collection(clause: str) -> bool:
     if said is None or said.delivered is not False:
         return False
     ahead = clause[: clause.find(said.words)]
+    if any(phrases(section).find(ahead) for section in ("price_words", "forms")):
+        # 'With prices FOB mill we allow 2 % for cash', 'for rolls FOB mill, discount 2 %'.
+        return False
     on_collection = any(match.start == 0 for match in phrases("on_collection").find(ahead))
     allowed = any(phrases(section).find(clause) for section in ("allows_money", "reductions", "discounts"))
     return on_collection and allowed and len(ahead.split()) <= _FIRST_WORDS

@@ -2,27 +2,31 @@
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from datetime import date
+from enum import Enum, auto
 from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
 from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.freight.relief_days import ReliefDays, relief_days
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.orders.masses import find_masses
-from tracker.intake.values.times.dates import find_dates
+from tracker.intake.values.times.dates import DateOrder, find_dates
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, blanked, tokens_of
 
 
 @dataclass(frozen=True, slots=True)
 class NoCharge:
     """A charge that is not charged. `label`: its name; `general`: no more than 'surcharge'. `words`: what says so.
 
-    `grades`: of the boards of these alone, where it names any. `later`: only from a day on. `delivered`: of prices with
-    freight, or of those without it, where it names terms of delivery. `itself`: it is the charge of that sentence
-    alone, which says its amount and no name: 'the surcharge of 30 EUR/t for coating was suspended'.
+    `grades`: of the boards of these alone, where it names any. `days`: from when to when. `open`: what it comes to is
+    not known, for it is charged until a day to come, or what has ended is perhaps not the charge. `delivered`: of
+    prices with freight, or of those without it, where it names terms of delivery. `itself`: it is the charge of that
+    sentence alone, which says its amount and no name: 'the surcharge of 30 EUR/t for coating was suspended'.
     """
 
     kind: ChargeKind
@@ -30,7 +34,8 @@ class NoCharge:
     words: str
     general: bool = False
     grades: tuple[str, ...] = ()
-    later: bool = False
+    days: ReliefDays | None = None
+    open: bool = False
     delivered: bool | None = None
     itself: bool = False
 
@@ -39,6 +44,14 @@ class NoCharge:
         if self.general:
             return kind in (ChargeKind.ENERGY, ChargeKind.OTHER)
         return kind is self.kind and same_charge(kind, label, self.label)
+
+    def on(self, day: date | None, order: DateOrder | None = None) -> "NoCharge | None":
+        """What is left of it for a list of a day; None where it was over by then."""
+        if self.days is None:
+            return self
+        if self.days.over(day, order):
+            return None
+        return replace(self, open=self.open or self.days.to_come(day, order))
 
 
 _AMOUNT_NEXT = re.compile(
@@ -111,15 +124,62 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
     for match in phrases("relieved").find(part):
         if denied(part, match) or _AMOUNT_NEXT.match(part[match.end :]):
             continue
+        subject = _subject(part, named, match)
+        if subject is _Subject.ANOTHER:
+            continue
         for charge in _subjects(part, named, match) if named else before:
             general = phrases("surcharge_words").whole(charge.label) is not None
             # 'Incl. freight, delivered' says how all prices are meant.
             terms = find_delivery(part[match.end :]) if match.value == "waived" else None
             delivered = terms.delivered if terms is not None else None
-            # 'Was withdrawn on 1 October' has happened.
-            later = match.value != "ended" and _begins_later(part)
+            days = relief_days(part, match) if match.value in _OF_A_TIME else None
             itself = general and any(map(str.isdigit, part[: match.start]))
-            yield NoCharge(charge.kind, charge.label, clause, general, _grades(part), later, delivered, itself)
+            unsure = subject is _Subject.UNKNOWN
+            yield NoCharge(charge.kind, charge.label, clause, general, _grades(part), days, unsure, delivered, itself)
+
+
+_OF_A_TIME = ("waived", "ended")
+
+
+class _Subject(Enum):
+    """What is said to be waived, or to have ended."""
+
+    CHARGE = auto()
+    ANOTHER = auto()
+    UNKNOWN = auto()
+
+
+def _subject(part: str, named: list[_Named], said: Found[str]) -> _Subject:
+    """'The energy surcharge has ended', and not 'the cap on the energy surcharge was lifted', after which it is due,
+    nor 'the freight contract has expired'."""
+    ahead = part[: said.start]
+    if said.value not in _OF_A_TIME:
+        return _Subject.CHARGE
+    if phrases("reliefs").find(ahead):
+        return _Subject.ANOTHER
+    before = [charge for charge in named if charge.end <= said.start]
+    if said.value == "waived" or (named and not before):
+        return _Subject.CHARGE
+    if not before:
+        # 'It has ended', and not 'the season has ended'.
+        return _Subject.ANOTHER if _rest(ahead) else _Subject.CHARGE
+    stands_alone = not _rest(ahead[: before[0].start])
+    behind = _AMOUNT.sub(" ", ahead[before[-1].end :]).strip(" :,()–-")
+    led = phrases("behind_ended").at(tokens_of(behind), 0)
+    alone = not behind or (led is not None and (led.value == "leads" or led.end == len(behind)))
+    return _Subject.CHARGE if stands_alone and alone else _Subject.UNKNOWN
+
+
+def _rest(words: str) -> str:
+    """What is left of them without those that may stand ahead of a charge that is itself said to have ended."""
+    # 'The £30 per tonne energy supplement'.
+    found = [match for section in ("ahead_of_ended", "per", "basis") for match in phrases(section).find(words)]
+    spans = [*(match.span for match in found), *((day.start, day.end) for day in find_dates(words))]
+    return _AMOUNT.sub(" ", blanked(words, spans)).strip(" :,()–-")
+
+
+_AMOUNT = re.compile(r"(?:[A-Z]{3}\s?|[$€£]\s?)?\d[\d.,]*\s?(?:%|[$€£]|[A-Z]{3}\b)?\s?(?:/\s?\w+\b)?")
+"""'The 4 % energy surcharge', 'the surcharge of $30/ST'."""
 
 
 def _subjects(part: str, named: list[_Named], said: Found[str]) -> list[_Named]:
@@ -136,13 +196,6 @@ def _subjects(part: str, named: list[_Named], said: Found[str]) -> list[_Named]:
 def _grades(part: str) -> tuple[str, ...]:
     grade = find_grade(part)
     return grade.grades if grade is not None else ()
-
-
-def _begins_later(part: str) -> bool:
-    """'Waived from 1 July'; 'since 1 April' has begun."""
-    days = find_dates(part)
-    begins = [match for match in phrases("since").find(part) if days and match.end <= days[0].start]
-    return bool(begins) and not any(phrases("already_since").whole(part[one.start : one.end]) for one in begins)
 
 
 @lru_cache(maxsize=1024)

@@ -44,7 +44,7 @@ def _each_by_itself(text: str) -> tuple[str, ...]:
 
 def _beside_the_freed(text: str) -> tuple[str, ...]:
     """'On GD and GT we charge 26 €/t for energy. GC is free of it.' without what goes without saying; () elsewhere."""
-    freed = [said.words for said in no_charges(text) if said.grades and not said.later]
+    freed = [said.words for said in no_charges(text) if said.grades and not (said.open or said.days)]
     left = tuple(clause for clause in clauses(text) if clause not in freed) if freed else ()
     return left if any(map(_charges_some, left)) else ()
 

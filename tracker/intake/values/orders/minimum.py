@@ -4,7 +4,6 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
 from tracker.intake.values.freight.delivery import find_delivery
@@ -12,10 +11,11 @@ from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.values.orders.masses import MASS_UNITS, Mass, find_masses
+from tracker.intake.values.orders.orders_refused import refused_below, refuses_small, speaks_of_money
 from tracker.intake.values.orders.pieces_weighed import times_pieces
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, blanked
 
 _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
 _PIECES = frozenset({"pallet", "roll"})
@@ -44,19 +44,20 @@ def find_minimum(text: str) -> Mass | None:
     for clause in map(weights_in_figures, clauses(text)):
         if says_unread_number(clause) and phrases("minimum").find(clause):
             return None
-        refused = _refused_below(clause)
+        refused = refused_below(clause, find_masses(_without_per_item(clause)))
         if refused is not None:
             found[(refused.amounts, refused.units)] = refused
+        if refuses_small(clause):
             continue
         clause = _with_unit_behind(clause)
         words = phrases("minimum").find(clause)
-        if not words or _denies_orders_something(clause, words[0]):
+        if not words or _denies_orders_something(clause, words[0]) or phrases("yearly").find(clause):
             continue
         behind = find_masses(_without_per_item(clause[words[0].start :]))
         if len(behind) > 1 and find_grade(clause) is not None:
             # 'Min order 20,000 lb SBS, 10,000 lb CRB' is one a board.
             return None
-        least = behind[0] if behind else _right_before(_without_as(clause, clause[: words[0].start]))
+        least = behind[0] if behind else _right_before(_without_as(clause, words[0]))
         if behind:
             least = times_pieces(clause[words[0].end :], behind[0])
             if least is None:
@@ -69,11 +70,7 @@ def find_minimum(text: str) -> Mass | None:
 def _denies_orders_something(clause: str, said: Found[str]) -> bool:
     """'No order below 5 t earns a rebate', 'Kein Auftrag unter 5 t wird frei geliefert': smaller orders are taken."""
     refused = bool(phrases("negations").find(clause[said.start : said.end]))
-    return refused and (_speaks_of_money(clause) or find_delivery(clause) is not None)
-
-
-def _speaks_of_money(clause: str) -> bool:
-    return any(phrases(section).find(clause) for section in _OF_MONEY)
+    return refused and (speaks_of_money(clause) or find_delivery(clause) is not None)
 
 
 def _with_unit_behind(clause: str) -> str:
@@ -97,35 +94,27 @@ def begins_at(text: str) -> Mass | None:
     return size.start if size is not None and opens else find_minimum(text)
 
 
-def _refused_below(clause: str) -> Mass | None:
-    """'Orders for less than 42,000 lb per item are not accepted', 'Pedidos inferiores a 5 t no se aceptan'; 'no order
-    under 5 t is delivered free' refuses none."""
-    said = phrases("orders_refused").find(clause)
-    if not said or _speaks_of_money(clause) or find_delivery(clause) is not None:
-        return None
-    masses = find_masses(_without_per_item(clause))
-    if all(match.value == "no_order" for match in said) and not phrases("order_taken").find(clause):
-        # 'No order under 5,000 lb rides on our truck'.
-        return None
-    if len(masses) != 1 or find_grade(clause) is not None or find_calipers(clause):
-        return None
-    before = clause[: clause.find(masses[0].words)]
-    below = any(match.value == "below" for match in phrases("bracket").find(before))
-    return masses[0] if below or phrases("small_orders").find(before) else None
-
-
-def _without_as(clause: str, before: str) -> str:
-    """'We make 10,000 lb' of 'We make 10,000 lb as a minimum'; as a minimum of a truck, or of what is delivered free,
-    it is no order's."""
-    loaded = any(match.value in (*VEHICLES, *_PIECES) for match in phrases("bracket").find(clause))
+def _without_as(clause: str, said: Found[str]) -> str:
+    """'We make 10,000 lb' of 'We make 10,000 lb as a minimum'; as a minimum of a truck, of what is delivered free, of a
+    charge or of what is kept in stock it is no order's."""
+    before = clause[: said.start]
     joined = [match for match in phrases("as_a_minimum").find(before) if match.end == len(before.rstrip())]
-    if not joined or loaded or find_delivery(clause) is not None or phrases("charges").find(clause):
+    if not joined:
         return before
-    return before[: joined[0].start]
+    weight = before[: joined[0].start]
+    loaded = any(match.value in (*VEHICLES, *_PIECES) for match in phrases("bracket").find(clause))
+    other = loaded or find_delivery(clause) is not None or phrases("charges").find(clause)
+    ahead = next(iter(find_masses(weight)), None)
+    if other or ahead is None or _says_more(weight[: weight.rfind(ahead.words)], "before_a_minimum"):
+        return before
+    return before if _says_more(clause[said.end :], "refusal_filler") else weight
 
 
-_OF_MONEY = ("charges", "discounts", "price_words")
-"""What smaller orders may go without, or pay."""
+def _says_more(words: str, filler: str) -> bool:
+    """It has words besides those for orders and those that go without saying around a smallest one."""
+    for section in (filler, "order_words", "ordered", "minimum", "minimum_per"):
+        words = blanked(words, (match.span for match in phrases(section).find(words)))
+    return any(map(str.isalnum, words))
 
 
 def _right_before(text: str) -> Mass | None:

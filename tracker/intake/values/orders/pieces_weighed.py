@@ -1,8 +1,9 @@
 """Orders told in rolls or pallets with what one of them weighs: '2 Rollen, Rollengewicht 750 kg', '3 skids of 1 t'.
 
 So many times that weight is ordered. '3 pallets (2,400 kg)', '3 pallets = 2,400 kg' and '3 pallets of 2,400 kg in all'
-say what all of them weigh, and '2 rolls or 750 kg' another order. '2 Rollen mit 1.500 kg' may say either, and so do
-'8 Paletten zu 4 t', for no pallet carries that: then both are readings of the weight.
+say what all of them weigh, '5 skids of 2,000 lb, total 10,000 lb' says both, and '2 rolls or 750 kg' another order. '2
+Rollen mit 1.500 kg' may say either, and so do '8 Paletten zu 4 t', for no pallet carries that: then both are readings
+of the weight.
 """
 
 import re
@@ -11,7 +12,7 @@ from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.values.figures.numbers_in_words import in_figures
-from tracker.intake.values.orders.masses import TONS, Mass, mass_text
+from tracker.intake.values.orders.masses import TONS, Mass, find_masses, mass_text
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Found
 
@@ -31,14 +32,26 @@ def times_pieces(text: str, weight: Mass) -> Mass | None:
     counted = _COUNT.search(plain[: piece.start])
     between = plain[piece.end :]
     told = _each(behind) or between.strip(_STOPS).startswith(_WEIGHT)
-    if counted is None or _of_all(behind) or not (told or _of_each(between) or _with(between)):
+    if counted is None or not (told or _of_each(between) or _with(between)):
         return weight
     count = mass_text(f"{counted['count']} {words('basis')['kg'][0]}")
     if counted["several"] or count is None:
         return None
     all_of_them = weight.times(count)
+    total = _total_behind(behind)
+    if total is not None:
+        # '5 skids of 2,000 lb, total 10,000 lb' says both, which must agree.
+        return total if _comes_to(total, all_of_them) else _either(total, all_of_them)
+    if _of_all(behind):
+        possible = min(_in_kg(weight), default=Decimal(0)) >= _LIGHTEST_KG[piece.value] * int(counted["count"])
+        return weight if possible else _either(weight, all_of_them)
     certain = told or _is_of_one(weight, int(counted["count"]), piece.value, between)
-    return all_of_them if certain else replace(weight, amounts=(*weight.amounts, *all_of_them.amounts))
+    return all_of_them if certain else _either(weight, all_of_them)
+
+
+def _either(one: Mass, other: Mass) -> Mass:
+    """A weight that is one of the two, which nothing tells."""
+    return replace(one, amounts=(*one.amounts, *other.amounts), units=tuple(dict.fromkeys((*one.units, *other.units))))
 
 
 _HEAVIEST_KG = {"pallet": 2000, "roll": 3000}
@@ -49,10 +62,31 @@ nobody packs)."""
 
 def _is_of_one(weight: Mass, count: int, piece: str, between: str) -> bool:
     """A piece can weigh as much; behind 'with', so many of them cannot weigh as little together."""
-    readings = [kg for ton in TONS if (kg := weight.kg(ton)) is not None]
+    readings = _in_kg(weight)
     possible = not readings or min(readings) <= _HEAVIEST_KG[piece]
     together = min(readings, default=Decimal(0)) >= _LIGHTEST_KG[piece] * count
     return possible and not (_with(between) and together)
+
+
+def _in_kg(weight: Mass) -> list[Decimal]:
+    """All that a weight may come to."""
+    return [kg for ton in TONS if (kg := weight.kg(ton)) is not None]
+
+
+def _total_behind(behind: str) -> Mass | None:
+    """The 10,000 lb of ', total 10,000 lb' and of ', 10,000 lb in all'."""
+    masses = find_masses(behind)
+    if not masses:
+        return None
+    before, _, after = behind.partition(masses[0].words)
+    led = [match for match in phrases("piece_weights").find(before) if match.value == "all"]
+    leads = any(not before[: match.start].strip(_STOPS) and not before[match.end :].strip(_STOPS) for match in led)
+    return masses[0] if leads or (not before.strip(_STOPS) and _of_all(after)) else None
+
+
+def _comes_to(total: Mass, reckoned: Mass) -> bool:
+    """Whether one of the readings of the one is one of the other's."""
+    return any(abs(one - other) * 100 <= one for one in _in_kg(total) for other in _in_kg(reckoned))
 
 
 def _plain(text: str) -> str:

@@ -1,5 +1,5 @@
 """What the size of an order decides: 'From 5 t delivered; below that ex works plus 48 EUR/t freight', 'Freight 48
-EUR/t, on orders under 5 t only'."""
+EUR/t, on orders under 5 t only', 'Orders below 3 t: a supplement of 35 EUR/t on top of the price shown'."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -14,6 +14,8 @@ from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.values.orders.masses import Mass, alike, find_masses
 from tracker.intake.values.orders.small_orders import signs_of_small, size_of_small
+from tracker.intake.values.orders.supplements import on_top_of_prices
+from tracker.intake.values.orders.weights_in_words import weights_in_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import blanked
@@ -128,10 +130,14 @@ def _small_order_charges(text: str) -> tuple[SmallOrderCharge, ...]:
 
 
 def _charge_in(clause: str) -> SmallOrderCharge | None:
-    size = size_of_small(clause)
+    figures = weights_in_figures(clause)
+    size = size_of_small(figures)
     if size is None or find_grade(clause) is not None:
         return None
-    ahead, behind = clause[: size.start], clause[size.end :].lstrip(" :,")
+    supplement = on_top_of_prices(figures)
+    if supplement is not None:
+        return SmallOrderCharge(supplement, size.below, clause.strip())
+    ahead, behind = figures[: size.start], figures[size.end :].lstrip(" :,")
     for match in reversed(phrases("about_lines").find(ahead)):
         # Without the 'on' of 'freight 48 EUR/t on orders under 5 t'.
         ahead = ahead[: match.start] if not ahead[match.end :].strip() else ahead
