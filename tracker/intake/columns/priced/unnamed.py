@@ -246,8 +246,8 @@ def _fewest_rows(column: Column, prices: Sequence[Cell]) -> int:
 
 
 def _may_be_priced(column: Column) -> bool:
-    """Under 'Sheets' alone may stand how many are packed, or what board in sheets costs; under 'Wagon (20-40 t)' and 'à la
-    palette' what such an order costs."""
+    """Under 'Sheets' alone may stand how many are packed, or what board in sheets costs; under 'Wagon (20-40 t)' and
+    'à la palette' what such an order costs."""
     if column.role in ORDER_SIZES and any(map(str.isdecimal, column.text)):
         return True
     packed = column.said[-1:] if column.role is Role.PACKING else ()

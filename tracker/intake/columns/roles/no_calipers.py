@@ -1,5 +1,4 @@
-"""Columns of points and millimetres that no board is thick: an index beside the table, where another column has the
-calipers."""
+"""Columns of points that no board is thick, as of an index beside the table, where another column has the calipers."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
@@ -9,6 +8,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figure_of
 from tracker.intake.values.boards.caliper import in_unit
 from tracker.intake.values.heads.roles import Role
+from tracker.trade.quantities import CaliperUnit
 
 _THINNEST_UM, _THICKEST_UM = 80, 8000
 """What a board may be thick at the very most; common practice, no source."""
@@ -24,9 +24,7 @@ def without_other_points(columns: list[Column], samples: Mapping[int, Sequence[C
 
 
 def _is_of_no_board(column: Column, cells: Sequence[Cell]) -> bool:
-    units = [head.caliper_unit for head in column.said if head.caliper_unit is not None]
+    in_points = any(head.caliper_unit is CaliperUnit.POINT for head in column.said)
     figures = [figure for cell in cells if (figure := figure_of(cell)) is not None]
-    if not units or not figures:
-        return False
-    thick = (in_unit(figure, units[-1], "").um for figure in figures)
-    return not any(_THINNEST_UM <= um <= _THICKEST_UM for um in thick)
+    thick = (in_unit(figure, CaliperUnit.POINT, "").um for figure in figures)
+    return in_points and bool(figures) and not any(_THINNEST_UM <= um <= _THICKEST_UM for um in thick)

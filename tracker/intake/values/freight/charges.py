@@ -15,12 +15,13 @@ from tracker.intake.values.freight.charges_together import named_alone, named_to
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
 from tracker.intake.values.freight.open_shares import is_open_share
+from tracker.intake.values.freight.other_dealings import of_other_dealings
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.freight.taken_off import signs_money, takes_off
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.orders.masses import find_masses
-from tracker.intake.values.orders.small_orders import size_of_small
+from tracker.intake.values.orders.small_orders import begins_with_small_orders, signs_of_small, size_of_small
 from tracker.intake.values.prices.basis import BasisReading
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
 from tracker.intake.values.prices.money import find_price_unit, price_text
@@ -83,7 +84,8 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
-    told = (clause for clause in clauses(text) if not (tells_costs(clause) or _tells_of_prices(clause)))
+    others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders)
+    told = (clause for clause in clauses(text) if not any(tells(clause) for tells in others))
     found = (one for clause in told for one in _in_clause(without_added(clause)))
     # What ends or begins on a day is told once the day of the list is known.
     free = [said for said in no_charges(text) if not (said.grades or said.days) and said.delivered is None]
@@ -213,7 +215,7 @@ _AMOUNT_NEXT = re.compile(r"\s*(?:[^\W\d]{3}|[$€£])?\s*\d")
 
 def _of_small_orders(part: str) -> bool:
     """'Mindermengenzuschlag 60 EUR/t' is told beside the price, and no part of what a usual order costs."""
-    small = phrases("small_orders").find(part) or size_of_small(part) is not None
+    small = signs_of_small(part) or size_of_small(part) is not None
     return bool(small) and bool(charges_named(part))
 
 

@@ -15,6 +15,7 @@ from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.orders.minimum import find_minimum
+from tracker.intake.values.orders.small_orders import begins_with_small_orders
 from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.intake.words.fold import fold, tokens
@@ -29,6 +30,9 @@ def freight_of_prices(text: str) -> Delivery | None:
     said = _of_prices(text)
     if said is not None and any(_of_some_boards(clause) for clause in clauses(text)):
         return Delivery(None, said.words)
+    of_freight = [clause for clause in clauses(text) if find_delivery(clause) is not None]
+    if said is not None and all(map(begins_with_small_orders, of_freight)):
+        return Delivery(None, said.words, said.of_lead_time, conditional=True)
     if said is None or said.delivered is False:
         return said
     told = (_of_an_order, _on_a_condition, bounded_beside)
@@ -90,8 +94,17 @@ def _of_orders(clause: str) -> str:
     """The clause without its parts that tell how samples and damaged goods come: 'Muster frei Haus', 'goods delivered
     damaged should be refused'."""
     parts = COMMA.split(clause)
+    if _begins_with_samples(parts[0]) and not any(phrases("price_words").find(part) for part in parts):
+        return ""
     left = [part for part in parts if not (_of_samples(part) or _of_damaged_goods(part))]
     return clause if len(left) == len(parts) else ", ".join(left)
+
+
+def _begins_with_samples(part: str) -> bool:
+    """'Sample sheets are shipped from stock, freight paid': they are what the whole sentence is about."""
+    led = next(iter(phrases("samples").find(part)), None)
+    joined = any(match.value in ("and", "or") for match in phrases("range").find(part))
+    return led is not None and led.first <= 1 and not joined
 
 
 def _of_samples(part: str) -> bool:

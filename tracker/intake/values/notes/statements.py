@@ -1,8 +1,8 @@
 """All that a title, a note or a footnote says, in one call: what the reader of title blocks and footnotes works on."""
 
 import re
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from functools import lru_cache
 
@@ -162,7 +162,7 @@ def _all(text: str) -> Iterator[Statement]:
             yield from units_of_parts(clause) or price_says(beside_charges(clause))
         yield from _board_says(clause)
     usual = of_usual_orders(text)
-    for said in (freight_of_prices(usual), _held_until(text)):
+    for said in (_freight_said(usual, by_size), _held_until(text)):
         if said is not None:
             yield said
     leads = tuple(_leads(usual))
@@ -198,6 +198,13 @@ def _leads(text: str) -> Iterable[LeadTime]:
     """The lead times of some grades each, else the one of all."""
     general = find_lead(text) or lead_by_itself(text)
     return leads_by_grade(text) or (() if general is None else (general,))
+
+
+def _freight_said(text: str, by_size: Sequence[DeliveredFrom | SmallOrderCharge]) -> Delivery | None:
+    """What a note says of freight; where the size of an order decides it, not of every price."""
+    said = freight_of_prices(text)
+    sized = any(isinstance(one, DeliveredFrom) for one in by_size)
+    return replace(said, delivered=None, conditional=True) if said is not None and sized else said
 
 
 def _held_until(text: str) -> Validity | None:

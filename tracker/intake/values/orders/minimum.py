@@ -51,7 +51,8 @@ def find_minimum(text: str) -> Mass | None:
             continue
         clause = _with_unit_behind(clause)
         words = phrases("minimum").find(clause)
-        if not words or _denies_orders_something(clause, words[0]) or phrases("yearly").find(clause):
+        others = phrases("yearly").find(clause) or phrases("other_lists").find(clause)
+        if not words or _denies_orders_something(clause, words[0]) or others:
             continue
         behind = find_masses(_without_per_item(clause[words[0].start :]))
         if len(behind) > 1 and find_grade(clause) is not None:

@@ -6,7 +6,7 @@ from functools import lru_cache
 
 from tracker.intake.values.figures.rates import masses_of_orders
 from tracker.intake.values.freight.charge_names import charges_named
-from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.masses import Mass
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases
@@ -48,6 +48,16 @@ def signs_of_small(text: str) -> list[Found[str]]:
     weight = text.find(masses[0].words) if (masses := masses_of_orders(text)) else -1
     below = (one for one in phrases("bracket").find(text) if one.value == "below" and one.end <= weight)
     return [*phrases("small_orders").find(text), *below]
+
+
+def begins_with_small_orders(clause: str) -> bool:
+    """'Smaller lots are sold ex mill and bear carriage of £85 a tonne' says nothing of other orders; what stands behind
+    a comma may be everybody's."""
+    led = next(iter(phrases("small_orders").find(clause)), None)
+    return led is not None and led.first <= _FIRST_WORDS and COMMA.search(clause) is None
+
+
+_FIRST_WORDS = 1
 
 
 @dataclass(frozen=True, slots=True)

@@ -49,7 +49,7 @@ class SmallOrderCharge:
 def terms_by_size(text: str) -> tuple[DeliveredFrom | SmallOrderCharge, ...]:
     """From what weight on a note's prices are delivered, and the charges that it gives small orders; the freight of
     small orders once, also where the note says it beside the weight from which on it is free."""
-    delivered = _delivered_from(text)
+    delivered = _delivered_from(weights_in_figures(text))
     charged = _small_order_charges(text)
     if delivered is None:
         return charged
@@ -70,8 +70,11 @@ def _delivered_from(text: str) -> DeliveredFrom | None:
         return None
     ((place, least),) = told
     below = [part for part in parts[place + 1 :] + parts[:place] if _of_smaller(part, least)]
+    if len(below) > 1:
+        # 'Bestellungen unter 5 t tragen zudem einen Mindermengenzuschlag' is another matter.
+        below = [part for part in below if _tells_of_freight(part)]
     if len(below) != 1:
-        return DeliveredFrom(least) if not below else None
+        return DeliveredFrom(least)
     words = below[0]
     rest = _without_size(words, least)
     terms = find_delivery(rest)
@@ -92,10 +95,12 @@ def _parts(clause: str) -> Iterator[str]:
 
 
 def _least(part: str) -> Mass | None:
-    """The weight of 'free delivery from 10 t', 'orders of 10 t and more: delivered'."""
+    """The weight of 'free delivery from 10 t', 'orders of 10 t and more: delivered', 'från 5 ton bjuder vi på
+    frakten'."""
     masses = find_masses(part)
     terms = find_delivery(part)
-    if len(masses) != 1 or terms is None or terms.delivered is not True or phrases("minimum").find(part):
+    borne = (terms is not None and terms.delivered is True) or bool(phrases("freight_borne").find(part))
+    if len(masses) != 1 or not borne or phrases("minimum").find(part):
         return None
     start = part.find(masses[0].words)
     end = start + len(masses[0].words)
@@ -114,6 +119,11 @@ def _between(part: str, first: int, second: int) -> bool:
 def _of_smaller(part: str, least: Mass) -> bool:
     """'Below that ex works', 'orders under 5 t plus freight'; of another weight it is another matter."""
     return bool(signs_of_small(part)) and all(alike(mass, least) for mass in masses_of_orders(part))
+
+
+def _tells_of_freight(part: str) -> bool:
+    freights = (one.kind is ChargeKind.FREIGHT for one in find_charges(part))
+    return find_delivery(part) is not None or any(freights)
 
 
 def _without_size(part: str, least: Mass) -> str:

@@ -69,7 +69,8 @@ def _units_by_turns(text: str) -> tuple[SaysBasis, ...]:
     sheets' says its first of all others."""
     if charges_named(text) or names_amount(text) or phrases("weight_words").find(text):
         return ()
-    weighed = [match.span for match in phrases("weight_units").find(text)]
+    # 'lb per 1,000 sq ft' is none of them; the pounds of a ton are.
+    weighed = [match.span for match in phrases("weight_units").find(text) if match.value != "pound"]
     units = [unit for unit in bases_with_places(text) if not any(a < unit[2] and unit[1] < b for a, b in weighed)]
     forms = [one for one in phrases("forms").find(text) if not any(a <= one.start < b for _, a, b in units)]
     said = sorted([(start, "unit") for _, start, _ in units] + [(one.start, "form") for one in forms])

@@ -1,5 +1,5 @@
-"""What prices are per, in words that are none for 'per', or are others too: '…, for a short ton of 2,000 lb', 'jeweils für
-1.000 Bogen', 'what one thousand sheets cost in pounds', 'el importe de cada mil metros cuadrados'."""
+"""What prices are per, in words that are none for 'per', or are others too: '…, for a short ton of 2,000 lb', 'jeweils
+für 1.000 Bogen', 'what one thousand sheets cost in pounds', 'el importe de cada mil metros cuadrados'."""
 
 from collections.abc import Iterator
 from functools import lru_cache
