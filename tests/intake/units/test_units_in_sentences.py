@@ -1,53 +1,164 @@
-"""Units that a whole sentence gives the prices."""
+"""What prices are per, said in sentences: of each form by turns, with no word for 'per', of lines from here down."""
 
 import pytest
 
-from tests.intake.readings import accepted, read_rows
+from tests.intake.sheets import codes, lines
+from tracker.intake.values.boards.weight import weight_units
+from tracker.trade.quantities import WeightUnit
+
+BOARD = ["GC2", 300, 490]
+
+
+def by_form(note, forms=("Reel", "Sheet"), head="Price (GBP)"):
+    """Unit of a price for reels and of one for sheets below a note."""
+    rows = [["Thornleigh Board Ltd"], [note], [None], ["Board", "g/m²", "µm", "Form", "Size (mm)", head]]
+    rows += [[*BOARD, forms[0], "1020 wide", 1045], [*BOARD, forms[1], "720 x 1020", 246.6]]
+    found = lines(rows)
+    return {cell: (str(line.state), line.offer.basis) for cell, line in found.items()}
 
 
 @pytest.mark.parametrize(
-    ("rows", "expected"),
+    "note",
     [
-        (
-            [
-                ["Selbrook International Board"],
-                ["CIF/DAP buyer's works, per 1000 kg"],
-                [],
-                ["Product", "Grammage g/m²", "Caliper µm", "EUR", "GBP"],
-                ["GC1", 235, 375, 1240, 1068],
-            ],
-            {"D5": ("FBB", "1240", "EUR", "tonne"), "E5": ("FBB", "1068", "GBP", "tonne")},
-        ),
-        (
-            [
-                ["Cartonnerie de la Veyle SARL"],
-                ["Tarif cartons plats – prix en € h.t. la tonne, franco"],
-                [],
-                ["Qualité / g/m²", "230 g/m²", "250 g/m²"],
-                ["GC1 couché 1 face", 1325.5, 1310],
-            ],
-            {"B5": ("FBB", "1325.5", "EUR", "tonne"), "C5": ("FBB", "1310", "EUR", "tonne")},
-        ),
-        (
-            [
-                ["Wickett Board Sales LLC"],
-                ["Item", "Item description", "Your price"],
-                ["1001", "16pt SBS C1S 69#/MSF 38.5in roll 6in core", "$60.25/cwt"],
-                ["1003", "CCNB .024 94 lbs/msf sheets 28x40", "$430.50/M"],
-            ],
-            {"C3": ("SBS", "60.25", "USD", "cwt"), "C4": ("CRB", "430.50", "USD", "1000sheets")},
-        ),
-        (
-            [
-                ["From: sales desk, Hobbin & Crake Paperboard LLC"],
-                ["thanks for the inquiry. We can offer:"],
-                ["SBS C1S 18 pt 76 lb/MSF, $1,185.00/ST fob mill"],
-                ["CRB C1S 20 pt 79 lb/MSF, $33.90/MSF delivered"],
-                ["Call me at ext. 2204 with questions."],
-            ],
-            {"A3": ("SBS", "1185.00", "USD", "short_ton"), "A4": ("CRB", "33.90", "USD", "msf")},
-        ),
+        "Reels are priced per tonne whereas sheets are priced per thousand sheets.",
+        "Prices are per tonne for reels and per 1,000 sheets for sheets.",
+        "For all on this list the reels are priced per tonne and the sheets per 1,000 sheets unless agreed otherwise.",
+        "Where board is in reels the price is per tonne; where it is in sheets it is per 1,000 sheets.",
+        "All prices per tonne. Sheets per 1,000 sheets.",
+        "Reel prices are by the tonne, sheet prices by the thousand sheets.",
+        "Everything per tonne apart from sheets, which are per 1,000.",
     ],
 )
-def test_units_in_sentences(rows, expected):
-    assert accepted(read_rows(rows)) == expected
+def test_each_form_has_the_unit_that_stands_beside_it(note):
+    assert by_form(note) == {"F5": ("accepted", "tonne"), "F6": ("accepted", "1000sheets")}
+
+
+@pytest.mark.parametrize(
+    ("note", "forms", "head"),
+    [
+        ("Die Preise gelten bei Rollen je Tonne und bei Formaten je 1.000 Bogen.", ("Rolle", "Format"), "Preis (EUR)"),
+        ("Prix à la tonne en bobines et aux 1 000 feuilles en formats.", ("Bobine", "Format"), "Prix (EUR)"),
+        ("Precios por tonelada en bobinas y por mil hojas en pliegos.", ("Bobina", "Pliego"), "Precio (EUR)"),
+        ("Priset gäller per ton för rulle och per 1 000 ark för ark.", ("Rulle", "Ark"), "Pris (EUR)"),
+    ],
+)  # fmt: skip
+def test_so_it_is_in_every_language(note, forms, head):
+    assert {unit for _, unit in by_form(note, forms, head).values()} == {"tonne", "1000sheets"}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "All prices per tonne. Sheets on request.",
+        "All prices per tonne. Sheets are sold in full pallets only.",
+        "All prices per tonne. Weights of sheets in g/m².",
+    ],
+)
+def test_a_sentence_about_sheets_without_a_unit_leaves_theirs(note):
+    assert {unit for _, unit in by_form(note).values()} == {"tonne"}
+
+
+def of_sheet(note, head="Price"):
+    rows = [["Thornleigh Board Ltd"], [note], [None], ["Board", "g/m²", "µm", "Size (mm)", head]]
+    rows += [[*BOARD, "720 x 1020", 246.6], ["GD2", 300, 400, "700 x 1000", 165]]
+    return {(line.offer.currency, line.offer.basis) for line in lines(rows).values()}
+
+
+@pytest.mark.parametrize(
+    ("note", "unit"),
+    [
+        ("Angegeben ist, was tausend Bogen in Euro kosten.", ("EUR", "1000sheets")),
+        ("Bogenpreise in Euro, jeweils für 1.000 Bogen.", ("EUR", "1000sheets")),
+        ("Le prix indiqué est celui de mille feuilles, en euros.", ("EUR", "1000sheets")),
+        ("Cada precio corresponde a una hoja suelta y está en euros.", ("EUR", "sheet")),
+        ("El importe está en euros y es el de cada mil hojas.", ("EUR", "1000sheets")),
+        ("Priset avser tusen ark och anges i svenska kronor.", ("SEK", "1000sheets")),
+        ("All amounts are in U.S. funds, for a short ton of 2,000 lb, freight included.", ("USD", "short_ton")),
+    ],
+)
+def test_a_unit_is_heard_in_a_sentence_about_prices_without_a_word_for_per(note, unit):
+    assert of_sheet(note) == {unit}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "The price of a sheet depends on its size; prices in EUR.",
+        "A pallet holds one thousand sheets. Prices in EUR.",
+        "Oferta de cartoncillo en hojas, precios en EUR.",
+    ],
+)
+def test_what_sheets_are_or_how_they_are_packed_is_no_unit(note):
+    assert of_sheet(note) == {("EUR", None)}
+
+
+def test_weights_per_three_thousand_square_feet_are_not_those_per_thousand():
+    assert weight_units("Basis weights are pounds for three thousand square feet.") == (WeightUnit.LB_3000FT2,)
+    assert weight_units("Basis weights are pounds per thousand square feet.") == (WeightUnit.LB_MSF,)
+
+
+def test_the_unit_of_weights_is_none_of_prices_where_no_comma_parts_them():
+    note = "Basis weights per 1,000 sq ft. Rolls are priced in USD per short ton"
+    rows = [[note], ["Board", "Caliper (pt)", "Weight", "Price"], ["SBS", 18, 76, 1215]]
+    (line,) = lines(rows).values()
+    assert (line.offer.currency, line.offer.basis) == ("USD", "short_ton")
+
+
+@pytest.mark.parametrize(
+    ("said", "head", "bases"),
+    [
+        ("From here down prices are US$ per MSF", "Price USD/ST", ["short_ton", "msf"]),
+        ("Ab hier Preise in USD je 1000 m²", "Preis USD/ST", ["short_ton", "1000m2"]),
+    ],
+)
+def test_a_line_among_the_rows_gives_those_below_it_another_unit(said, head, bases):
+    rows = [["Board", "Caliper (pt)", "lb/MSF", head], ["SBS", 16, 68, 1215], [said], ["CCNB", 16, 63, 28.35]]
+    assert [line.offer.basis for line in lines(rows).values()] == bases
+
+
+def test_a_heading_that_only_names_another_unit_contradicts_the_head():
+    rows = [["Board", "Caliper (pt)", "lb/MSF", "Price USD/ST"], ["SBS", 16, 68, 1215], ["Recycled, per MSF"]]
+    found = list(lines([*rows, ["CCNB", 16, 63, 28.35]]).values())
+    assert codes(found[-1]) == {"basis-unknown"}
+
+
+@pytest.mark.parametrize(
+    ("note", "price"),
+    [
+        ("Preis A gilt für Aufträge unter 10 t, Preis B für Aufträge ab 10 t.", "Preis"),
+        ("Price A is for orders below 10 t, price B for 10 t and over.", "Price"),
+        ("Le prix A vaut pour moins de 10 t, le prix B à partir de 10 t.", "Prix"),
+    ],
+)
+def test_a_sentence_tells_what_prices_a_and_b_are_for(note, price):
+    rows = [["Board", "g/m²", "µm", f"{price} A", f"{price} B"], [None, None, None, "€/t", "€/t"]]
+    found = lines([*rows, ["GD2", 300, 400, 742, 704], ["GC2", 300, 490, 936, 898], [None], [note]])
+    told = [(line.offer.from_kg, line.offer.below_kg) for line in found.values()]
+    assert told[:2] == [(None, 10_000), (10_000, None)]
+
+
+def test_so_it_may_tell_their_terms_of_delivery():
+    rows = [["Sorte", "g/m²", "µm", "Preis A EUR/t", "Preis B EUR/t"], ["GD2", 300, 400, 742, 790]]
+    found = lines([*rows, ["GC2", 300, 490, 936, 990], [None], ["Preis A gilt ab Werk, Preis B frei Haus."]])
+    assert [line.offer.delivered for line in found.values()] == [False, True] * 2
+
+
+@pytest.mark.parametrize(
+    ("note", "currency"),
+    [
+        ("We are sorry that sterling cheques are not taken.", "EUR"),
+        ("I Sverige fakturerar vi i svenska kronor efter en egen lista.", "EUR"),
+        ("Vid export fakturerar vi i dollar efter överenskommelse.", "EUR"),
+        ("Prices are in US dollars.", None),
+    ],
+)
+def test_money_of_cheques_invoices_and_other_lists_is_none_of_the_prices(note, currency):
+    rows = [["Board", "g/m²", "µm", "EUR/t"], ["GC2", 300, 490, 936], [None], [note]]
+    assert {line.offer.currency for line in lines(rows).values()} == {currency}
+
+
+def test_the_french_for_board_is_no_carton_that_prices_are_per():
+    rows = [["Prix par tonne, en euros, pour le carton gris"], ["Sorte", "g/m²", "µm", "Prix"], ["URB", 500, 735, 668]]
+    assert [line.offer.basis for line in lines(rows).values()] == ["tonne"]
+    rows[0] = ["Prix en euros par carton"]
+    assert [codes(line) >= {"basis-unknown"} for line in lines(rows).values()] == [True]

@@ -31,6 +31,7 @@ from tracker.intake.columns.roles.headed_figures import (
     NEVER_PRICES,
     by_words,
     heads_prices_of_a_kind,
+    letters_alone,
     mostly_priced,
     named_with_money,
     spreads_values,
@@ -200,18 +201,12 @@ def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     if not candidates:
         return role_by_cells(column, cells), False
     best = _best(column, candidates, cells)
-    if best is Role.PRICE and cells and not any(map(_may_be_a_price, cells)):
-        # 'T' over 'P' and 'D' is a key's letter, and no tonne.
+    if best is Role.PRICE and letters_alone(cells):
         return None, False
     if best in MEASURES and not cells:
         # 'g/m² →' in line with 230, 260 and 300, over nothing: it is their unit.
         return None, False
     return (Role.PRICE if named_with_money(best, column) and mostly_priced(cells) else best), True
-
-
-def _may_be_a_price(cell: Cell) -> bool:
-    """A figure, or words that stand in its place."""
-    return not isinstance(cell.value, str) or any(map(str.isdigit, cell.text)) or len(cell.text.strip()) > 1
 
 
 def _defines_tons(column: Column, cells: Sequence[Cell]) -> bool:

@@ -1,5 +1,6 @@
 """What the heads and cells of one column tell: values spread across, words of its own, figures below."""
 
+import re
 from collections.abc import Sequence
 
 from tracker.intake.columns.column import Column, vendor_in_head
@@ -186,6 +187,15 @@ def mostly_priced(cells: Sequence[Cell]) -> bool:
     """At least half of the cells are figures; dashes and 'n/a' do not count against them."""
     offering = [cell for cell in cells if not _says_none(cell)]
     return bool(offering) and 2 * sum(looks_priced(cell) for cell in offering) >= len(offering)
+
+
+def letters_alone(cells: Sequence[Cell]) -> bool:
+    """'P' and 'D' below 'T', which is a key's letter there, and no tonne."""
+    letters = (isinstance(cell.value, str) and _LETTER.fullmatch(cell.text) is not None for cell in cells)
+    return bool(cells) and all(letters)
+
+
+_LETTER = re.compile(r"\s*[^\W\d_]\s*")
 
 
 def _says_none(cell: Cell) -> bool:

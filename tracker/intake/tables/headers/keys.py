@@ -9,7 +9,7 @@ from itertools import pairwise
 
 from tracker.intake.tables.headers.heads import head_of_words
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
-from tracker.intake.values.heads.header import header
+from tracker.intake.values.heads.header import header, without_unit
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import COMMA, clauses
@@ -230,8 +230,11 @@ def _lettered(column: HeadedColumn, key: Mapping[str, str]) -> int | None:
 
 
 def _code_of(head: str) -> str:
-    """The letter that a head is, or that tells a price from those beside it: the a of 'A' and of 'Price A'."""
-    words = fold(head).split()
+    """The letter that a head is, or that tells a price from those beside it: the a of 'A', of 'Price A' and of 'Price A
+    EUR/t'."""
+    said = header(head)
+    unit = said.currency is not None and said.basis is not None
+    words = fold(without_unit(said).strip(" /,;") if unit else head).split()
     named = " ".join(words[:-1])
     priced = phrases("price_words").whole(named) is not None or price_unit(named) is not None
     return (words[-1] if priced else " ".join(words)).strip("()")
@@ -242,7 +245,10 @@ def _headed(column: HeadedColumn, key: Mapping[str, str], place: int) -> HeadedC
     said = key[_code_of(head.text)]
     size = _size(said)
     said = size.words if size is not None and bracket_text(said) is None else said
-    named = head.text.strip().rpartition(" ")[0]
-    text = f"{named} {said}" if named and phrases("tiers").whole(named) is None else said
+    named, _, unit = re.split(
+        rf"(\(?\b{re.escape(_code_of(head.text))}\b\)?)", head.text, maxsplit=1, flags=re.IGNORECASE
+    )
+    worded = named.strip() and phrases("tiers").whole(named) is None
+    text = f"{named.strip()} {said} {unit.strip()}".strip() if worded else f"{said} {unit.strip()}".strip()
     heads = (*column.heads[:place], head._replace(value=text, text=text), *column.heads[place + 1 :])
     return replace(column, heads=heads)

@@ -175,12 +175,11 @@ def may_call_a_vendor(text: str) -> bool:
     """Whether a cell under 'Vendor' may be a name: no account's number ('CA5501'), no terms ('DLVD, min 22,000 lb',
     'lead time 8 weeks', 'from stock'), nor 'Mill', which says where the board comes from."""
     name = text.strip()
-    if phrases("sources").whole(name) is not None:
-        return False
     number = " " not in name and any(sign.isdigit() for sign in name)
     if number or len(name) > _LONGEST or find_delivery(name) is not None or _MANY_FIGURES.search(name):
         return False
-    return lead_text(name) is None and not any(isinstance(said, _TERMS) for said in statements(name))
+    named = phrases("sources").whole(name) is None and lead_text(name) is None
+    return named and not any(isinstance(said, _TERMS) for said in statements(name))
 
 
 _TERMS = (LeadTime, LeadUnread, SaysMinimum, Validity)

@@ -1,8 +1,10 @@
 """A note that says one thing of some lines and another of the rest, as a text for each: 'Items 6 and 7: min. order
 30,000 lb. All other items: 10,000 lb.'"""
 
+import re
 from collections.abc import Iterator
 from functools import lru_cache
+from itertools import groupby
 
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.freight.charges import ChargeWords
@@ -27,7 +29,24 @@ def lines_apart(text: str) -> tuple[str, ...]:
     apart = phrases("the_others").find(text) and lines_named(text) is not None
     if apart:
         return tuple(_apart(text))
-    return charges_apart(text) or _beside_the_freed(text) or _each_by_itself(text) or of_all_and_some(text)
+    told = charges_apart(text) or _beside_the_freed(text) or _each_by_itself(text) or _before_boards(text)
+    return told or of_all_and_some(text)
+
+
+def _before_boards(text: str) -> tuple[str, ...]:
+    """A paragraph that begins with what holds for all, and further on has a sentence about some boards: 'Prices are in
+    euro. Ask for samples of GC2. Payment is at 30 days.' () where its first sentence names a board already."""
+    sentences = [one for one in _SENTENCE_ENDS.split(text) if one.strip()]
+    if len(sentences) < 2 or boards_named(sentences[0]).some:
+        return ()
+    meant = lines_meant(text, note=True)
+    if meant is None or meant.boards is None or meant.others:
+        return ()
+    groups = groupby(sentences, key=lambda sentence: boards_named(sentence).some)
+    return tuple(" ".join(group) for _, group in groups)
+
+
+_SENTENCE_ENDS = re.compile(r"(?<=[.!?])\s+(?=[^\W\d_a-z])|\n+")
 
 
 def _each_by_itself(text: str) -> tuple[str, ...]:

@@ -12,7 +12,7 @@ from tracker.intake.values.prices.basis import basis_span
 from tracker.intake.values.prices.currency import counted_in_thousands, currency_text, find_currencies
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import tokens_of
+from tracker.intake.words.phrases import Found, tokens_of
 
 # A word and no figure stands before the sign: '700 x 1000 mm' is a sheet.
 _TIMES = re.compile(r"(?<![^\W\d])([^\W\d]{1,40})\s+[×x]\s*\d", re.IGNORECASE)
@@ -33,7 +33,7 @@ def multiplied(clause: str) -> bool:
     """Whether a part sentence says so of the prices: 'Multiply all prices by 1.05', 'List x 0.95', 'in thousands'."""
     if converts(clause) or _of_measures(clause):
         return False
-    words = phrases("multiplies").find(clause)
+    words = [match for match in phrases("multiplies").find(clause) if not _counts_weights(clause, match)]
     if _times_a_price(clause) or any(_takes_factor(clause[match.end :], match.value) for match in words):
         return True
     told = any(match.value in ("by", "counted") for match in words) or _TIMES.search(clause)
@@ -44,8 +44,13 @@ def multiplied(clause: str) -> bool:
 def multiplied_in_head(text: str) -> bool:
     """Whether the head of a column of prices says so: 'EUR/t x1000', "Price ('000)", 'Price (thousands)'."""
     counted = (match for match in phrases("multiplies").find(text) if match.value == "counted")
-    # 'Order size in thousands of lb' counts weights.
-    return any(end_of_unit(fold(text), match.end) is None for match in counted) or _counts_thousands(text)
+    return any(not _counts_weights(text, match) for match in counted) or _counts_thousands(text)
+
+
+def _counts_weights(text: str, match: Found[str]) -> bool:
+    """'Order size in thousands of lb'."""
+    behind = max((of.end for of in phrases("money_thousands").find(text) if of.start == match.start), default=match.end)
+    return end_of_unit(fold(text), behind) is not None
 
 
 def _counts_thousands(text: str) -> bool:

@@ -243,7 +243,7 @@ class PriceWalk:
         return end_of_place(self.text, match.end) if delivers else match.end
 
     def _leading_to_a_place(self, place: int) -> int | None:
-        """'1.285 € je Tonne frei Kassel': a word that says it only with the place behind it; 'départ' does at the end."""
+        """'1.285 € je Tonne frei Kassel': a word that says it only with the place behind it; 'départ' at the end."""
         if self.numbers and (alone := phrases("delivery_alone").whole(self.text[self.tokens[place][1] :])):
             self._take_word("delivery", alone, "")
             return len(self.text)
