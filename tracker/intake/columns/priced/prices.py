@@ -58,17 +58,18 @@ def price_columns(
     samples: Mapping[int, Sequence[Cell]],
     titles: Sequence[Words] = (),
     above: Sequence[Words] = (),
+    said: Sequence[Words] = (),
 ) -> Columns:
     """The table's columns with its prices sorted into offers and what only leads to them.
 
-    `titles` are the table's own, `above` all that the sheet says before it.
+    `titles` are the table's own, `above` all that the sheet says before it, `said` all that stands around it.
     """
     by_role: dict[Role, tuple[Column, ...]] = {}
     for column in columns:
         if column.role is not None:
             by_role[column.role] = (*by_role.get(column.role, ()), column)
     found = Columns((), by_role)
-    amounts = amount_per_unit(found, samples, columns, (*titles, *above))
+    amounts = amount_per_unit(found, samples, columns, (*titles, *said))
     kinds = _kinds(found) or dict.fromkeys(amounts, Kind.OFFER)
     ranged = ranged_prices(columns, list(kinds), samples)
     pairs = {column: place_in_force(column, samples[column.index]) for column in columns}

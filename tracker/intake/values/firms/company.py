@@ -21,7 +21,7 @@ from tracker.intake.words.phrases import Found
 # What parts a name from what follows it on the same line.
 _FORMS_BEHIND_COMMA = r"(?:Inc|INC|LLC|Ltd|LTD|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp|CORP)\b"
 BREAK = re.compile(rf"\s(?:[-–—|•·*]+|::)\s|[|•;\n]|,(?!\s*{_FORMS_BEHIND_COMMA})|:\s|\s{{3,}}")
-_LONGEST = 60
+_LONGEST, _SHORTEST = 60, 2
 _LABELS = frozenset({"label", "signs"})
 _PLANTS = frozenset({"works", "trade", "first"})
 
@@ -172,10 +172,10 @@ def name_of_bidder(text: str) -> str | None:
 
 
 def may_call_a_vendor(text: str) -> bool:
-    """Whether a cell under 'Vendor' may be a name: no account's number ('CA5501'), no terms ('DLVD, min 22,000 lb',
-    'lead time 8 weeks', 'from stock'), nor 'Mill', which says where the board comes from."""
+    """Whether a cell under 'Vendor' may be a name: no account's number ('CA5501') or code ('M'), no terms ('DLVD, min
+    22,000 lb', 'lead time 8 weeks', 'from stock'), nor 'Mill', which says where the board comes from."""
     name = text.strip()
-    number = " " not in name and any(sign.isdigit() for sign in name)
+    number = " " not in name and (len(name) < _SHORTEST or any(sign.isdigit() for sign in name))
     if number or len(name) > _LONGEST or find_delivery(name) is not None or _MANY_FIGURES.search(name):
         return False
     named = phrases("sources").whole(name) is None and lead_text(name) is None

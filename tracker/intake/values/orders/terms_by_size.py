@@ -16,6 +16,7 @@ from tracker.intake.values.orders.masses import Mass, alike, find_masses
 from tracker.intake.values.orders.small_orders import signs_of_small, size_of_small
 from tracker.intake.values.orders.supplements import on_top_of_prices
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
+from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import blanked
@@ -100,7 +101,7 @@ def _least(part: str) -> Mass | None:
     masses = find_masses(part)
     terms = find_delivery(part)
     borne = (terms is not None and terms.delivered is True) or bool(phrases("freight_borne").find(part))
-    if len(masses) != 1 or not borne or phrases("minimum").find(part):
+    if len(masses) != 1 or not borne or phrases("minimum").find(part) or ton_definition(part) is not None:
         return None
     start = part.find(masses[0].words)
     end = start + len(masses[0].words)

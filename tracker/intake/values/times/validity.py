@@ -137,9 +137,10 @@ def _clause(clause: str) -> Validity | None:
         # 'Prix valables au 1er juillet, révision le 31 décembre': before another day 'au' ends only what has begun.
         if match.value == "of_a_span" and date_after not in dates[-1:] and not begun(clause[: match.start], begins):
             continue
-        counted = None if date_after is None else days_counted(clause[match.end : date_after.start])
+        between = "" if date_after is None else clause[match.end : date_after.start]
+        counted = days_counted(between) if COMMA.search(between) is None else None
         if counted is not None:
-            # 'Expires 45 days from 6 July 2026'.
+            # 'Expires 45 days from 6 July 2026', and not 'Lieferzeit 1 bis 2 Wochen, Bindefrist 30.06.2026'.
             return _relative(clause, counted, dates)
         if date_after is not None and not _far(clause, match.end, date_after.start):
             # 'until 31 December, CRB until 31 January': what follows is another day for other boards.
