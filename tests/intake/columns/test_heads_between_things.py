@@ -69,3 +69,11 @@ def test_a_head_that_only_says_per_what_stands_over_prices():
     found = lines([*rows, [None, None, 0.018, 228, 57.65, "4 wks"], [None, "two sides", 0.016, 207, 60.35, "6 wks"]])
     assert {line.offer.grade for line in found.values()} == {"SBS"}
     assert list(found) == ["E3", "E4", "E5"]
+
+
+def test_places_across_are_priced_where_descriptions_say_the_boards():
+    heads = [["US$ per short ton"], [None], ["Board description", "Delivered to", None], [None, "Reno, NV", "Tulsa, OK"]]
+    rows = [["16 pt SBS C1S, 68 lb/MSF", 1266, 1231], ["18 pt CUK, 74 lb/MSF", 1131, 1096]]
+    assert [str(line.state) for line in lines([*heads, *rows]).values()] == ["accepted"] * 4
+    freight = [["Truck", 58, 71], ["Rail", 49, 55]]
+    assert not lines([*heads, *freight])

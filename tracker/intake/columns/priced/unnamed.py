@@ -14,6 +14,8 @@ from tracker.intake.tables.figures import figure_of, is_figure
 from tracker.intake.tables.headers.heads import looks_priced
 from tracker.intake.tables.headers.periods import is_period, span_of, without_periods
 from tracker.intake.tables.table import Words
+from tracker.intake.values.boards.boards_named import names_measure
+from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
 from tracker.intake.values.notes.statements import statements
@@ -137,6 +139,9 @@ def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Ce
     'Zone 1 | Zone 2' over figures are prices to places in a table that describes boards, else freight rates.
     """
     boards = any(column.role in (Role.GRADE, Role.WEIGHT, Role.CALIPER) for column in columns)
+    boards = boards or any(
+        column.role is Role.PRODUCT and _describe_boards(samples[column.index]) for column in columns
+    )
     roles = (None, Role.DESTINATION) if boards else (None,)
     found = [
         column
@@ -150,6 +155,12 @@ def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Ce
     found += _of_later_times(columns, found, samples)
     found = _beside_their_unit(found, columns) or found
     return [*found, *priced_alike(columns, found, samples)] or _moving_together(columns, samples)
+
+
+def _describe_boards(cells: Sequence[Cell]) -> bool:
+    """'16 pt SBS C1S, 68 lb/MSF': names that say grade and measures, and not 'Truck' and 'Rail'."""
+    named = sum(find_grade(cell.text) is not None and names_measure(cell.text) for cell in cells)
+    return bool(cells) and 2 * named > len(cells)
 
 
 def _of_later_times(
