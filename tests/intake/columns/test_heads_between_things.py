@@ -72,7 +72,12 @@ def test_a_head_that_only_says_per_what_stands_over_prices():
 
 
 def test_places_across_are_priced_where_descriptions_say_the_boards():
-    heads = [["US$ per short ton"], [None], ["Board description", "Delivered to", None], [None, "Reno, NV", "Tulsa, OK"]]
+    heads = [
+        ["US$ per short ton"],
+        [None],
+        ["Board description", "Delivered to", None],
+        [None, "Reno, NV", "Tulsa, OK"],
+    ]
     rows = [["16 pt SBS C1S, 68 lb/MSF", 1266, 1231], ["18 pt CUK, 74 lb/MSF", 1131, 1096]]
     assert [str(line.state) for line in lines([*heads, *rows]).values()] == ["accepted"] * 4
     freight = [["Truck", 58, 71], ["Rail", 49, 55]]

@@ -193,3 +193,15 @@ def test_a_comma_in_a_quoted_head_does_not_part_its_lines() -> None:
     found = rows(read_delimited(text.encode()))
     assert found[0] == ["Gauge, points", "Wt\n(lbs/1,000 sq. ft.)", "Cost $/LB"]
     assert found[1] == ["16", "61", "0.4666"]
+
+
+def test_line_breaks_of_a_head_stay_in_it_where_every_line_below_is_quoted() -> None:
+    head = '"Sorte","Gewicht\n(g/m²)","Dicke\n(µm)","Preis\nje Tonne\n(EUR)"\n'
+    found = rows(read_delimited((head + '"GC1","300","470","1250"\n"GC2","250","400","1190"\n').encode()))
+    assert found[0] == ["Sorte", "Gewicht\n(g/m²)", "Dicke\n(µm)", "Preis\nje Tonne\n(EUR)"]
+    assert [found[row][0] for row in (1, 2)] == ["GC1", "GC2"]
+
+
+def test_inch_marks_of_quoted_lines_make_no_records_of_several_lines() -> None:
+    text = 'Board,Core,Price\nSBS,3",1250\nCRB,6",1190\nCUK,3",1090\n'
+    assert [found[0] for found in rows(read_delimited(text.encode())).values()] == ["Board", "SBS", "CRB", "CUK"]

@@ -53,3 +53,14 @@ def test_a_note_says_how_figures_are_written(note, price):
 def test_a_figure_that_no_note_settles_is_asked_about(note):
     (line,) = lines([[HEAD[0], "g/m²", "µm", "EUR"], ["GC1", 300, 470, "1.412"], [], [note]]).values()
     assert str(line.state) == "question"
+
+
+@pytest.mark.parametrize(
+    ("other", "state"),
+    [("748,50", "accepted"), ("1,748.50", "accepted"), ("1.748", "question")],
+)
+def test_the_point_of_a_price_without_cents_is_no_sign_beside_other_signs(other, state):
+    rows = [["Sorte", "g/m²", "µm", "EUR/t"], ["GC1", 300, 470, "874.-"], ["GC2", 250, 400, other]]
+    first, second = lines(rows).values()
+    assert str(first.offer.price) == "874"
+    assert str(second.state) == state

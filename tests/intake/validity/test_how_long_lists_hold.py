@@ -164,3 +164,14 @@ def test_a_number_may_stand_between_a_list_and_its_day(text):
 )
 def test_the_days_of_orders_are_not_those_of_prices(text, day):
     assert until(text) == day
+
+
+@pytest.mark.parametrize(
+    ("text", "day"),
+    [
+        ("Lieferzeit 1 bis 2 Wochen, Bindefrist 30.06.2026", date(2026, 6, 30)),
+        ("Lieferzeit 1 bis 2 Wochen", None),
+    ],
+)
+def test_the_last_day_beside_weeks_that_run_to_others(text, day):
+    assert until(text) == day

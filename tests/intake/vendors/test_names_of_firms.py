@@ -235,3 +235,16 @@ def test_a_firm_at_the_head_of_a_sheet_in_small_letters_or_called_by_its_goods(n
 @pytest.mark.parametrize("title", ["votre carton", "stock rolls", "Cartoncillo estucado", "prices for our mills"])
 def test_other_words_at_the_head_of_a_sheet_are_none(title):
     assert read([[title], [], *_LIST]).vendor is None
+
+
+@pytest.mark.parametrize(
+    ("title", "vendor"),
+    [
+        ("Carton & Cie de l'Ognon", "Carton & Cie de l'Ognon"),
+        ("Carton & Cie de livraison", "Carton & Cie"),
+        ("B", None),
+    ],
+)
+def test_the_place_of_a_partnership_is_a_part_of_its_name(title, vendor):
+    found = lines([[title], ["Carton", "g/m²", "µm", "EUR/t"], ["GC1", 300, 470, 874]])
+    assert {line.offer.vendor for line in found.values()} == {vendor}
