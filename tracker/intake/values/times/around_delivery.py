@@ -28,7 +28,7 @@ def without_notices(clause: str) -> str:
 def is_notice(part: str) -> bool:
     """Whether all that a part tells of delivery is what something else is counted from or announced for."""
     figures = times_in_figures(part)
-    if _ordered_ahead(figures):
+    if ordered_ahead(figures):
         return False
     around = phrases("around_delivery").find(figures)
     if any(match.value == "notice" for match in around):
@@ -37,7 +37,7 @@ def is_notice(part: str) -> bool:
     return bool(counted) and not _leads(figures, counted)
 
 
-def _ordered_ahead(part: str) -> bool:
+def ordered_ahead(part: str) -> bool:
     """'Order 3 weeks before delivery', 'Bestelleingang 3 Wochen vor Lieferung': that long it takes; not 'order changes
     up to 10 days before shipment' or 'orders 3 weeks before shipment cannot be changed'."""
     least = (match.span for match in phrases("bracket").find(part) if match.value == "from")

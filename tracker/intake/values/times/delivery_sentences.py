@@ -51,13 +51,14 @@ def _time_within(clause: str, start: int) -> bool:
         return False
     unit = next((match.value for match in lead_phrases().find(told.group()) if match.value in (*LeadUnit, "month")), "")
     ahead = behind[: told.start()].rstrip()
-    if "," in ahead[:-1] or not _changes_nothing(ahead):
+    if "," in ahead[:-1] or not changes_nothing(ahead):
         return False
     led = any(match.end == len(ahead) for match in phrases("within_a_time").find(ahead))
     return unit in set(LeadUnit) if led else ahead.endswith(",") and unit == LeadUnit.WEEK
 
 
-def _changes_nothing(between: str) -> bool:
+def changes_nothing(between: str) -> bool:
+    """Whether no word of it is unknown: how, where and of which loads goods are sent."""
     # 'In der Regel' before its 'der' is an article.
     rest = blanked(between, (match.span for match in phrases("sent_so").find(between)))
     loads = (match.span for match in phrases("bracket").find(rest) if match.value in LOADS_AND_COUNTS)
@@ -123,7 +124,35 @@ def without_samples(clause: str) -> str:
     from when they please, or is that of orders as well, stay."""
     if not phrases("samples").find(clause):
         return clause
-    return ", ".join(part for part in COMMA.split(clause) if not _of_samples(part))
+    first, *parts = COMMA.split(clause)
+    begins = begins_with_samples(first)
+    return ", ".join(part for part in (first, *parts) if not (_of_samples(part) or (begins and not _of_board(part))))
+
+
+def begins_with_samples(part: str) -> bool:
+    """'Our A4 samples are free'; not 'sample and production lead time'."""
+    return any(match.first <= _FIRST for match in phrases("samples").find(part)) and not with_orders(part)
+
+
+_FIRST = 2
+
+
+def _of_board(part: str) -> bool:
+    """Behind 'samples are free' a time is that of orders where their own words tell it: 'lead time 3 weeks', 'goods in 3
+    weeks', 'delivery 3 weeks after order'; 'dispatch within 3 days' is that of the samples."""
+    own = (match for match in phrases("lead_topic").find(part) if not of_deliveries(part, match))
+    goods = any(phrases(section).find(part) for section in ("order_words", "from_order", "goods_delivered"))
+    return goods or any(own)
+
+
+_OF_DELIVERIES = ("dispatch", "shipments", "deliveries_named")
+
+
+def of_deliveries(text: str, topic: Found[str]) -> bool:
+    """Whether words for lead time may as well tell of anything that is delivered: 'delivery', 'availability', 'we
+    ship'; 'Lieferzeit' names a lead time alone."""
+    said = text[topic.start : topic.end]
+    return topic.value == "verb" or any(phrases(section).whole(said) is not None for section in _OF_DELIVERIES)
 
 
 def with_orders(part: str) -> bool:

@@ -12,6 +12,7 @@ from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.times.delivery_sentences import without_samples
 from tracker.intake.values.times.lead import LeadTime, counts_plain_days, lead_phrases, lead_text
 from tracker.intake.values.times.lead_from_order import is_from_order
 from tracker.intake.values.times.lead_unread import speaks_of_time
@@ -110,7 +111,7 @@ def _among_terms(clause: str) -> Iterator[LeadTime]:
 
 def _from_stock(text: str) -> Iterator[LeadTime]:
     """'Small lots from stock, pence per sheet', 'Lagerförda ark, SEK per 1000 ark': all that a list offers is there."""
-    for clause in clauses(text):
+    for clause in map(without_samples, clauses(text)):
         for part in _PARTS.split(clause):
             found = [match for match in phrases("from_stock").find(part) if _says_so(part, match, clause)]
             if found and not _of_some(part, text):

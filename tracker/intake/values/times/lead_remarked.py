@@ -11,6 +11,8 @@ from functools import lru_cache
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.times.around_delivery import is_notice
+from tracker.intake.values.times.delivery_sentences import begins_with_samples, without_samples
+from tracker.intake.values.times.done_besides import without_doings
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, counts_plain_days, lead_text, lead_unit
 from tracker.intake.values.times.lead_sentences import find_lead, lead_in_remark, leads_by_grade
 from tracker.intake.values.times.lead_unread import LeadUnread, lead_unread, names_week
@@ -26,7 +28,7 @@ weeks' part nothing."""
 @lru_cache(maxsize=8192)
 def lead_remarked(text: str) -> LeadTime | LeadUnread | None:
     """The one lead time that a remark states; unread where it speaks of a time that may be one."""
-    if leads_by_grade(text):
+    if leads_by_grade(text) or _of_samples(text):
         return LeadUnread(text.strip())
     # A word that leads to it may be parted from it by a comma: 'ab Werk, Lieferzeit 4 Wochen'.
     said = find_lead(text) or lead_in_remark(text)
@@ -41,9 +43,16 @@ def lead_remarked(text: str) -> LeadTime | LeadUnread | None:
     return next(iter(found.values())) if found else lead_unread(text)
 
 
+def _of_samples(text: str) -> bool:
+    """'Muster kostenlos, Versand in 3 Tagen': of the row's own time it says nothing that is known."""
+    return any(map(counts_time, clauses(text))) and any(
+        begins_with_samples(clause) and not without_samples(clause).strip() for clause in clauses(text)
+    )
+
+
 def _times(text: str) -> Iterator[str]:
     """The parts of a remark that speak of a time that is none of payment, validity and the like."""
-    for clause in clauses(text):
+    for clause in map(without_doings, clauses(text)):
         for part in (piece.strip() for piece in _PARTS.split(clause)):
             # What a clause says of payment is said of a time between its commas as well: 'payment terms: 30 days, net'.
             whole = part if phrases("lead_topic").find(part) else clause

@@ -14,6 +14,7 @@ from tracker.intake.values.times.delivery_sentences import (
     without_rhythms,
     without_samples,
 )
+from tracker.intake.values.times.done_besides import leads_to_its_time, without_doings
 from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
 from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once, leaves_for_some
@@ -62,8 +63,8 @@ def find_lead(text: str) -> LeadTime | None:
 
 
 def _told_of_orders(clause: str) -> str:
-    """The clause without what else is told in times: notices, how often, and how soon samples come."""
-    return without_samples(without_rhythms(without_notices(clause)))
+    """The clause without what else is told in times: notices, claims, how often, and how soon samples come."""
+    return without_samples(without_rhythms(without_doings(without_notices(clause))))
 
 
 @lru_cache(maxsize=8192)
@@ -104,6 +105,8 @@ def _clause_lead(clause: str) -> LeadTime | None:
     if whole is not None and not any(match.value == "straight" for match in phrases("at_once").find(rest)):
         return whole
     parts = [part for part in _TERMS.split(clause) if not _of_another_term(part)]
+    if not all(map(leads_to_its_time, parts)):
+        return None
     # 'Ships in 3 weeks, good 15 days from 21 September'.
     parts = [part for part in parts if not _says_how_long_it_holds(part)] or parts
     found = {lead.days: lead for part in parts for lead in _spans(part)}

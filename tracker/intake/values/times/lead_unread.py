@@ -7,6 +7,7 @@ from functools import lru_cache
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.times.around_delivery import announced_in_weeks, without_notices
 from tracker.intake.values.times.delivery_sentences import without_rhythms, without_samples
+from tracker.intake.values.times.done_besides import without_doings
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_from_order import leaves_for_some, leaves_from_stock
 from tracker.intake.values.times.times_in_words import counts_time
@@ -43,7 +44,7 @@ def speaks_of_time(clause: str) -> bool:
     """Weeks or days among words for lead time, and none for payment or validity."""
     if announced_in_weeks(clause) or leaves_for_some(clause):
         return True
-    told = without_rhythms(without_notices(clause))
+    told = without_rhythms(without_doings(without_notices(clause)))
     # 'Wir liefern Muster in 2 Tagen, Aufträge in 3 Wochen': the words for it stand in the part about samples.
     plain = without_samples(told)
     other = any(match.value != "later" for match in phrases("not_lead").find(plain))
