@@ -8,7 +8,7 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
-from tracker.intake.values.times.delivery_sentences import with_orders
+from tracker.intake.values.times.delivery_sentences import begins_with_samples, tells_of_orders, with_orders
 from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import phrases
 
@@ -30,7 +30,11 @@ def _usual(clause: str) -> str:
     if not _of_others(clause):
         return clause
     parts = [part.strip() for part in _BREAKS.split(clause) if part.strip()]
-    return "" if _of_others(parts[0]) else ", ".join(part for part in parts if not _of_others(part))
+    if _of_others(parts[0]):
+        # 'Samples free, lead time 3 weeks'.
+        own = (part for part in parts[1:] if begins_with_samples(parts[0]) and tells_of_orders(part))
+        return ", ".join(own)
+    return ", ".join(part for part in parts if not _of_others(part))
 
 
 def _of_others(part: str) -> bool:

@@ -10,7 +10,7 @@ from functools import lru_cache
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.orders.bracket_pieces import LOADS_AND_COUNTS
 from tracker.intake.values.times.lead import LeadUnit, lead_phrases
-from tracker.intake.values.times.times_in_words import counts_in_figures, times_in_figures
+from tracker.intake.values.times.times_in_words import counts_in_figures, counts_time, times_in_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern, phrases, words
 from tracker.intake.words.phrases import Found, blanked
@@ -138,11 +138,15 @@ _FIRST = 2
 
 
 def _of_board(part: str) -> bool:
-    """Behind 'samples are free' a time is that of orders where their own words tell it: 'lead time 3 weeks', 'goods in 3
-    weeks', 'delivery 3 weeks after order'; 'dispatch within 3 days' is that of the samples."""
-    own = (match for match in phrases("lead_topic").find(part) if not of_deliveries(part, match))
-    goods = any(phrases(section).find(part) for section in ("order_words", "from_order", "goods_delivered"))
-    return goods or any(own)
+    """Behind 'samples are free' a time is that of orders where its own words tell it: 'lead time 3 weeks', 'goods in 3
+    weeks'; 'dispatch within 3 days' is that of the samples."""
+    return tells_of_orders(part) or any(phrases(section).find(part) for section in ("order_words", "goods_delivered"))
+
+
+def tells_of_orders(part: str) -> bool:
+    """Whether a part counts a lead time by its name, or from the order: 'delivery 3 weeks after order'."""
+    own = any(not of_deliveries(part, match) for match in phrases("lead_topic").find(part))
+    return counts_time(part) and (own or bool(phrases("from_order").find(part)))
 
 
 _OF_DELIVERIES = ("dispatch", "shipments", "deliveries_named")

@@ -45,15 +45,14 @@ def lead_remarked(text: str) -> LeadTime | LeadUnread | None:
 
 def _of_samples(text: str) -> bool:
     """'Muster kostenlos, Versand in 3 Tagen': of the row's own time it says nothing that is known."""
-    return any(map(counts_time, clauses(text))) and any(
-        begins_with_samples(clause) and not without_samples(clause).strip() for clause in clauses(text)
-    )
+    told = [without_doings(clause) for clause in clauses(text) if not phrases("not_lead").find(clause)]
+    return any(begins_with_samples(one) and counts_time(one) and not without_samples(one).strip() for one in told)
 
 
 def _times(text: str) -> Iterator[str]:
     """The parts of a remark that speak of a time that is none of payment, validity and the like."""
-    for clause in map(without_doings, clauses(text)):
-        for part in (piece.strip() for piece in _PARTS.split(clause)):
+    for clause in clauses(text):
+        for part in (piece.strip() for piece in _PARTS.split(without_doings(clause))):
             # What a clause says of payment is said of a time between its commas as well: 'payment terms: 30 days, net'.
             whole = part if phrases("lead_topic").find(part) else clause
             if not (phrases("not_lead").find(whole) or is_notice(part)) and (_counts_time(part) or names_week(part)):

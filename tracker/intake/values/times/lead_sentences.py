@@ -53,13 +53,20 @@ def find_lead(text: str) -> LeadTime | None:
     Only where a clause speaks of lead time, dispatch or delivery; None where two clauses disagree.
     """
     found: dict[tuple[int, int], LeadTime] = {}
-    if any(map(leaves_for_some, clauses(text))):
+    if any(map(leaves_for_some, clauses(text))) or _is_of_mill_goods(text):
         return None
     for clause in map(_told_of_orders, clauses(text)):
         lead = _clause_lead(without_firm(clause))
         for one in (lead,) if lead is not None else _carried_on(clause) if found else ():
             found[one.days] = one
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _is_of_mill_goods(text: str) -> bool:
+    """'Mill goods take five weeks', and others are in stock: which of them a board is, is not known."""
+    return bool(phrases("mill_goods").find(text)) and any(
+        match.value == "stock" for match in lead_phrases().find(text)
+    )
 
 
 def _told_of_orders(clause: str) -> str:

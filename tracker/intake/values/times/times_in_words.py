@@ -20,7 +20,7 @@ def times_in_figures(text: str) -> str:
 @lru_cache(maxsize=16384)
 def counts_in_figures(text: str) -> str:
     """The same, with how often: 'every fortnight' -> 'every 2 weeks'."""
-    figures = in_figures(text)
+    figures = _one_to().sub(r"1\1", in_figures(text))
     return _named().sub(_counted, figures) if _name().search(figures) else figures
 
 
@@ -49,6 +49,12 @@ def _each_named() -> re.Pattern[str]:
 def _named() -> re.Pattern[str]:
     one = rf"(?:(?<![\d.,])(?P<count>\d{{1,2}})\s+|\b{pattern('one_of_a_time', 'any')}\s+)?"
     return re.compile(one + _name().pattern, re.IGNORECASE)
+
+
+@cache
+def _one_to() -> re.Pattern[str]:
+    """The 'ein' of 'ein bis 2 Wochen', which before anything else is an article."""
+    return re.compile(rf"\b{pattern('one_of_a_time', 'any')}(\s+{pattern('range', *words('range'))}\s+\d)", re.IGNORECASE)
 
 
 @cache
