@@ -1,8 +1,8 @@
-"""Times of what else is done about deliveries: claims, bookings, returns, samples' own, stops for late payment, holidays.
+"""Times of what else is done about deliveries: claims, bookings, returns, stops for late payment, holidays.
 
-'Shortages in a delivery must be reported within 3 days', 'No deliveries for two weeks in August', 'Beyond 60 days overdue
-shipments are suspended'. A word that names a lead time alone, such as 'Lieferzeit', may stand beside such a word where
-it leads to the time itself: 'Lead time 4 weeks, or 5 if delayed'.
+'Shortages in a delivery must be reported within 3 days', 'No deliveries for two weeks in August', 'Beyond 60 days
+overdue shipments are suspended'. A word that names a lead time alone, such as 'Lieferzeit', may stand beside words for
+such a thing where it leads to the time itself: 'confirmed lead time 4 weeks'.
 """
 
 import re
@@ -80,7 +80,5 @@ def _doings(part: str) -> list[Found[str]]:
 
 def _is_behind_the_time(part: str, topics: list[Found[str]], doing: Found[str]) -> bool:
     """'Delivery 3 weeks after the drawing is confirmed'."""
-    return any(
-        topic.end <= doing.start and time_led(part, topic.end) is not None and counts_time(part[topic.end : doing.start])
-        for topic in topics
-    )
+    ahead = (topic for topic in topics if topic.end <= doing.start)
+    return any(time_led(part, each.end) is not None and counts_time(part[each.end : doing.start]) for each in ahead)

@@ -64,9 +64,7 @@ def find_lead(text: str) -> LeadTime | None:
 
 def _is_of_mill_goods(text: str) -> bool:
     """'Mill goods take five weeks', and others are in stock: which of them a board is, is not known."""
-    return bool(phrases("mill_goods").find(text)) and any(
-        match.value == "stock" for match in lead_phrases().find(text)
-    )
+    return bool(phrases("mill_goods").find(text)) and any(match.value == "stock" for match in lead_phrases().find(text))
 
 
 def _told_of_orders(clause: str) -> str:

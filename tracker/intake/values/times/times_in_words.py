@@ -54,7 +54,8 @@ def _named() -> re.Pattern[str]:
 @cache
 def _one_to() -> re.Pattern[str]:
     """The 'ein' of 'ein bis 2 Wochen', which before anything else is an article."""
-    return re.compile(rf"\b{pattern('one_of_a_time', 'any')}(\s+{pattern('range', *words('range'))}\s+\d)", re.IGNORECASE)
+    to = pattern("range", *words("range"))
+    return re.compile(rf"\b{pattern('one_of_a_time', 'any')}(\s+{to}\s+\d)", re.IGNORECASE)
 
 
 @cache
