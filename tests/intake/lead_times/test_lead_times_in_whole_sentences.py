@@ -70,3 +70,20 @@ def test_the_time_of_mill_goods_is_that_of_all_where_none_are_in_stock(text, lea
 )
 def test_all_that_is_listed_is_there(text, lead):
     assert lead_below(text) == lead
+
+
+@pytest.mark.parametrize(
+    ("text", "lead"),
+    [
+        ("Lead time 4 weeks, five for reels.", UNREAD),
+        ("The mill needs four weeks from the day it confirms, five for heavy board.", UNREAD),
+        ("Lieferzeit 4 Wochen, fünf für Rollen.", UNREAD),
+        ("Délai 4 semaines, cinq pour les bobines.", UNREAD),
+        ("Plazo 4 semanas, cinco para bobinas.", UNREAD),
+        ("Leveranstid 4 veckor, fem för rullar.", UNREAD),
+        ("Lead time 4 weeks, free for reels.", (28, 28)),
+        ("Abholbereit sind wir nach sechs Arbeitstagen.", (9, 9)),
+    ],
+)
+def test_a_number_that_goes_on_for_some_is_another_time(text, lead):
+    assert lead_below(text) == lead

@@ -48,12 +48,34 @@ def leaves_at_once(clause: str) -> LeadTime | None:
 def leaves_for_some(clause: str) -> bool:
     """Whether goods leave so that it is not known which: 'Stock items are shipped at once', 'Goods are delivered
     immediately, sheets 10 days'."""
+    if _goes_on_for_some(clause):
+        return True
     told = _part_at_once(clause)
     if told is not None:
         return _of_stock(told) or bool(_parts_with_times(clause))
     timed = _timed(clause)
     left = [_leaving(rest) for said, rest in timed if said is not None]
     return "of_stock" in left or ("any" in left and len(timed) > 1)
+
+
+def _goes_on_for_some(clause: str) -> bool:
+    """The 'five for' of 'four weeks after your order, five for heavy boards': the same unit, and another time."""
+    first, *parts = COMMA.split(clause)
+    if not parts or not counts_time(first) or phrases("not_lead").find(first):
+        return False
+    begun = (part.split(maxsplit=2) for part in parts if not counts_time(part))
+    return any(
+        len(words) > 1
+        and phrases("about_lines").whole(words[1]) is not None
+        and (words[0].isdigit() or len(words[0]) >= _NUMBER)
+        and times_in_figures(f"{words[0]} {_WEEKS}")[:1].isdigit()
+        for words in begun
+    )
+
+
+_WEEKS = "weeks"
+_NUMBER = 3
+"""Letters of the shortest number; the 'a' and 'en' before it are articles."""
 
 
 def leaves_from_stock(clause: str) -> LeadTime | None:
