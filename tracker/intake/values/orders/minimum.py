@@ -52,7 +52,7 @@ def find_minimum(text: str) -> Mass | None:
         clause = _with_unit_behind(clause)
         words = phrases("minimum").find(clause)
         others = phrases("yearly").find(clause) or phrases("other_lists").find(clause)
-        if not words or _denies_orders_something(clause, words[0]) or others:
+        if not words or _denies_orders_something(clause, words[0]) or others or _tells_of_another(clause, words[0]):
             continue
         behind = find_masses(_without_per_item(clause[words[0].start :]))
         if len(behind) > 1 and find_grade(clause) is not None:
@@ -66,6 +66,27 @@ def find_minimum(text: str) -> Mass | None:
         if least is not None:
             found[(least.amounts, least.units)] = least
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _tells_of_another(clause: str, said: Found[str]) -> bool:
+    """'Last year's minimum was 10 t', 'minimum reduced from 10 t to 5 t', 'forklift of 2 t minimum': of a smallest order
+    of today it says nothing for certain."""
+    once = phrases("was_once").find(clause) or phrases("lifting").find(clause)
+    changed = phrases("least_changed").find(clause) and len(find_masses(clause)) > 1
+    return bool(once) or bool(changed) or _of_a_piece(clause, said)
+
+
+def _of_a_piece(clause: str, said: Found[str]) -> bool:
+    """'Les bobines pèsent au minimum 400 kg', 'Peso mínimo de bobina 500 kg': what one roll weighs, and not an order of
+    rolls; 'Mindestmenge: 2 Rollen, Rollengewicht 650 kg' is one."""
+    pieces = any(match.value in _PIECES for match in phrases("bracket").find(clause))
+    weighed = [
+        match
+        for match in phrases("piece_weighs").find(clause)
+        if match.start < said.end or not any(sign.isdigit() or sign == "," for sign in clause[said.end : match.start])
+    ]
+    named = any(match.value == "piece" for match in weighed)
+    return bool(weighed) and (pieces or named) and not phrases("order_words").find(clause)
 
 
 def _denies_orders_something(clause: str, said: Found[str]) -> bool:

@@ -4,6 +4,7 @@
 from tracker.intake.values.freight.charges import find_charges
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.orders.other_goods import of_other_goods
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import DateReading
 from tracker.intake.words.lists import phrases
@@ -21,6 +22,8 @@ def of_another(clause: str, dates: tuple[DateReading, ...]) -> bool:
     spoken = [match.start for section in _HELD for match in phrases(section).find(clause)]
     if not spoken:
         return False
+    if of_other_goods(clause):
+        return True
     begins = max((comma.end() for comma in COMMA.finditer(clause[: min(spoken)])), default=0)
     ends = next((date.start for date in dates if date.start >= min(spoken)), len(clause))
     return _names_another(clause[begins:ends])
