@@ -4,6 +4,8 @@ damaged goods, goods that stay the vendor's, and how board is packed."""
 from tracker.intake.values.freight.delivery import Delivery, find_delivery
 from tracker.intake.values.freight.things_delivered import tells_of_other_things
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.times.lead_sentences import find_lead
+from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
@@ -11,7 +13,7 @@ from tracker.intake.words.phrases import tokens_of
 def freight_of_orders_in(clause: str) -> str:
     """The clause without its parts about other goods; '' where the whole of it tells of something else."""
     own = _of_orders(clause)
-    others = (_tells_of_packing, _allows_for_collection, _tells_of_property, _tells_of_other_things)
+    others = (_tells_of_packing, _allows_for_collection, _tells_of_property, _tells_of_other_things, _tells_of_a_start)
     return "" if any(tells(own) for tells in others) else own
 
 
@@ -93,6 +95,18 @@ def _tells_of_property(clause: str) -> bool:
 def _tells_of_other_things(clause: str) -> bool:
     said = find_delivery(clause)
     return said is not None and tells_of_other_things(clause, said)
+
+
+def _tells_of_a_start(clause: str) -> bool:
+    """'Leveranstiden från bruk är fyra veckor': from where the weeks count, though they are not read; 'die Maut ist in
+    der Fracht des Spediteurs enthalten': in what else than the prices something is."""
+    said = find_delivery(clause)
+    if said is None:
+        return False
+    ahead = clause[: clause.find(said.words)]
+    timed = any(match.end == len(ahead.rstrip()) for match in phrases("lead_topic").find(ahead))
+    counted = timed and said.delivered is False and counts_time(clause) and find_lead(clause) is None
+    return counted or (bool(said.delivered) and bool(phrases("to_carriers").find(clause)))
 
 
 def _is_one_word(said: Delivery) -> bool:

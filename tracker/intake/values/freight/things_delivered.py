@@ -1,8 +1,11 @@
 """Of what a sentence says that it is delivered or collected: of the goods of the list, or of a machine, a file, an
 order of last year."""
 
+import re
+
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import blanked
 
@@ -12,11 +15,17 @@ def tells_of_other_things(clause: str, said: Delivery) -> bool:
     what all prices include does not follow from that. 'All board is delivered' tells it."""
     if phrases("done_words").whole(said.words) is None or _speaks_of_freight(clause):
         return False
-    ahead = clause[: clause.find(said.words)]
-    if phrases("past_verbs").find(ahead):
+    start = clause.find(said.words)
+    ahead = COMMA.split(clause[:start])[-1]
+    if any(match.value == "anywhere" or match.end == len(ahead.rstrip()) for match in phrases("past_verbs").find(ahead)):
         return True
     verb = next(iter(phrases("is_done").find(ahead)), None)
-    return verb is not None and not _is_of_the_list(ahead[: verb.start])
+    placed = _PLACE.match(clause[start + len(said.words) :]) is not None
+    return verb is not None and not placed and not _is_of_the_list(ahead[: verb.start])
+
+
+_PLACE = re.compile(r"\s+(?:[^\W\d]{1,4}\s+)?[A-ZÄÖÜÅÉ][^\W\d]*[a-zà-ÿ]")
+"""'Delivered Montréal', 'delivered to Sparks'."""
 
 
 def _speaks_of_freight(clause: str) -> bool:
@@ -29,7 +38,8 @@ def _is_of_the_list(subject: str) -> bool:
     every = [match for match in phrases("all_goods").find(rest) if phrases("all_of_them").whole(_of(rest, match.span)) is None]
     ordered = any(match.value == "any" for match in phrases("ordered").find(rest))
     named = any(phrases(section).find(rest) for section in _GOODS)
-    pronoun = any(phrases(section).whole(rest) is not None for section in ("all_goods", "goods_meant"))
+    pronoun = phrases("all_goods").whole(rest) is not None or phrases("goods_meant").whole(rest) is not None
+    named = named or any(match.value == "any" for match in phrases("goods_meant").find(rest))
     return not rest or bool(every) or ordered or named or pronoun or find_grade(rest) is not None
 
 

@@ -40,7 +40,7 @@ def _of_others(part: str) -> bool:
 
 
 def _tells_of_another(part: str) -> bool:
-    return of_other_goods(part) or _of_delivery(part) or _of_later(part) or _of_a_hurry(part)
+    return of_other_goods(part) or _of_export(part) or _of_delivery(part) or _of_later(part) or _of_a_hurry(part)
 
 
 def _of_delivery(part: str) -> bool:
@@ -52,6 +52,13 @@ def _of_delivery(part: str) -> bool:
             if freight is not None and (led.start <= 1 or freight <= 1):
                 return True
     return False
+
+
+def _of_export(part: str) -> bool:
+    """'For export the minimum is 20 t', 'orders for the islands are quoted separately and carry a minimum of 3 t': the
+    smallest order of what this list is not for."""
+    apart = phrases("sold_apart").find(part) if phrases("minimum").find(part) else []
+    return any(match.value == "apart" or match.first <= 1 for match in apart)
 
 
 def _freight_at(words: str) -> int | None:

@@ -1,6 +1,8 @@
 """What has a last day of its own beside the prices: 'FSC certificate valid until 30 June 2028', 'Frachtsätze gültig bis
 31.12.2026'."""
 
+import re
+
 from tracker.intake.values.freight.charges import find_charges
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
@@ -46,7 +48,12 @@ def _names_another(words: str) -> bool:
         return False
     own = [match for section in ("price_words", "list_names") for match in phrases(section).find(words)]
     first = min(match.start for match in others)
+    own = [match for match in own if not _SHARE.search(words[: match.start])]
     return all(_overlaps(match, others) for match in own) and not find_currencies(words[:first])
+
+
+_SHARE = re.compile(r"%[^,;%]{0,20}$")
+"""The price of 'a surcharge of 1.5 % of the board price' is what a share is of."""
 
 
 def _overlaps(match: Found[str], others: list[Found[str]]) -> bool:
