@@ -51,7 +51,9 @@ def _enclosed(part: str) -> tuple[bool, str] | None:
     if verb is None or end is None:
         return None
     what = behind[: end.start()]
-    carried = [match for match in phrases("carriage").find(what) if phrases("articles").whole(what[: match.start].strip())]
+    carried = [
+        match for match in phrases("carriage").find(what) if phrases("articles").whole(what[: match.start].strip())
+    ]
     leads = carried[0].end if carried else len(what)
     if not carried or (what[leads:].strip() and not _to_the_buyer(what[leads:])):
         return None

@@ -249,8 +249,9 @@ def _waived_for_some(part: str) -> bool:
 
 def _only_conditions(part: str) -> bool:
     """'From 1 July' and 'if gas exceeds 4' leave open what will be charged; 'included' and 'waived' do not."""
-    conditions = [(match.start, match.end) for match in phrases("charge_conditions").find(part)]
-    return all((match.start, match.end) in conditions for match in phrases("not_charge").find(part) if _is_condition(part, match))
+    conditions = {match.span for match in phrases("charge_conditions").find(part)}
+    said = (match for match in phrases("not_charge").find(part) if _is_condition(part, match))
+    return all(match.span in conditions for match in said)
 
 
 def _in_part(part: str) -> ChargeWords | None:

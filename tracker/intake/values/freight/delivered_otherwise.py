@@ -2,6 +2,7 @@
 damaged goods, goods that stay the vendor's, and how board is packed."""
 
 from tracker.intake.values.freight.delivery import Delivery, find_delivery
+from tracker.intake.values.freight.freight_to_buyer import costs_to_the_buyer
 from tracker.intake.values.freight.things_delivered import tells_of_other_things
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.times.lead_sentences import find_lead
@@ -13,7 +14,14 @@ from tracker.intake.words.phrases import tokens_of
 def freight_of_orders_in(clause: str) -> str:
     """The clause without its parts about other goods; '' where the whole of it tells of something else."""
     own = _of_orders(clause)
-    others = (_tells_of_packing, _allows_for_collection, _tells_of_property, _tells_of_other_things, _tells_of_a_start)
+    others = (
+        _tells_of_packing,
+        _allows_for_collection,
+        _tells_of_property,
+        _tells_of_other_things,
+        _tells_of_a_start,
+        costs_to_the_buyer,
+    )
     return "" if any(tells(own) for tells in others) else own
 
 
@@ -89,7 +97,9 @@ def _allows_for_collection(clause: str) -> bool:
 def _tells_of_property(clause: str) -> bool:
     """'Goods delivered remain our property until paid': of what came, and not how."""
     said = find_delivery(clause)
-    return said is not None and said.delivered is True and _is_one_word(said) and bool(phrases("kept_ours").find(clause))
+    return (
+        said is not None and said.delivered is True and _is_one_word(said) and bool(phrases("kept_ours").find(clause))
+    )
 
 
 def _tells_of_other_things(clause: str) -> bool:

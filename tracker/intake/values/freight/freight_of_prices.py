@@ -7,13 +7,13 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
+from tracker.intake.values.freight.delivered_otherwise import freight_of_orders_in
 from tracker.intake.values.freight.delivery import Delivery, find_delivery, priced_at_its_store, terms_in
 from tracker.intake.values.freight.delivery_charged import costs_extra
-from tracker.intake.values.freight.delivered_otherwise import freight_of_orders_in
 from tracker.intake.values.freight.freight_bounds import bounded_beside, of_full_loads, within_a_reach
 from tracker.intake.values.freight.freight_of_orders import of_some_orders
 from tracker.intake.values.freight.relieved_charges import no_charges
-from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.orders.minimum import find_minimum
 from tracker.intake.values.orders.small_orders import begins_with_small_orders
@@ -78,7 +78,7 @@ def _of_prices(text: str) -> Delivery | None:
         # 'No fuel surcharge on FOB orders' does not say which orders these are.
         return None
     parted = clauses(text)
-    told = [own for clause in parted if (own := freight_of_orders_in(clause))]
+    told = [of_orders for clause in parted if (of_orders := freight_of_orders_in(clause))]
     if parted and not told:
         return None
     own = [part for clause in told if (part := _before_lead(clause))]

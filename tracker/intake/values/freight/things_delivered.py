@@ -17,7 +17,9 @@ def tells_of_other_things(clause: str, said: Delivery) -> bool:
         return False
     start = clause.find(said.words)
     ahead = COMMA.split(clause[:start])[-1]
-    if any(match.value == "anywhere" or match.end == len(ahead.rstrip()) for match in phrases("past_verbs").find(ahead)):
+    if any(
+        match.value == "anywhere" or match.end == len(ahead.rstrip()) for match in phrases("past_verbs").find(ahead)
+    ):
         return True
     verb = next(iter(phrases("is_done").find(ahead)), None)
     placed = _PLACE.match(clause[start + len(said.words) :]) is not None
@@ -35,7 +37,11 @@ def _speaks_of_freight(clause: str) -> bool:
 def _is_of_the_list(subject: str) -> bool:
     """'All board', 'SBS', 'orders', 'they', or nothing at all."""
     rest = blanked(subject, (match.span for match in phrases("articles").find(subject))).strip(" ,:–-•*")
-    every = [match for match in phrases("all_goods").find(rest) if phrases("all_of_them").whole(_of(rest, match.span)) is None]
+    every = [
+        match
+        for match in phrases("all_goods").find(rest)
+        if phrases("all_of_them").whole(_of(rest, match.span)) is None
+    ]
     ordered = any(match.value == "any" for match in phrases("ordered").find(rest))
     named = any(phrases(section).find(rest) for section in _GOODS)
     pronoun = phrases("all_goods").whole(rest) is not None or phrases("goods_meant").whole(rest) is not None

@@ -80,8 +80,8 @@ def _words_for_least(clause: str) -> list[Found[str]]:
 
 
 def _tells_of_another(clause: str, said: Found[str]) -> bool:
-    """'Last year's minimum was 10 t', 'minimum reduced from 10 t to 5 t', 'forklift of 2 t minimum': of a smallest order
-    of today it says nothing for certain."""
+    """'Last year's minimum was 10 t', 'minimum reduced from 10 t to 5 t', 'forklift of 2 t minimum': of a smallest
+    order of today it says nothing for certain."""
     once = phrases("was_once").find(clause) or phrases("lifting").find(clause)
     changed = phrases("least_changed").find(clause) and len(find_masses(clause)) > 1
     for_a_discount = names_discount(clause[: said.start])

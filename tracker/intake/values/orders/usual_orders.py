@@ -1,5 +1,6 @@
 """What a note says of usual orders: without the terms of special sizes, of other goods, of orders in a hurry and of
-those delivered free, which no line of the list comes with: 'Mindestmenge für Sonderformate 5 t', 'Expedite charge below 2 weeks'."""
+those delivered free, which no line of the list comes with: 'Mindestmenge für Sonderformate 5 t', 'Expedite charge below
+2 weeks'."""
 
 import re
 from functools import lru_cache
