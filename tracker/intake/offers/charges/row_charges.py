@@ -13,6 +13,7 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import NumberReading
 from tracker.intake.values.freight.charge_names import ChargeKind
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
+from tracker.intake.values.freight.freight_to_buyer import freight_to_buyer
 from tracker.intake.values.freight.relieved_charges import within_price
 from tracker.intake.values.notes.ways import ways_named
 from tracker.intake.values.prices.money import price_text, price_unit
@@ -38,7 +39,8 @@ def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
         return None
     rates = {_rate(cell, head) for cell in charged}
     rate = rates.pop() if len(rates) == 1 else None
-    return rate or ChargeWords(head.kind, head.label)
+    # 'Fracht frei Empfänger ab 5 t' is a term, where no money stands beside it.
+    return rate or (ChargeWords(head.kind, head.label) if freight_to_buyer(label.text) is None else None)
 
 
 def charge_told_beside(cells: Mapping[int, Cell], label: Cell, priced: Collection[int]) -> ChargeWords | None:

@@ -16,6 +16,7 @@ from tracker.intake.values.figures.lengths import measured
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.freight.charge_names import ChargeKind
 from tracker.intake.values.freight.charges import ChargeWords, charge_header
+from tracker.intake.values.freight.freight_to_buyer import freight_to_buyer
 from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import Remark, says
@@ -74,11 +75,20 @@ def _counts(label: str) -> bool:
 
 def charge_of_label(label: str) -> ChargeWords | None:
     """The charge that a label names, by its words or by the sign before them: '+ moisture-proof wrap'."""
-    return charge_header(label) or (
-        ChargeWords(ChargeKind.OTHER, label.strip(" +"))
-        if _ADDED.match(label) is not None and not names_board(label) and not names_measure(label)
-        else None
+    return (
+        charge_header(label)
+        or _freight_to_buyer(label)
+        or (
+            ChargeWords(ChargeKind.OTHER, label.strip(" +"))
+            if _ADDED.match(label) is not None and not names_board(label) and not names_measure(label)
+            else None
+        )
     )
+
+
+def _freight_to_buyer(label: str) -> ChargeWords | None:
+    named = freight_to_buyer(label)
+    return None if named is None else ChargeWords(ChargeKind.FREIGHT, named)
 
 
 def is_other_charge(label: str) -> bool:

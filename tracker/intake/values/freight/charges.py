@@ -4,12 +4,12 @@ import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from functools import lru_cache
-from itertools import chain
 
 from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
-from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of, whole_name
+from tracker.intake.values.freight.charge_amounts import amount_in, left_beside
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
 from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, without_added
 from tracker.intake.values.freight.charges_together import named_alone, named_together, parted_at_plus
 from tracker.intake.values.freight.costs_told import tells_costs
@@ -21,14 +21,15 @@ from tracker.intake.values.freight.taken_off import signs_money, takes_off
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.orders.other_goods import of_other_goods
 from tracker.intake.values.orders.small_orders import begins_with_small_orders, signs_of_small, size_of_small
 from tracker.intake.values.prices.basis import BasisReading
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
-from tracker.intake.values.prices.money import find_price_unit, price_text
+from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import Found, blanked, outside
+from tracker.intake.words.phrases import Found, outside
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,15 +85,22 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
-    others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders)
+    others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders, of_other_goods)
     told = (clause for clause in clauses(text) if not any(tells(clause) for tells in others))
-    found = (one for clause in told for one in _in_clause(without_added(clause)))
+    found = (_if_decided(one, clause) for clause in told for one in _in_clause(without_added(clause)))
     # What ends or begins on a day is told once the day of the list is known.
     free = [said for said in no_charges(text) if not (said.grades or said.days) and said.delivered is None]
     several = leads_to_several(text)
     found = (one for one in found if not (several and one is not None and one.kind is ChargeKind.FREIGHT))
     left = (relieved(charge, free) for charge in found if charge is not None)
     return tuple(charge for charge in left if charge is not None)
+
+
+def _if_decided(charge: ChargeWords | None, clause: str) -> ChargeWords | None:
+    """'Wir behalten uns vor, einen Energiezuschlag von 3 % zu erheben': whether it will be charged is open."""
+    thought = phrases("only_considered").find(clause)
+    ahead = charge is not None and bool(thought) and thought[0].start < clause.find(charge.label)
+    return replace(charge, amounts=()) if charge is not None and ahead else charge
 
 
 def _tells_of_prices(clause: str) -> bool:
@@ -241,8 +249,9 @@ def _waived_for_some(part: str) -> bool:
 
 def _only_conditions(part: str) -> bool:
     """'From 1 July' and 'if gas exceeds 4' leave open what will be charged; 'included' and 'waived' do not."""
-    conditions = [(match.start, match.end) for match in phrases("charge_conditions").find(part)]
-    return all((match.start, match.end) in conditions for match in phrases("not_charge").find(part))
+    conditions = {match.span for match in phrases("charge_conditions").find(part)}
+    said = (match for match in phrases("not_charge").find(part) if _is_condition(part, match))
+    return all(match.span in conditions for match in said)
 
 
 def _in_part(part: str) -> ChargeWords | None:
@@ -282,25 +291,8 @@ def _is_of_some_board(part: str) -> bool:
 
 def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWords | None:
     """The one amount left when the words for the charge and for 'extra' are taken out."""
-    found = (phrases(section).find(part) for section in ("charge_filler", "all_of_them", "every_board"))
-    fillers = [one.span for one in chain.from_iterable(found) if not _leads_to_a_unit(part, one)]
-    rest = blanked(part, (*(whole_name(part, match) for match in named), *fillers))
+    rest = left_beside(part, named)
     if takes_off(rest):
         return charge if signs_money(rest) else None
-    price = price_text(rest.strip(" :=–—-()."))
-    if price is None or not price.amounts or price.is_range or price.rest:
-        return None
-    # '25/ST' and '25 per ST' are in the prices' money; '25 kg' is none, and '500/pallet' counts sheets.
-    per_unit = price.basis is not None and price.basis.foreign is None and _PER_UNIT.search(part) is not None
-    if price.currency is None and not per_unit:
-        return None
-    return replace(charge, amounts=price.amounts, currency=price.currency, basis=price.basis)
-
-
-def _leads_to_a_unit(part: str, match: Found[str]) -> bool:
-    """The 'por' of 'CHF 18 por 1000 kg', without which two figures would stand side by side."""
-    before, word, behind = part[: match.start], part[match.start : match.end], part[match.end :].lstrip()
-    return any(map(str.isdigit, before)) and behind[:1].isdigit() and phrases("per").whole(word) is not None
-
-
-_PER_UNIT = re.compile(rf"\d\s*(?:/|{pattern('per', 'strong')}\s)\s*[^\W\d]", re.IGNORECASE)
+    price = amount_in(part, rest)
+    return None if price is None else replace(charge, amounts=price.amounts, currency=price.currency, basis=price.basis)

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 from itertools import pairwise
 
+from tracker.intake.values.freight.carriage_included import carriage_included
 from tracker.intake.values.freight.delivered_free import free_for_all
 from tracker.intake.values.freight.delivery_charged import PARTS, costs_extra, sums_in
 from tracker.intake.values.notes.clauses import COMMA, clauses
@@ -75,7 +76,7 @@ def find_delivery(text: str) -> Delivery | None:
         if beside is not None:
             return beside
         place = _by_place(text) or _from_own_place(text) or priced_at_its_store(text)
-        return place or _labelled(text) or _included_to_place(text) or _free(text)
+        return place or _labelled(text) or _included(text) or _free(text)
     said = {_meaning(text, one) for one in found} - {"port"}
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
@@ -246,22 +247,9 @@ def _labelled(text: str) -> Delivery | None:
     return None
 
 
-def _included_to_place(text: str) -> Delivery | None:
-    """'entrega en Bogotá incluida', 'transport jusqu'à Lyon non compris': freight, a place, and whether it is in."""
-    carried = phrases("carriage").find(text)
-    for match in phrases("freight_included").find(text) if carried else ():
-        before = [one for one in carried if one.end < match.start]
-        between = text[before[-1].end : match.start].split() if before else []
-        included = not between or phrases("answers").whole(between[-1]) != "no"
-        if _to_a_place(between if included else between[:-1]):
-            return Delivery(included, text[before[-1].start : match.end])
-    return None
-
-
-def _to_a_place(between: list[str]) -> bool:
-    """A small word, perhaps, and a name with a capital; the 'not' and 'NOT' before 'included' are none."""
-    names = between[1:] if between and between[0][0].islower() else between
-    return 0 < len(names) <= _LONGEST_NAME and all(word.istitle() for word in names)
+def _included(text: str) -> Delivery | None:
+    said = carriage_included(text)
+    return None if said is None else Delivery(*said)
 
 
 _LONGEST_NAME = 3

@@ -7,12 +7,13 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
+from tracker.intake.values.freight.delivered_otherwise import freight_of_orders_in
 from tracker.intake.values.freight.delivery import Delivery, find_delivery, priced_at_its_store, terms_in
 from tracker.intake.values.freight.delivery_charged import costs_extra
 from tracker.intake.values.freight.freight_bounds import bounded_beside, of_full_loads, within_a_reach
 from tracker.intake.values.freight.freight_of_orders import of_some_orders
 from tracker.intake.values.freight.relieved_charges import no_charges
-from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.orders.minimum import find_minimum
 from tracker.intake.values.orders.small_orders import begins_with_small_orders
@@ -20,7 +21,6 @@ from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import tokens_of
 
 
 @lru_cache(maxsize=8192)
@@ -78,8 +78,7 @@ def _of_prices(text: str) -> Delivery | None:
         # 'No fuel surcharge on FOB orders' does not say which orders these are.
         return None
     parted = clauses(text)
-    orders = [_of_orders(clause) for clause in parted]
-    told = [clause for clause in orders if clause and not (_tells_of_packing(clause) or _allows_for_collection(clause))]
+    told = [of_orders for clause in parted if (of_orders := freight_of_orders_in(clause))]
     if parted and not told:
         return None
     own = [part for clause in told if (part := _before_lead(clause))]
@@ -88,76 +87,6 @@ def _of_prices(text: str) -> Delivery | None:
         return said
     said = find_delivery(text)
     return replace(said, of_lead_time=True) if said is not None and find_lead(text) is not None else said
-
-
-def _of_orders(clause: str) -> str:
-    """The clause without its parts that tell how samples and damaged goods come: 'Muster frei Haus', 'goods delivered
-    damaged should be refused'."""
-    parts = COMMA.split(clause)
-    if _begins_with_samples(parts[0]) and not any(phrases("price_words").find(part) for part in parts):
-        return ""
-    left = [part for part in parts if not (_of_samples(part) or _of_damaged_goods(part))]
-    return clause if len(left) == len(parts) else ", ".join(left)
-
-
-def _begins_with_samples(part: str) -> bool:
-    """'Sample sheets are shipped from stock, freight paid': they are what the whole sentence is about."""
-    led = next(iter(phrases("samples").find(part)), None)
-    joined = any(match.value in ("and", "or") for match in phrases("range").find(part))
-    return led is not None and led.first <= 1 and not joined
-
-
-def _of_samples(part: str) -> bool:
-    said = find_delivery(part)
-    ahead = part[: part.find(said.words)] if said is not None else ""
-    if not phrases("samples").find(ahead) or phrases("price_words").find(part):
-        return False
-    # 'Samples and orders are delivered free'.
-    return not any(match.value in ("and", "or") for match in phrases("range").find(ahead))
-
-
-def _of_damaged_goods(part: str) -> bool:
-    """The state that they come in stands right beside the word for it."""
-    said = find_delivery(part)
-    if said is None or not said.delivered:
-        return False
-    before, _, behind = part.partition(said.words)
-    states = phrases("damaged")
-    ahead = any(match.end == len(before.rstrip()) for match in states.find(before))
-    return ahead or states.at(tokens_of(behind.lstrip()), 0) is not None
-
-
-def _tells_of_packing(clause: str) -> bool:
-    """'Sheets are delivered unwrapped on one-way pallets': how the goods come, and not at whose freight; 'board is
-    delivered to your dock on pallets' says both."""
-    goods = next(iter(phrases("goods_delivered").find(clause)), None)
-    packed = phrases("packed").find(clause)
-    if goods is None or goods.first > _FIRST_WORDS or not packed or packed[0].start < goods.end:
-        return False
-    said = find_delivery(clause)
-    if said is None or len(said.words.split()) > 1 or "," in clause[goods.end : clause.find(said.words)]:
-        # 'Frei Haus', 'delivered price'; the title 'Sheets on pallets, delivered'.
-        return False
-    return not any(phrases(words).find(clause) for words in ("price_words", "carriage", "to_the_buyer", "the_buyer"))
-
-
-def _allows_for_collection(clause: str) -> bool:
-    """'If you pick up at our dock we allow $0.60 per cwt', 'Bei Selbstabholung vergüten wir 12 EUR/t': the prices
-    without that are others."""
-    said = find_delivery(clause)
-    if said is None or said.delivered is not False:
-        return False
-    ahead = clause[: clause.find(said.words)]
-    if any(phrases(section).find(ahead) for section in ("price_words", "forms")):
-        # 'With prices FOB mill we allow 2 % for cash', 'for rolls FOB mill, discount 2 %'.
-        return False
-    on_collection = any(match.start == 0 for match in phrases("on_collection").find(ahead))
-    allowed = any(phrases(section).find(clause) for section in ("allows_money", "reductions", "discounts"))
-    return on_collection and allowed and len(ahead.split()) <= _FIRST_WORDS
-
-
-_FIRST_WORDS = 2
-"""Words that may stand before the goods: 'all our', 'unsere'."""
 
 
 def _before_lead(clause: str) -> str:

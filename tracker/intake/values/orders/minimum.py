@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.changes.discounts import names_discount
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA, clauses
@@ -50,9 +51,9 @@ def find_minimum(text: str) -> Mass | None:
         if refuses_small(clause):
             continue
         clause = _with_unit_behind(clause)
-        words = phrases("minimum").find(clause)
+        words = _words_for_least(clause)
         others = phrases("yearly").find(clause) or phrases("other_lists").find(clause)
-        if not words or _denies_orders_something(clause, words[0]) or others:
+        if not words or _denies_orders_something(clause, words[0]) or others or _tells_of_another(clause, words[0]):
             continue
         behind = find_masses(_without_per_item(clause[words[0].start :]))
         if len(behind) > 1 and find_grade(clause) is not None:
@@ -66,6 +67,38 @@ def find_minimum(text: str) -> Mass | None:
         if least is not None:
             found[(least.amounts, least.units)] = least
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _words_for_least(clause: str) -> list[Found[str]]:
+    """'Je Sorte fertigen wir ab drei Tonnen' tells a smallest order, and 'rote Ware fertigen wir ab' one of that."""
+    first = (
+        match
+        for match in phrases("minimum_at_first").find(clause)
+        if not _says_more(clause[: match.start], "before_a_minimum")
+    )
+    return phrases("minimum").find(clause) or list(first)
+
+
+def _tells_of_another(clause: str, said: Found[str]) -> bool:
+    """'Last year's minimum was 10 t', 'minimum reduced from 10 t to 5 t', 'forklift of 2 t minimum': of a smallest
+    order of today it says nothing for certain."""
+    once = phrases("was_once").find(clause) or phrases("lifting").find(clause)
+    changed = phrases("least_changed").find(clause) and len(find_masses(clause)) > 1
+    for_a_discount = names_discount(clause[: said.start])
+    return bool(once) or bool(changed) or for_a_discount or _of_a_piece(clause, said)
+
+
+def _of_a_piece(clause: str, said: Found[str]) -> bool:
+    """'Les bobines pèsent au minimum 400 kg', 'Peso mínimo de bobina 500 kg': what one roll weighs, and not an order of
+    rolls; 'Mindestmenge: 2 Rollen, Rollengewicht 650 kg' is one."""
+    pieces = any(match.value in _PIECES for match in phrases("bracket").find(clause))
+    weighed = [
+        match
+        for match in phrases("piece_weighs").find(clause)
+        if match.start < said.end or not any(sign.isdigit() or sign == "," for sign in clause[said.end : match.start])
+    ]
+    named = any(match.value == "piece" for match in weighed)
+    return bool(weighed) and (pieces or named) and not phrases("order_words").find(clause)
 
 
 def _denies_orders_something(clause: str, said: Found[str]) -> bool:
@@ -131,7 +164,7 @@ def _right_before(text: str) -> Mass | None:
 @lru_cache(maxsize=8192)
 def minimums(text: str) -> tuple[Minimum, ...]:
     """What a note says of smallest orders: one of all boards, or those of the boards it names; () where neither."""
-    if not phrases("minimum").find(text) and not phrases("orders_refused").find(text):
+    if not any(phrases(section).find(text) for section in ("minimum", "minimum_at_first", "orders_refused")):
         return ()
     named = [_of_part(part) for clause in clauses(text) for part in COMMA.split(clause)]
     of_boards = tuple(one for one in named if one is not None and one.grades)

@@ -1,11 +1,13 @@
-"""What a note says of usual orders: without the terms of special sizes, of orders in a hurry and of those delivered
-free, which no line of the list comes with: 'Mindestmenge für Sonderformate 5 t', 'Expedite charge below 2 weeks'."""
+"""What a note says of usual orders: without the terms of special sizes, of other goods, of orders in a hurry and of
+those delivered free, which no line of the list comes with: 'Mindestmenge für Sonderformate 5 t', 'Expedite charge below
+2 weeks'."""
 
 import re
 from functools import lru_cache
 
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.orders.other_goods import of_other_goods
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.delivery_sentences import begins_with_samples, tells_of_orders, with_orders
@@ -43,7 +45,7 @@ def _of_others(part: str) -> bool:
 
 
 def _tells_of_another(part: str) -> bool:
-    return _of_delivery(part) or _of_later(part) or _of_a_hurry(part)
+    return of_other_goods(part) or _of_export(part) or _of_delivery(part) or _of_later(part) or _of_a_hurry(part)
 
 
 def _of_delivery(part: str) -> bool:
@@ -55,6 +57,13 @@ def _of_delivery(part: str) -> bool:
             if freight is not None and (led.start <= 1 or freight <= 1):
                 return True
     return False
+
+
+def _of_export(part: str) -> bool:
+    """'For export the minimum is 20 t', 'orders for the islands are quoted separately and carry a minimum of 3 t': the
+    smallest order of what this list is not for."""
+    apart = phrases("sold_apart").find(part) if phrases("minimum").find(part) else []
+    return any(match.value == "apart" or match.first <= 1 for match in apart)
 
 
 def _freight_at(words: str) -> int | None:

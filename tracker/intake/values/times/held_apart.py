@@ -1,9 +1,12 @@
 """What has a last day of its own beside the prices: 'FSC certificate valid until 30 June 2028', 'Frachtsätze gültig bis
 31.12.2026'."""
 
+import re
+
 from tracker.intake.values.freight.charges import find_charges
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.orders.other_goods import of_other_goods
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import DateReading
 from tracker.intake.words.lists import phrases
@@ -21,6 +24,8 @@ def of_another(clause: str, dates: tuple[DateReading, ...]) -> bool:
     spoken = [match.start for section in _HELD for match in phrases(section).find(clause)]
     if not spoken:
         return False
+    if of_other_goods(clause):
+        return True
     begins = max((comma.end() for comma in COMMA.finditer(clause[: min(spoken)])), default=0)
     ends = next((date.start for date in dates if date.start >= min(spoken)), len(clause))
     return _names_another(clause[begins:ends])
@@ -43,7 +48,12 @@ def _names_another(words: str) -> bool:
         return False
     own = [match for section in ("price_words", "list_names") for match in phrases(section).find(words)]
     first = min(match.start for match in others)
+    own = [match for match in own if not _SHARE.search(words[: match.start])]
     return all(_overlaps(match, others) for match in own) and not find_currencies(words[:first])
+
+
+_SHARE = re.compile(r"%[^,;%]{0,20}$")
+"""The price of 'a surcharge of 1.5 % of the board price' is what a share is of."""
 
 
 def _overlaps(match: Found[str], others: list[Found[str]]) -> bool:

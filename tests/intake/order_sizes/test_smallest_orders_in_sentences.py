@@ -1,0 +1,52 @@
+"""Smallest orders in whole sentences, and weights in them that are of something else."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+
+def least(note):
+    found = lines([["EUR/t"], ["Grade", "g/m²", "µm", "Price"], ["GC1", 250, 400, 1180], [note]])["D3"].offer.minimum_kg
+    return None if found is None else round(float(found))
+
+
+@pytest.mark.parametrize(
+    ("note", "kg"),
+    [
+        ("We ask for two tonnes at the least of each item.", 2000),
+        ("We run six weeks out and start a run at 20,000 lb.", 9072),
+        ("The least we can supply is one tonne of any one line.", 1000),
+        ("We supply not less than 1 tonne per delivery.", 1000),
+        ("We can run any item from two tonnes upwards.", 2000),
+        ("Je Sorte und Gewicht fertigen wir ab drei Tonnen.", 3000),
+        ("Weniger als 500 kg pro Sorte gehen leider nicht.", 500),
+        ("Nous fabriquons à partir de deux tonnes par sorte.", 2000),
+        ("Il faut commander au moins 20 000 livres.", 9072),
+        ("Poids minimum par commande 5 t, en bobines.", 5000),
+        ("Minsta order 3 ton, rullvikt 500 kg.", 3000),
+    ],
+)
+def test_smallest_orders(note, kg):
+    assert least(note) == kg
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Les bobines pèsent au minimum 400 kg.",
+        "Peso mínimo de bobina 500 kg.",
+        "Rullvikt minst 450 kg.",
+        "Truckens lyftkraft minst 2 ton.",
+        "Last year's minimum was 10 t.",
+        "Before 2025 our minimum was 3 t.",
+        "The minimum order was reduced from 10 t to 5 t.",
+        "Mindestmenge bisher 10 t, neu 5 t.",
+        "For export the minimum is 20 t.",
+        "Orders for the islands are quoted separately and carry a minimum of 3 t.",
+        "Prices for tissue are delivered, minimum 5 t.",
+        "Sonderformate fertigen wir ab 3 t.",
+        "Pour un camion complet il faut commander au moins 20 t.",
+    ],
+)
+def test_weights_of_something_else(note):
+    assert least(note) is None

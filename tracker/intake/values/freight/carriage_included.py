@@ -1,0 +1,63 @@
+"""Freight, where it leads, and whether prices bear it: 'entrega en Bogotá incluida', 'die Lieferung bis zu Ihrem Werk
+ist darin enthalten', 'Preise schließen die Anlieferung bei Ihnen ein'."""
+
+import re
+
+from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import blanked
+
+
+def carriage_included(text: str) -> tuple[bool, str] | None:
+    """Whether the freight to a place is in the prices, and the words that say so; None where they don't."""
+    return next((said for part in COMMA.split(text) if (said := _in_part(part) or _enclosed(part)) is not None), None)
+
+
+def _in_part(text: str) -> tuple[bool, str] | None:
+    carried = phrases("carriage").find(text)
+    for match in phrases("freight_included").find(text) if carried else ():
+        before = [one for one in carried if one.end < match.start]
+        between = text[before[-1].end : match.start].split() if before else []
+        denials = phrases("negations").find(between[-1]) if between else []
+        included = not between or (phrases("answers").whole(between[-1]) != "no" and not denials)
+        names = between if included else between[:-1]
+        if _to_a_place(names) or _to_the_buyer(" ".join(names)):
+            return included, text[before[-1].start : match.end]
+    return None
+
+
+def _to_a_place(between: list[str]) -> bool:
+    """A small word, perhaps, and a name with a capital; the 'not' and 'NOT' before 'included' are none."""
+    names = between[1:] if between and between[0][0].islower() else between
+    return 0 < len(names) <= _LONGEST_NAME and all(word.istitle() for word in names)
+
+
+_LONGEST_NAME = 3
+
+
+def _to_the_buyer(between: str) -> bool:
+    """'Bis zu Ihrem Werk ist darin', and nothing but such words."""
+    rest = between
+    for section in ("to_the_buyer", "copula", "beside_included"):
+        rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
+    return bool(phrases("to_the_buyer").find(between)) and not rest.strip()
+
+
+def _enclosed(part: str) -> tuple[bool, str] | None:
+    """The German verb in two pieces around the freight: 'schließen die Lieferung an Ihre Rampe ein'."""
+    verb = next(iter(phrases("encloses").find(part)), None)
+    behind = part[verb.end :].rstrip(" .") if verb is not None else ""
+    end = _ENDS.search(behind)
+    if verb is None or end is None:
+        return None
+    what = behind[: end.start()]
+    carried = [
+        match for match in phrases("carriage").find(what) if phrases("articles").whole(what[: match.start].strip())
+    ]
+    leads = carried[0].end if carried else len(what)
+    if not carried or (what[leads:].strip() and not _to_the_buyer(what[leads:])):
+        return None
+    return end["not"] is None, part[verb.start : verb.end + end.end()]
+
+
+_ENDS = re.compile(r"\s+(?P<not>nicht\s+)?ein$")
