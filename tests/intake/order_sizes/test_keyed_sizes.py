@@ -68,10 +68,11 @@ def test_letters_of_a_finish_or_a_place_are_no_order_sizes(head):
 def test_nor_are_those_of_any_column_where_the_heads_of_prices_have_them(head):
     rows = [("Board", "Caliper (pt)", "lb/MSF", head, "Price A USD/cwt", "Price B USD/cwt")]
     rows += [("SBS", 18, 77, "A", 61.5, 60), ("SBS", 20, 84, "B", 58, 57)]
-    assert all(line.offer.from_kg is line.offer.below_kg is None for line in lines([*rows, (), [_SIZES]]).values())
+    kg = Decimal("4535.9237")
+    found = lines([*rows, (), [_SIZES]])
+    assert _bounds(found, "E2", "F2", "E3", "F3") == [(None, kg), (kg, None)] * 2
     one = [row[:5] for row in rows]
     one[0] = (*one[0][:4], "Price USD/cwt")
-    kg = Decimal("4535.9237")
     assert _bounds(lines([*one, (), [_SIZES]]), "E2", "E3") == [(None, kg), (kg, None)]
 
 
