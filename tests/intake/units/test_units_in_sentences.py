@@ -162,3 +162,17 @@ def test_the_french_for_board_is_no_carton_that_prices_are_per():
     assert [line.offer.basis for line in lines(rows).values()] == ["tonne"]
     rows[0] = ["Prix en euros par carton"]
     assert [codes(line) >= {"basis-unknown"} for line in lines(rows).values()] == [True]
+
+
+@pytest.mark.parametrize(
+    ("note", "head", "bases"),
+    [
+        ("Prices: dollars to the ton.", "Price USD", ["short_ton"]),
+        ("Prices apply to the sheet below.", "USD/ST", ["short_ton"]),
+        ("Notes to the sheet: prices per short ton.", "Price USD", ["short_ton"]),
+        ("Price is carried to the roll total.", "USD/ST", ["short_ton"]),
+    ],
+)
+def test_money_to_the_ton_is_per_ton_and_the_sheet_that_others_are_told_of_is_none(note, head, bases):
+    rows = [["Board", "Caliper (pt)", "lb/MSF", head], ["SBS", 18, 77, 1161.5], [], [note]]
+    assert [line.offer.basis for line in lines(rows).values()] == bases
