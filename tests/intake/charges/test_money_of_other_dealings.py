@@ -49,3 +49,35 @@ def test_a_surcharge_that_was_done_away_with_is_not_charged(note, charged):
     rows = [["Date: 2026-06-01"], ["Board", "g/m²", "µm", "EUR/t"], ["GC2", 300, 490, 1215], [None], [note]]
     (line,) = lines(rows).values()
     assert bool(line.offer.charges) is charged
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Reprise des déchets et emballage : supplément 8 EUR/t.", "Retur av pall ingår, tillägg 80 SEK/ton.",
+        "Der monatlich neu berechnete Rohstoffzuschlag beträgt 25 EUR/t.", "Supplément par mois fixé : 12 EUR/t",
+        "Al mes se fija un recargo de 25 EUR/t.", "Per månad fastställt tillägg 250 SEK/ton.",
+        "Monatlich angepasster Zuschlag 25 EUR/t.",
+    ],
+)  # fmt: skip
+def test_what_comes_per_ton_beside_them_is_open(note):
+    (charge,) = find_charges(note)
+    assert not charge.amounts
+
+
+def test_what_comes_beside_returns_is_charged():
+    (charge,) = find_charges("In addition to any returns, a packing surcharge of 10 EUR/t applies.")
+    assert charge.amounts
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Returns bear a surcharge of 40 EUR/t.", "In the event of late payment, a surcharge of 5 EUR/t applies.",
+        "For returned goods, a handling charge of 10 EUR/t applies.", "En cas de retour, supplément 8 EUR/t.",
+        "Bei Rückgabe, Zuschlag 8 EUR/t.", "Late payment surcharge 2 % per month.",
+        "En cas de retard, supplément de 1,5 % par mois.", "Vid retur, tillägg 80 SEK/ton.",
+    ],
+)  # fmt: skip
+def test_what_comes_per_ton_for_them_is_none(note):
+    assert not find_charges(note)

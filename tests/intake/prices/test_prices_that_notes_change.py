@@ -217,3 +217,20 @@ def test_how_to_reach_another_unit_changes_no_price_and_contradicts_none(note):
     heads = ["Grade", "Caliper (pt)", "lb/MSF", "Price"]
     (line,) = lines([["USD per short ton"], heads, ["SBS C1S", 14, 58, 1225], [], [note]]).values()
     assert (str(line.state), line.offer.basis.value) == ("accepted", "short_ton")
+
+
+@pytest.mark.parametrize(
+    ("note", "asked"),
+    [
+        ("GC2 pays 20 euro per tonne more.", [False, True]),
+        ("GC2 kostet 20 Euro je Tonne mehr.", [False, True]),
+        ("Le GC2 coûte 20 euros par tonne de plus.", [False, True]),
+        ("El GC2 cuesta 20 euros por tonelada más.", [False, True]),
+        ("GC2 kostar 20 euro per ton mer.", [False, True]),
+        ("GC2 costs 20 euro per short ton more.", [False, True]),
+        ("GC2 is charged at 1000 euro per tonne and more grades follow.", [False, False]),
+    ],
+)
+def test_more_for_one_board_in_words_is_asked_about_there(note, asked):
+    rows = [["Board", "g/m²", "EUR/t"], ["GC1", 250, 1100], ["GC2", 250, 1000], [], [note]]
+    assert [line.state is State.QUESTION for line in lines(rows).values()] == asked

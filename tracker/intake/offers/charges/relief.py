@@ -55,7 +55,7 @@ def relieved_columns(columns: Columns, free: Iterable[NoCharge], offers: Sequenc
     delivered = any(price.delivery is not None and price.delivery.delivered for price in offers)
     return frozenset(by_head).union(
         column.index
-        for said in free if not said.open
+        for said in free if not (said.open or said.earlier)
         for column in _meant(said, charged)
         # Which of several prices bears the freight is told by their own heads.
         if not (delivered and column.role is Role.FREIGHT)

@@ -5,7 +5,7 @@ from functools import lru_cache
 
 from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.values.prices.currency import currency_text, find_currencies
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found
 
 _RATE = re.compile(r"\d\s*%")
@@ -87,7 +87,7 @@ def is_added(text: str) -> bool:
     ends += [match.end for match in words if not _compares(text, match)]
     if any(amount_follows(text[end:]) for end in ends):
         return True
-    behind = any(_AMOUNT_BEFORE.search(text[: match.start]) for match in phrases("more_words").find(text))
+    behind = any(_ends_in_amount(text[: match.start]) for match in phrases("more_words").find(text))
     named = any(match.value == "upcharge" for match in phrases("more_words").find(text))
     return (behind or named) and states_amount(text)
 
@@ -98,5 +98,14 @@ def _compares(text: str, plus: Found[str]) -> bool:
     return any(size.value == "above" and size.start == plus.start and size.end > plus.end for size in sizes)
 
 
-_AMOUNT_BEFORE = re.compile(r"\d\s*(?:%|[^\d\s]{1,12}(?:\s[^\d\s]{1,6})?)?\s*$")
-"""'$15/ST', '30 EUR/t' or '3 %' right before a word."""
+_UNIT = rf"\s{pattern('per', 'strong')}\s(?P<unit>[^\d\s]{{1,12}}(?:\s[^\d\s]{{1,8}})?)"
+_AMOUNT_BEFORE = re.compile(rf"\d\s*(?:%|[^\d\s]{{1,12}}(?:\s[^\d\s]{{1,6}})?)?(?:{_UNIT})?\s*$", re.IGNORECASE)
+"""'$15/ST', '30 EUR/t', '20 euro per tonne' or '3 %' right before a word."""
+
+
+def _ends_in_amount(text: str) -> bool:
+    """The 'tonne and' of 'at 20 euro per tonne and more' is no unit."""
+    found = _AMOUNT_BEFORE.search(text)
+    if found is None or found["unit"] is None:
+        return found is not None
+    return phrases("basis").whole(found["unit"]) is not None

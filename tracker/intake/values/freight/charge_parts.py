@@ -3,6 +3,8 @@
 import re
 from dataclasses import dataclass
 
+from tracker.intake.values.boards.boards_meant import boards_meant
+from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.orders.small_orders import only_of_small
 from tracker.intake.values.prices.money import price_text
@@ -99,3 +101,12 @@ def _leads_to_an_amount(behind: str) -> bool:
 
 
 _AMOUNT = re.compile(r"\(?\s*(?:[A-Z]{2,3}\s?)?[$€£]?\s?\d")
+
+
+def is_of_some_board(part: str) -> bool:
+    """It names a board; the 'carton' of '4 % du prix du carton' is any, that of '3 % on white carton' is not."""
+    grade = find_grade(part)
+    if grade is None:
+        return False
+    of_any = set(grade.kinds) == {"any_board"} and not grade.tells_board and grade.coated is None
+    return not (of_any and phrases("price_words").find(part) and not boards_meant(part).spans)

@@ -2,20 +2,18 @@
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
-from tracker.intake.values.boards.boards_meant import boards_meant
-from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
 from tracker.intake.values.freight.charge_amounts import amount_in, left_beside
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
-from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, without_added
+from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, is_of_some_board, without_added
 from tracker.intake.values.freight.charges_together import named_alone, named_together, parted_at_plus
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
 from tracker.intake.values.freight.open_shares import is_open_share
-from tracker.intake.values.freight.other_dealings import of_other_dealings
+from tracker.intake.values.freight.other_dealings import is_monthly, may_be_of_other_dealings, of_other_dealings
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.freight.taken_off import signs_money, takes_off
 from tracker.intake.values.notes.clauses import clauses
@@ -38,7 +36,7 @@ class ChargeWords:
     and not what it comes to. `percent`: of the price.
 
     `basis` None without `percent`: the text does not say per what. `as_price`: the figure stands among the prices, and
-    what it does not say of currency and unit is theirs.
+    what it does not say of currency and unit is theirs. `clause`: what names it in a note.
     """
 
     kind: ChargeKind
@@ -48,6 +46,7 @@ class ChargeWords:
     basis: BasisReading | None = None
     percent: bool = False
     as_price: bool = False
+    clause: str = field(default="", compare=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,16 +90,18 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     # What ends or begins on a day is told once the day of the list is known.
     free = [said for said in no_charges(text) if not (said.grades or said.days) and said.delivered is None]
     several = leads_to_several(text)
-    found = (one for one in found if not (several and one is not None and one.kind is ChargeKind.FREIGHT))
-    left = (relieved(charge, free) for charge in found if charge is not None)
+    left = (relieved(one, free) for one in found if one and not (several and one.kind is ChargeKind.FREIGHT))
     return tuple(charge for charge in left if charge is not None)
 
 
 def _if_decided(charge: ChargeWords | None, clause: str) -> ChargeWords | None:
     """'Wir behalten uns vor, einen Energiezuschlag von 3 % zu erheben': whether it will be charged is open."""
     thought = phrases("only_considered").find(clause)
-    ahead = charge is not None and bool(thought) and thought[0].start < clause.find(charge.label)
-    return replace(charge, amounts=()) if charge is not None and ahead else charge
+    if charge is None:
+        return None
+    ahead = bool(thought) and thought[0].start < clause.find(charge.label)
+    unsure = ahead or may_be_of_other_dealings(clause)
+    return replace(charge, clause=clause, amounts=() if unsure else charge.amounts)
 
 
 def _tells_of_prices(clause: str) -> bool:
@@ -148,10 +149,11 @@ def _may_be_included(part: str, clause: str) -> bool:
 
 def relieved(charge: ChargeWords, free: Iterable[NoCharge]) -> ChargeWords | None:
     """What is left of a charge: None where it is not charged, no amounts where that is not certain yet."""
-    said = [one.open for one in free if one.is_of(charge.kind, charge.label)]
-    if not said:
-        return charge
-    return replace(charge, amounts=()) if all(said) else None
+    figures = [reading.value for reading in charge.amounts]
+    ends = [one.ends(figures, charge.clause) for one in free if one.is_of(charge.kind, charge.label)]
+    if any(ends):
+        return None
+    return replace(charge, amounts=()) if None in ends else charge
 
 
 @lru_cache(maxsize=4096)
@@ -200,7 +202,7 @@ def _stated_in(part: str) -> list[Found[str]]:
     small orders alone."""
     # The 'incluido' of 'no incluido' is none by itself.
     said = outside(phrases("not_charge").find(part), phrases("charge_filler").find(part))
-    said = [one for one in said if not (_relieves(part, one) and denied(part, one))]
+    said = [one for one in said if not (_relieves(part, one) and denied(part, one)) and not is_monthly(part, one)]
     # What 'does not apply to FOB orders' does to others.
     of_others = any(free.delivered is not None for free in no_charges(part))
     conditional = not of_others and any(_is_condition(part, match) for match in said)
@@ -257,7 +259,7 @@ def _only_conditions(part: str) -> bool:
 def _in_part(part: str) -> ChargeWords | None:
     part = without_lane(part)
     named = _stated_in(part)
-    if not named or _is_of_some_board(part):
+    if not named or is_of_some_board(part):
         # 'Energy surcharge 3 % SBS, 2.5 % CRB' is one rate a board, and none for all of them.
         return None
     kind, label = ChargeKind(named[0].value), label_of(part, named)
@@ -278,15 +280,6 @@ def _not_understood(part: str, charge: ChargeWords) -> ChargeWords | None:
     charged = charge.kind is not ChargeKind.FREIGHT or named_together(part)
     priced = charged and next(prices_within(part), None) is not None
     return charge if priced else None
-
-
-def _is_of_some_board(part: str) -> bool:
-    """It names a board; the 'carton' of '4 % du prix du carton' is any, that of '3 % on white carton' is not."""
-    grade = find_grade(part)
-    if grade is None:
-        return False
-    of_any = set(grade.kinds) == {"any_board"} and not grade.tells_board and grade.coated is None
-    return not (of_any and phrases("price_words").find(part) and not boards_meant(part).spans)
 
 
 def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWords | None:

@@ -1,14 +1,16 @@
 """Charges that a note names and that come on top of nothing: waived, suspended, or a part of the price already."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass, replace
 from datetime import date
+from decimal import Decimal
 from enum import Enum, auto
 from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
+from tracker.intake.values.freight.charges_told_before import figures_beside, is_earlier, of_some_alone
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.relief_days import ReliefDays, relief_days
 from tracker.intake.values.notes.clauses import COMMA, clauses
@@ -27,6 +29,7 @@ class NoCharge:
     not known, for it is charged until a day to come, or what has ended is perhaps not the charge. `delivered`: of
     prices with freight, or of those without it, where it names terms of delivery. `itself`: it is the charge of that
     sentence alone, which says its amount and no name: 'the surcharge of 30 EUR/t for coating was suspended'.
+    `figures`: what it was, where that is said. `earlier`: it is an old one, and another may have come after it.
     """
 
     kind: ChargeKind
@@ -38,12 +41,23 @@ class NoCharge:
     open: bool = False
     delivered: bool | None = None
     itself: bool = False
+    figures: frozenset[Decimal] = frozenset()
+    earlier: bool = False
 
     def is_of(self, kind: ChargeKind, label: str) -> bool:
         """Whether a charge of this kind and name is meant."""
         if self.general:
             return kind in (ChargeKind.ENERGY, ChargeKind.OTHER)
         return kind is self.kind and same_charge(kind, label, self.label)
+
+    def ends(self, figures: Collection[Decimal], clause: str) -> bool | None:
+        """Whether a charge of its kind that this clause names, and that comes to one of these, is not charged; None
+        where that is open, as another figure is perhaps another charge's."""
+        own = clause == self.words
+        told = bool(self.figures.intersection(figures)) or (own and not figures)
+        if self.earlier and not told:
+            return None if own else False
+        return None if self.open or (self.figures and not told) else True
 
     def on(self, day: date | None, order: DateOrder | None = None) -> "NoCharge | None":
         """What is left of it for a list of a day; None where it was over by then."""
@@ -92,12 +106,14 @@ _FEW_WORDS = 3
 
 @dataclass(frozen=True, slots=True)
 class _Named:
-    """A charge named in a part of a text, with its span there."""
+    """A charge named in a part of a text, with its span there. `figures`: what it comes to; `earlier`: an old one."""
 
     kind: ChargeKind
     label: str
     start: int
     end: int
+    figures: frozenset[Decimal] = frozenset()
+    earlier: bool = False
 
 
 def _without_rates(part: str) -> str:
@@ -117,7 +133,14 @@ def _named_in(part: str) -> list[_Named]:
             last = found.pop()
             start, kind = last.start, last.kind if kind is ChargeKind.OTHER else kind
         found.append(_Named(kind, " ".join(part[start : match.end].split()), start, match.end))
-    return found
+    return [_described(one, part, before) for before, one in zip([None, *found], found, strict=False)]
+
+
+def _described(charge: _Named, part: str, before: _Named | None) -> _Named:
+    """The charge with what stands right around its name: 'the old energy surcharge of $25/ST'."""
+    ahead, behind = part[before.end if before is not None else 0 : charge.start], part[charge.end :]
+    figures = figures_beside("" if before is not None else ahead, behind)
+    return replace(charge, figures=figures, earlier=is_earlier(ahead, behind))
 
 
 def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: str) -> Iterator[NoCharge]:
@@ -133,12 +156,26 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
             terms = find_delivery(part[match.end :]) if match.value == "waived" else None
             delivered = terms.delivered if terms is not None else None
             days = relief_days(part, match) if match.value in _OF_A_TIME else None
-            itself = general and any(map(str.isdigit, part[: match.start]))
-            unsure = subject is _Subject.UNKNOWN
-            yield NoCharge(charge.kind, charge.label, clause, general, _grades(part), days, unsure, delivered, itself)
+            itself = general and any(map(str.isdigit, _without_days(part[: match.start])))
+            yield NoCharge(
+                charge.kind, charge.label, clause, general, _grades(part), days,
+                subject is _Subject.UNKNOWN or _is_open(part, charge, match, clause), delivered, itself,
+                charge.figures if match.value in _OF_A_TIME else frozenset(),
+                match.value in _OF_A_TIME and charge.earlier,
+            )  # fmt: skip
 
 
 _OF_A_TIME = ("waived", "ended")
+
+
+def _is_open(part: str, charge: _Named, said: Found[str], clause: str) -> bool:
+    """'The energy surcharge for exports is gone', '…, which was suspended in 2025, applies again': of which boards, or
+    whether it is still so, is not known."""
+    if said.value not in _OF_A_TIME or _grades(part):
+        return False
+    between = part[charge.end : said.start] if part[charge.start : charge.end] == charge.label else ""
+    of_some = of_some_alone(part[said.end :]) or (not charge.figures and of_some_alone(between))
+    return of_some or bool(phrases("charged_anew").find(clause))
 
 
 class _Subject(Enum):
@@ -174,8 +211,11 @@ def _rest(words: str) -> str:
     """What is left of them without those that may stand ahead of a charge that is itself said to have ended."""
     # 'The £30 per tonne energy supplement'.
     found = [match for section in ("ahead_of_ended", "per", "basis") for match in phrases(section).find(words)]
-    spans = [*(match.span for match in found), *((day.start, day.end) for day in find_dates(words))]
-    return _AMOUNT.sub(" ", blanked(words, spans)).strip(" :,()–-")
+    return _AMOUNT.sub(" ", _without_days(blanked(words, [match.span for match in found]))).strip(" :,()–-")
+
+
+def _without_days(words: str) -> str:
+    return blanked(words, [(day.start, day.end) for day in find_dates(words)])
 
 
 _AMOUNT = re.compile(r"(?:[A-Z]{3}\s?|[$€£]\s?)?\d[\d.,]*\s?(?:%|[$€£]|[A-Z]{3}\b)?\s?(?:/\s?\w+\b)?")
