@@ -146,9 +146,11 @@ LOTS = [
      [["SBS", 77, "40,100", 1228], ["CUK", 84, "42,300", 990]]),
     (["Sorte", "Stärke (µm)", "Gewicht", "Preis EUR/t"], [["GC1", 450, "38,450", 1120], ["GD2", 400, "45,120", 820]]),
     (["Grade", "Caliper (pt)", "Weight", "Price USD/ST"], [["CRB", 10, "42,100", 900], ["CRB", 12, "44,300", 890]]),
-    (["Grade", "Caliper (pt)", "Weight (lbs)", "Price USD/ST"], [["SBS", 18, "77,250", 1228], ["CUK", 21, "84,500", 9]]),
+    (["Grade", "Caliper (pt)", "Weight (lbs)", "Price USD/ST"],
+     [["SBS", 18, "77,250", 1228], ["CUK", 21, "84,500", 1010]]),
     (["Grade", "Caliper (pt)", "Lbs", "Price USD/ST"], [["SBS", 18, "40,100", 1228], ["CUK", 21, "42,300", 1010]]),
-    (["Sorte", "Stärke (µm)", "Gewicht kg", "Preis EUR/t"], [["GC1", 450, "240.150", 1120], ["GD2", 400, "220.300", 8]]),
+    (["Sorte", "Stärke (µm)", "Gewicht kg", "Preis EUR/t"],
+     [["GC1", 450, "240.150", 1120], ["GD2", 400, "220.300", 820]]),
 ]  # fmt: skip
 
 

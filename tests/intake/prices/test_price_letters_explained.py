@@ -99,3 +99,29 @@ def test_a_sentence_says_for_what_orders_each_price_is(heads, note, kilograms):
 def test_a_sentence_says_at_whose_freight_each_price_is():
     found = listed(DE, "Preis A gilt ab Werk, Preis B gilt frei Haus.")
     assert freights(found) == {"D4": ("tonne", False), "E4": ("tonne", True)}
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [
+        ("Price A $/ST", "Price B $/ST"), ("Price A $/tonne", "Price B $/tonne"), ("Class A $/ST", "Class B $/ST"),
+        ("A $/ST", "B $/ST"), ("Zone A $/tonne", "Zone B $/tonne"),
+    ],
+)  # fmt: skip
+def test_a_letter_beside_another_names_no_dollar(heads):
+    found = listed(heads).values()
+    assert {line.offer.currency for line in found} == {"USD"}
+    # Which of them is to pay, nothing says, but for places.
+    assert {line.state for line in found} == {State.ACCEPTED if heads[0].startswith("Zone") else State.QUESTION}
+
+
+def test_a_key_explains_letters_right_before_the_dollar():
+    heads = ("Price A $/ST", "Price B $/ST")
+    found = listed(heads, "Price A: orders under 8,000 lb", "Price B: orders of 8,000 lb and over")
+    assert {(line.state, line.offer.currency) for line in found.values()} == {(State.ACCEPTED, "USD")}
+    assert [round(found["D4"].offer.below_kg), round(found["E4"].offer.from_kg)] == [3629, 3629]
+
+
+def test_australias_dollar_in_a_head_alone():
+    rows = [[*HEAD, "Price in A $ per tonne"], *(row[:4] for row in BOARDS)]
+    assert {line.offer.currency for line in lines(rows).values()} == {"AUD"}

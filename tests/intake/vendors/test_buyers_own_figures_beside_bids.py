@@ -197,7 +197,8 @@ def test_names_that_share_nothing_with_the_letterhead_are_not_silently_its_own(l
 
 
 @pytest.mark.parametrize(
-    "names", [("Tarn Mill", "Lowton Mill"), ("Acme White Board", "Acme Print Board"), ("Tarn White Board", "Tarn Board")]
+    "names",
+    [("Tarn Mill", "Lowton Mill"), ("Acme White Board", "Acme Print Board"), ("Tarn White Board", "Tarn Board")],
 )
 def test_its_mills_and_brands_are(names):
     found = beside_a_mean("Acme Paperboard Inc", "Prices USD/ST", names)

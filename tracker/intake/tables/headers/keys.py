@@ -134,8 +134,8 @@ def entries(told: Iterable[Words]) -> Iterator[tuple[str, str]]:
 
 
 def _told_in_words(text: str) -> Iterator[tuple[str, str]]:
-    """'Preis A gilt für Aufträge unter 10 t, Preis B für Aufträge ab 10 t': the verb is said once for both, and its last
-    word again. What a price is not for, a customer's year and what a roll may weigh explain nothing."""
+    """'Preis A gilt für Aufträge unter 10 t, Preis B für Aufträge ab 10 t': the verb is said once for both, and its
+    last word again. What a price is not for, a customer's year and what a roll may weigh explain nothing."""
     told: list[tuple[str, str]] = []
     verb: str | None = None
     for part in (piece for clause in clauses(text) for piece in COMMA.split(clause)):
