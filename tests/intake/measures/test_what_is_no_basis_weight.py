@@ -139,3 +139,39 @@ def test_pounds_in_thousands_are_of_lots():
     heads = ["Grade", "Caliper (pt)", "Weight (lb)", "Price USD/ST"]
     found = lines([heads, ["SBS", 18, "12,500", 1228], ["CUK", 21, "8,400", 1010]])
     assert {line.offer.grammage_from.value for line in found.values()} == {"estimated"}
+
+
+LOTS = [
+    (["Grade", "Basis weight lb/MSF", "Weight", "Price USD/ST"],
+     [["SBS", 77, "40,100", 1228], ["CUK", 84, "42,300", 990]]),
+    (["Sorte", "Stärke (µm)", "Gewicht", "Preis EUR/t"], [["GC1", 450, "38,450", 1120], ["GD2", 400, "45,120", 820]]),
+    (["Grade", "Caliper (pt)", "Weight", "Price USD/ST"], [["CRB", 10, "42,100", 900], ["CRB", 12, "44,300", 890]]),
+    (["Grade", "Caliper (pt)", "Weight (lbs)", "Price USD/ST"],
+     [["SBS", 18, "77,250", 1228], ["CUK", 21, "84,500", 1010]]),
+    (["Grade", "Caliper (pt)", "Lbs", "Price USD/ST"], [["SBS", 18, "40,100", 1228], ["CUK", 21, "42,300", 1010]]),
+    (["Sorte", "Stärke (µm)", "Gewicht kg", "Preis EUR/t"],
+     [["GC1", 450, "240.150", 1120], ["GD2", 400, "220.300", 820]]),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("heads", "rows"), LOTS)
+def test_lots_of_a_truckload_are_no_weights_with_three_decimals(heads, rows):
+    found = [line.offer for line in lines([heads, *rows]).values()]
+    quoted = [round(one.grammage_gsm) for one in found if one.grammage_from.value == "quoted"]
+    # A basis weight beside the lots is the board's.
+    assert quoted == ([376, 410] if "Basis weight lb/MSF" in heads else [])
+
+
+@pytest.mark.parametrize(
+    ("head", "written", "grammages"),
+    [
+        ("Lbs", ("77.250", "84.500"), [377, 413]), ("Weight", ("77.100", "84.300"), [376, 412]),
+        ("Weight (lbs)", ("41.250", "47.100"), [201, 230]),
+    ],
+)  # fmt: skip
+def test_a_point_before_three_decimals_of_pounds_makes_no_lots(head, written, grammages):
+    heads = ["Grade", "Caliper (pt)", head, "Price USD/ST"]
+    calipers = (18, 21) if grammages[0] > 300 else (10, 12)
+    rows = [["CRB", caliper, text, 1010] for caliper, text in zip(calipers, written, strict=True)]
+    found = [line.offer for line in lines([heads, *rows]).values()]
+    assert [(round(one.grammage_gsm), one.grammage_from.value) for one in found] == [(g, "quoted") for g in grammages]

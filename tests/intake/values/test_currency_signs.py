@@ -144,3 +144,16 @@ def test_an_article_is_nobodys_dollar(text):
 )  # fmt: skip
 def test_codes_that_are_words_too(text, codes):
     assert [found.code for found in find_currencies(text)] == codes
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["List A $/ST", "Class A $ per tonne", "Zone A $/t", "Price A $/ST", "Price A $ per short ton, B on request"],
+)
+def test_the_letter_of_a_class_or_before_an_american_unit_is_not_australias(text):
+    assert [found.bare_dollar for found in find_currencies(text)] == [True]
+
+
+@pytest.mark.parametrize("text", ["Price list: A $ per tonne", "Price in A $ per tonne", "Price A $", "A $"])
+def test_and_behind_other_words_it_is(text):
+    assert [found.code for found in find_currencies(text)] == ["AUD"]

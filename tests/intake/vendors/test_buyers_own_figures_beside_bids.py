@@ -182,3 +182,37 @@ def test_a_mean_of_prices_that_repeat_is_one_too():
     ]
     found = lines([["Ferrowick Board Inc"], ["Price list USD/ST"], *rows])
     assert {cell[0] for cell in found} == {"C", "D", "E"}
+
+
+def beside_a_mean(letterhead, title, names):
+    rows = [[*LIST, *names, "Average"], ["SBS", 18, 1228, 1240, 1234], ["CUK", 21, 1010, 1030, 1020]]
+    return lines([[letterhead], [title], *rows])
+
+
+@pytest.mark.parametrize("letterhead", ["Acme Packaging Inc", "Ferrowick Board Inc"])
+def test_names_that_share_nothing_with_the_letterhead_are_not_silently_its_own(letterhead):
+    found = beside_a_mean(letterhead, "Prices USD/ST", ("Tarn Board", "Lowton Board"))
+    assert sorted(found) == ["C4", "C5", "D4", "D5"]
+    assert {str(line.state) for line in found.values()} == {"question"}
+
+
+@pytest.mark.parametrize(
+    "names",
+    [("Tarn Mill", "Lowton Mill"), ("Acme White Board", "Acme Print Board"), ("Tarn White Board", "Tarn Board")],
+)
+def test_its_mills_and_brands_are(names):
+    found = beside_a_mean("Acme Paperboard Inc", "Prices USD/ST", names)
+    assert {(str(line.state), line.offer.vendor) for line in found.values()} == {("accepted", "Acme Paperboard Inc")}
+
+
+@pytest.mark.parametrize(
+    ("title", "names"),
+    [
+        ("Board buying 2026, USD/ST", ("Tarn Board", "Lowton Board")),
+        ("Kartoneinkauf 2026, USD/ST", ("Tarn Karton", "Lowton Karton")),
+        ("Prices USD/ST", ("Tarn Board Inc", "Lowton Paper Inc")),
+    ],
+)
+def test_firms_under_the_name_of_who_buys_are_the_vendors(title, names):
+    found = beside_a_mean("Acme Packaging Inc", title, names)
+    assert {(str(line.state), line.offer.vendor) for line in found.values()} == {("accepted", name) for name in names}

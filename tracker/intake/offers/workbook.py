@@ -52,6 +52,7 @@ from tracker.intake.tables.headerless.mail import without_earlier_message
 from tracker.intake.tables.headers.code_parts import with_code_parts
 from tracker.intake.tables.headers.keys import with_keyed_heads
 from tracker.intake.tables.headers.lettered_heads import with_lettered_heads
+from tracker.intake.tables.headers.letters_of_prices import with_letters_of_prices
 from tracker.intake.tables.parts.side_by_side import with_own_titles
 from tracker.intake.tables.rows.keyed_sizes import with_keyed_sizes
 from tracker.intake.tables.table import SheetTables, Table, Words
@@ -143,7 +144,8 @@ def _legends(own: _Searched, every: Sequence[_Searched]) -> list[Words]:
 
 def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     view, quoted = searched.offered, searched.quoted
-    found = with_code_parts(with_keyed_heads(with_lettered_heads(searched.found, legends), legends))
+    lettered = with_letters_of_prices(with_lettered_heads(searched.found, legends))
+    found = with_code_parts(with_keyed_heads(lettered, legends))
     found = with_keyed_sizes(found, legends)
     tables = []
     texts: list[Words] = list(found.texts)

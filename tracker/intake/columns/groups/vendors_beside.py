@@ -13,6 +13,7 @@ from tracker.intake.tables.table import Words
 from tracker.intake.values.firms.company import company_name, letterhead_name, may_be_a_name, name_of_bidder
 from tracker.intake.values.heads.header import Header, without_unit
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
 
@@ -26,34 +27,56 @@ def with_bids(
 
 def _with_vendors_beside(prices: Sequence[PriceColumn], texts: Sequence[Words]) -> list[PriceColumn]:
     """'Dunmarrow Mill | Eastquill Board | Pellgate Paperboard': each of the prices under a name is that vendor's. Under
-    the letterhead of a firm that compares no bids 'Dayton Mill | Akron Mill | Average' are its own mills."""
+    the letterhead of a firm that compares no bids 'Dayton Mill | Akron Mill | Average' are its own mills, and 'Tarn
+    Board | Lowton Board | Average' its brands or those who bid for its orders: it is asked."""
     rows = {
         cell.row
         for price in prices
         for cell, head in zip(price.column.heads, price.column.said, strict=True)
         if price.vendor and vendor_in_head(head) == price.vendor
     }
-    rows = rows or (set() if _of_one_firm(texts) else _rows_compared(prices))
+    if not rows and (letterheads := _letterheads_of_one_firm(texts)):
+        open_rows = _rows_compared(prices, not_of=letterheads)
+        return [_of_whom(price, open_rows) for price in prices]
+    rows = rows or _rows_compared(prices)
     return [price if price.vendor else _named(price, rows) for price in prices] if rows else list(prices)
 
 
-def _rows_compared(prices: Sequence[PriceColumn]) -> set[int]:
+def _rows_compared(prices: Sequence[PriceColumn], not_of: Sequence[str] = ()) -> set[int]:
     """The row of 'Ferrowick Board | Tarn Board | Average', which no legal form shows to be firms': what is worked out
-    from prices stands right beside several names with words of their own. 'Budget' alone may be a quality of board."""
+    from prices stands right beside several names with words of their own. 'Budget' alone may be a quality of board.
+
+    `not_of`: letterheads whose own works and brands the names are not to be.
+    """
     worked_out = any(_beside_bids(price) == _WORKED_OUT and _is_of_several(price.column.text) for price in prices)
-    rows = [
-        cell.row
+    named = [
+        (cell.row, without_unit(head))
         for price in prices
         for cell, head in zip(price.column.heads, price.column.said, strict=True)
         if worked_out and _beside_bids(price) is None and letterhead_name(without_unit(head)) is not None
     ]
-    return {row for row in rows if rows.count(row) > 1}
+    by_row = {row: [name for one, name in named if one == row] for row, _ in named}
+    return {row for row, names in by_row.items() if len(names) > 1 and not (not_of and _are_own(names, not_of))}
 
 
-def _of_one_firm(texts: Sequence[Words]) -> bool:
-    """Some firm's letterhead, and no word of bids that it compares."""
-    named = any(company_name(words.text) is not None for words in texts)
-    return named and not any(phrases("bids_compared").find(words.text) for words in texts)
+def _are_own(names: Sequence[str], letterheads: Sequence[str]) -> bool:
+    """Mills, and brands that begin alike or with a word of the letterhead."""
+    first = [fold(name).split()[0] for name in names]
+    own_words = {word for text in letterheads for word in fold(text).split()}
+    works = all(any(match.value == "behind" for match in phrases("works").find(name)) for name in names)
+    return works or len(set(first)) < len(first) or not own_words.isdisjoint(first)
+
+
+def _of_whom(price: PriceColumn, rows: set[int]) -> PriceColumn:
+    """A price under a name that may be a vendor's or the letterhead's own brand is explained by nobody."""
+    asked = price.kind is Kind.OFFER and _beside_bids(price) is None and any(c.row in rows for c in price.column.heads)
+    return replace(price, unexplained=True, label=price.label or price.column.text) if asked else price
+
+
+def _letterheads_of_one_firm(texts: Sequence[Words]) -> list[str]:
+    """Some firm's letterhead, where there is no word of bids that it compares."""
+    compared = any(phrases("bids_compared").find(words.text) for words in texts)
+    return [] if compared else [name for words in texts if (name := company_name(words.text)) is not None]
 
 
 def _is_of_several(text: str) -> bool:

@@ -22,8 +22,10 @@ def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, 
     much there is of it, where its figures are no board's price or weight."""
     if column.role is Role.WEIGHT and not column.weight_units and _weigh_lots(samples[column.index]):
         return replace(column, role=Role.STOCK)
-    if column.role is Role.WEIGHT and not _on_area(column) and _mostly_of_no_board(column, samples[column.index]):
-        return replace(column, role=Role.STOCK)
+    if column.role is Role.WEIGHT and not _on_area(column):
+        alone = not any(other.role is Role.WEIGHT for other in columns if other is not column)
+        if _mostly_of_no_board(column, samples[column.index], alone=alone):
+            return replace(column, role=Role.STOCK)
     if not column.mass_units or column.currencies or any(head.currency for head in column.said):
         return column
     net = column.role is Role.NET_PRICE and _is_net_mass(column)
@@ -41,7 +43,7 @@ def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, 
     return column
 
 
-def _mostly_of_no_board(column: Column, cells: Sequence[Cell]) -> bool:
+def _mostly_of_no_board(column: Column, cells: Sequence[Cell], *, alone: bool) -> bool:
     """'Lbs' over 18,400 and 950; among weights of board one such figure is a slip, and asked about. What a 'Basis
     weight' is called is never a lot's.
 
@@ -50,22 +52,42 @@ def _mostly_of_no_board(column: Column, cells: Sequence[Cell]) -> bool:
     if any(phrases("weights_of_area").find(head.text) for head in column.said):
         return False
     heaviest = _HEAVIEST if column.mass_units else 3 * _HEAVIEST
-    figures = [*figures_by_row(cells).values(), *_in_thousands(cells)]
+    figures = [*figures_by_row(cells).values(), *_in_thousands(column, cells, alone=alone)]
     return 2 * sum(figure > heaviest for figure in figures) > len(figures)
 
 
-def _in_thousands(cells: Sequence[Cell]) -> list[Decimal]:
+def _in_thousands(column: Column, cells: Sequence[Cell], *, alone: bool) -> list[Decimal]:
     """'38,450' and '15,120' as whole numbers; none where all are weights of board with three decimals, as exports write
-    '300,000' g/m² and '77.250' lb."""
+    '300,000' g/m² and '77.250' lb. `alone`: no other column says what the board weighs."""
     written = [cell.text.strip() for cell in cells if _IN_THOUSANDS.fullmatch(cell.text.strip())]
-    as_decimals = [Decimal(text.replace(",", ".")) for text in written]
-    boards = all(_LIGHTEST <= figure <= _HEAVIEST for figure in as_decimals)
+    boards = alone and _are_of_boards(written, column.mass_units)
     return [] if boards else [Decimal(re.sub(r"\D", "", text)) for text in written]
 
 
+def _are_of_boards(written: Sequence[str], units: Sequence[MassUnit]) -> bool:
+    """Figures with three decimals of one unit. Those who weigh boards in pounds group thousands by a comma: '77,250' is
+    a lot; a point they write before decimals. Between half and whole grams nobody weighs boards, and kilograms are of
+    no board."""
+    as_decimals = [Decimal(text.replace(",", ".")) for text in written]
+    if units and MassUnit.LB not in units:
+        return False
+    if not units and all(_FEWEST_GRAMS <= figure <= _HEAVIEST for figure in as_decimals):
+        return all(figure % _HALF == 0 for figure in as_decimals)
+    pounds = all(_LIGHTEST <= figure <= _HEAVIEST_IN_POUNDS for figure in as_decimals)
+    # Lots of a truckload look like light boards.
+    apart = bool(units) or all(figure > _TRUCKLOAD or figure % _QUARTER == 0 for figure in as_decimals)
+    return pounds and apart and not any("," in text for text in written)
+
+
 _IN_THOUSANDS = re.compile(r"\d{1,3}[.,]\d{3}")
-_LIGHTEST = Decimal(38)
-"""Pounds per 1,000 ft² of the lightest board that is sold; common practice, no source."""
+_HALF, _QUARTER = Decimal("0.5"), Decimal("0.25")
+_TRUCKLOAD = Decimal(48)
+"""Thousands of pounds that no truck carries; common practice, no source."""
+_LIGHTEST, _HEAVIEST_IN_POUNDS = Decimal(38), Decimal(450)
+"""Pounds of board that is sold, of the lightest per 1,000 ft² and the heaviest per 3,000 ft²; common practice, no
+source."""
+_FEWEST_GRAMS = Decimal(150)
+"""Grams per m² of the lightest board that is sold; common practice, no source."""
 
 
 def _is_net_mass(column: Column) -> bool:

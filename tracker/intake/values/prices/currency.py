@@ -56,7 +56,7 @@ class _Currencies(Phrases[tuple[str, bool]]):
         if match is not None and found[place][0] == "ft" and place and found[place - 1][0] == "sq":
             # The forint of Hungary is written like a foot.
             return None
-        if match is not None and any(is_other(found, place) for is_other in (_ends_per_cent, _tells_a_place, _hundred)):
+        if match is not None and any(is_other(found, place) for is_other in (_ends_per_cent, _tells_apart, _hundred)):
             return None
         if match is not None and (_behind_letters(found, place) or _parted(found, match)):
             return None
@@ -96,11 +96,22 @@ def _hundred(found: Sequence[Token], place: int) -> bool:
     return several and not phrases("price_words").among(found[:place])
 
 
-def _tells_a_place(found: Sequence[Token], place: int) -> bool:
-    """The C of 'Zone C $/cwt' tells one place from the next, and makes no dollar of Canada."""
+def _tells_apart(found: Sequence[Token], place: int) -> bool:
+    """The C of 'Zone C $/cwt' tells one place from the next, and makes no dollar of Canada; so does the A of 'List A
+    $', and of 'Price A $/ST', as Australia's board is not sold in such units."""
     letter, sign = found[place], found[place + 1] if place + 1 < len(found) else ("", 0, 0)
     apart = len(letter[0]) == 1 and letter[0].isalpha() and sign[0] == "$" and sign[1] > letter[2]
-    return apart and place > 0 and phrases("headers").whole(found[place - 1][0]) == "destination"
+    if not apart or not place or letter[1] - found[place - 1][2] > 1:
+        return False
+    named = found[place - 1][0]
+    if phrases("headers").whole(named) in ("destination", "grade") or phrases("tiers").whole(named) is not None:
+        return True
+    units = phrases("basis").among(found[place + 2 : place + 2 + _LONGEST_UNIT])
+    return phrases("headers").whole(named) == "price" and bool(units) and units[0].value in _AMERICAN
+
+
+_AMERICAN = frozenset({"short_ton", "cwt", "msf", "lb"})
+_LONGEST_UNIT = 4
 
 
 def _behind_letters(found: Sequence[Token], place: int) -> bool:
