@@ -76,7 +76,7 @@ def test_one_of_a_unit_may_be_of_other_goods_or_come_with_the_price(language, no
         ("en", "Amounts per tonne.", "tonne"),
         ("en", "All amounts are per tonne, and sheets are trimmed.", "tonne"),
         ("en", "Prices are for one tonne of board.", "tonne"),
-        ("en", "What you read under Price is what one thousand sheets cost.", "1000sheets"),
+        ("en", "What you read under Price is what one thousand sheets cost in pounds.", "1000sheets"),
         ("de", "Die Summen gelten pro Tonne.", "tonne"),
         ("de", "Preise für eine Tonne", "tonne"),
         ("de", "Angegeben ist, was tausend Bogen kosten, abgeholt an unserer Rampe", "1000sheets"),
