@@ -221,3 +221,25 @@ def test_an_impossible_caliper_in_microns_is_in_no_points():
     assert str(found["D3"].state) == "accepted"
     assert found["D3"].offer.basis == "tonne"
     assert str(found["D4"].state) == "question"
+
+
+@pytest.mark.parametrize("head", ["Espesor (milésimas)", "Calibre, milésimas", "Milésimas"])
+def test_thousandths_of_nothing_are_those_that_board_can_be(head):
+    (line,) = lines([["Calidad", "Gramaje g/m²", head, "EUR/kg"], ["GC1", 240, 450, 1.12]]).values()
+    assert (str(line.state), line.offer.caliper_um) == ("accepted", 450)
+    (line,) = lines([["Calidad", "lb/MSF", head, "USD/ton corta"], ["SBS", 75, 18, 1240]]).values()
+    assert (str(line.state), line.offer.caliper_um) == ("accepted", Decimal("457.2"))
+
+
+@pytest.mark.parametrize(
+    ("cell", "um"),
+    [
+        ("450 milésimas", 450),
+        ("18 milésimas", Decimal("457.2")),
+        ("18 milésimas de pulgada", Decimal("457.2")),
+        ("450 milésimas de mm", 450),
+    ],
+)
+def test_so_they_are_behind_their_figure(cell, um):
+    (line,) = lines([["Calidad", "Gramaje g/m²", "Espesor", "USD/tonelada"], ["GC1", 260, cell, 1120]]).values()
+    assert line.offer.caliper_um == um

@@ -13,6 +13,7 @@ from tracker.intake.values.figures.numbers import NumberReading, in_one_figure
 from tracker.intake.values.figures.spans import lone_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 from tracker.trade.quantities import CaliperUnit
 
 _UM_PER = {
@@ -111,7 +112,7 @@ def caliper_text(text: str, unit: CaliperUnit | None = None) -> CaliperText | No
     None where the cell holds anything else. Where the header's unit makes an impossible board ('0.018' under 'pt') and
     exactly one other unit a possible one, both readings come back.
     """
-    stripped = in_one_figure(without_tolerance(text.strip()))
+    stripped = in_one_figure(without_tolerance(_without_plain_thousandths(text.strip())))
     thousandths = _THOUSANDTHS.fullmatch(fold(stripped))
     if thousandths:
         return CaliperText((in_unit(Decimal(thousandths[1]), CaliperUnit.POINT, stripped),), words=stripped)
@@ -125,6 +126,14 @@ def caliper_text(text: str, unit: CaliperUnit | None = None) -> CaliperText | No
     if _RANGE_GAP.fullmatch(fold(stripped)[found[0].end : found[1].start]):
         return CaliperText(_readings(found[0], found[0].unit or found[1].unit, unit, stripped), second, stripped)
     return CaliperText(_agreed(first, second), words=stripped)
+
+
+def _without_plain_thousandths(text: str) -> str:
+    """'450 milésimas' without its thousandths, which are an inch's to one vendor and a millimetre's to another: what
+    board can be tells, as it does of a bare number."""
+    if phrases("caliper_units").find(text):
+        return text
+    return without(text, phrases("plain_thousandths").find(text)).strip()
 
 
 _IDLE = re.compile(

@@ -23,7 +23,7 @@ from tracker.intake.values.prices.currency import CurrencyReading, currency_text
 from tracker.intake.values.prices.exchange import beside_exchange
 from tracker.intake.values.prices.money import PriceUnit, find_price_unit
 from tracker.intake.values.prices.several_bases import bases_side_by_side, one_of
-from tracker.intake.values.prices.worded_basis import names_costs, worded_basis
+from tracker.intake.values.prices.worded_basis import is_of_prices, worded_basis
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import between
 from tracker.trade.basis import Basis
@@ -93,7 +93,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         not parted
         and unit.basis is not None
         and not _names_form(clause, unit.basis)
-        and (unit.currency is not None or names_costs(clause) or _is_only_a_basis(clause))
+        and (unit.currency is not None or is_of_prices(clause) or _is_only_a_basis(clause))
     ):
         basis = one_of(bases_side_by_side(clause)) or unit.basis
         yield SaysBasis(basis, clause, _grades_meant(clause, find_basis))

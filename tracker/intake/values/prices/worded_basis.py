@@ -1,16 +1,18 @@
 """What prices are per, in words that are none for 'per', or are others too: '…, for a short ton of 2,000 lb', 'jeweils
 für 1.000 Bogen', 'what one thousand sheets cost in pounds', 'el importe de cada mil metros cuadrados'."""
 
-from collections.abc import Iterator
+import re
+from collections.abc import Iterable, Iterator
 from functools import lru_cache
 
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.notes.clauses import COMMA
-from tracker.intake.values.prices.basis import BasisReading, after_per, unit_at
+from tracker.intake.values.prices.basis import BasisReading, after_per, basis_span, unit_at
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found, between, without
+from tracker.intake.words.phrases import Found, between, blanked
 
 
 @lru_cache(maxsize=4096)
@@ -21,7 +23,9 @@ def worded_basis(clause: str) -> BasisReading | None:
 
 def _parts(clause: str) -> Iterator[str]:
     for piece in COMMA.split(clause):
-        yield from between(piece, phrases("and_words").find(piece))
+        # 'Prices for one tonne and over' says how much is ordered.
+        if not any(phrases("and_words").at(tokens(fold(piece)), more.first) for more in phrases("bracket").find(piece)):
+            yield from between(piece, phrases("and_words").find(piece))
 
 
 def _of_part(part: str) -> BasisReading | None:
@@ -49,21 +53,72 @@ _SMALL = ("copula", "each_time")
 
 
 def _of_one_unit(clause: str) -> BasisReading | None:
-    """The one unit of a sentence that names prices or what something costs, and no figure besides: a thousand of
-    something, or 'one', 'each', 'cada' of it. Sentences about charges and what is denied say nothing so."""
+    """The one unit of a sentence that says nothing besides, but that it is of prices or of what something costs: a
+    thousand of something, or 'one', 'each', 'cada' of it."""
     named = [match for match in phrases("basis").find(clause) if _is_one(clause, match)]
-    if len(named) != 1 or not names_costs(clause) or phrases("negations").find(clause) or charges_named(clause):
+    if len(named) != 1 or not (_names_prices(clause) or _names_costs(clause)) or charges_named(clause):
         return None
-    if any(map(str.isdigit, without(clause, named))):
+    if not _says_no_more(clause, *named[0].span):
         return None
     found = tokens(fold(clause))
     unit = unit_at(found, named[0].first, clause)
     return unit[0] if unit is not None and unit[0].bases else None
 
 
-def names_costs(clause: str) -> bool:
-    """Whether a clause speaks of prices, of what something costs or of the amounts of a list."""
-    return any(phrases(kind).find(clause) for kind in ("price_words", "what_it_costs"))
+def is_of_prices(clause: str) -> bool:
+    """Whether what a clause says to be per a unit are prices: it names them, or it names amounts and what they are
+    per, and nothing else. 'Cost per tonne of CO2' and 'figures are lb per 1,000 sq ft' are of something else."""
+    if _names_prices(clause):
+        return True
+    found, per = tokens(fold(clause)), basis_span(clause)
+    if per is None or not _names_costs(clause):
+        return False
+    return _says_no_more(clause, found[per[0]][1], found[per[1] - 1][2])
+
+
+def _names_prices(clause: str) -> bool:
+    return bool(phrases("price_words").find(clause))
+
+
+def _names_costs(clause: str) -> bool:
+    """Whether a clause speaks of what something costs or of the amounts of a list; data sheets and reports do too."""
+    return bool(phrases("what_it_costs").find(clause))
+
+
+def _says_no_more(clause: str, start: int, end: int) -> bool:
+    """Whether the part of a clause with the unit between these places holds only the unit, what has it, the money, how
+    it is delivered and small words: 'orders of one ton', 'one ton of pulp' and 'include one thousand sheets' do more.
+    """
+    ends = [0, *(match.end() for match in _PARTS.finditer(clause)), len(clause)]
+    first = max(place for place in ends if place <= start)
+    last = min(place for place in ends if place >= end)
+    left = blanked(clause, [(start, end)])[first:last]
+    for money in find_currencies(left):
+        left = left.replace(money.words, " ")
+    for kind in _SAYS_NO_MORE:
+        left = _but_for(left, phrases(kind).find(left))
+    return not any(map(str.isalnum, left))
+
+
+def _but_for(text: str, found: Iterable[Found[str]]) -> str:
+    return blanked(text, [match.span for match in found])
+
+
+_PARTS = re.compile(r",(?!\d)|[();]|\.\s")
+_SAYS_NO_MORE = (
+    "ton_definitions",
+    "delivery",
+    "incoterms",
+    "price_words",
+    "what_it_costs",
+    "all_goods",
+    "one_of",
+    "per",
+    "copula",
+    "articles",
+    "and_words",
+    "beside_units",
+)
 
 
 def _is_one(clause: str, unit: Found[str]) -> bool:
