@@ -55,12 +55,29 @@ _PAYMENT = re.compile(r"\bpmt\b", re.IGNORECASE)
 
 def _is_of_payment(clause: str) -> bool:
     """'Sterling cheques are not taken'; 'USD pmt 30 days' and 'Terms: USD pmt' say when to pay, where 'USD 635 PMT' is
-    per tonne."""
-    if phrases("payment_means").find(clause) and not phrases("price_words").find(clause):
+    per tonne and 'USD per short ton, wire transfer, 30 days' says what prices are in."""
+    if _names_means(clause) and not _has_whole_unit(clause):
         # 'Payment by wire transfer in US dollars' is in the currency of the prices.
         return bool(phrases("negations").find(clause)) or any(map(str.isdigit, clause))
     told = phrases("not_lead").find(clause) or any(match.value == "day" for match in phrases("lead").find(clause))
     return bool(told) and _PAYMENT.search(clause) is not None
+
+
+def _names_means(text: str) -> bool:
+    return bool(phrases("payment_means").find(text)) and not phrases("price_words").find(text)
+
+
+def _has_whole_unit(text: str) -> bool:
+    """A currency and what prices are per: 'USD per short ton'."""
+    return bool(find_currencies(text)) and find_basis(text) is not None
+
+
+def without_payment(clause: str) -> str:
+    """'EUR/t, cheques in sterling, 30 days' without its part about means of payment, where the others have a currency
+    and a unit of their own."""
+    parts = COMMA.split(clause)
+    left = ",".join(part for part in parts if _has_whole_unit(part) or not _names_means(part))
+    return left if _has_whole_unit(left) else clause
 
 
 def without_weights(clause: str) -> str:
