@@ -75,3 +75,17 @@ def test_a_weight_ahead_of_the_words_is_the_smallest_order(text, amount):
 )
 def test_the_weight_of_a_roll_a_pallet_or_a_load_is_none(text):
     assert find_minimum(text) is None
+
+
+@pytest.mark.parametrize(
+    ("note", "kg"),
+    [
+        ("Minimum order 5 t, sheets see separate price list.", 5000),
+        ("Mindestmenge 5 t, Formate siehe separate Preisliste.", 5000),
+        ("Mill stock is sold by its own list, minimum 2 t.", None),
+        ("Stock on a separate list with a minimum order of 5 t.", None),
+    ],
+)
+def test_another_list_named_behind_a_smallest_order_leaves_it(note, kg):
+    (line,) = lines([("Board", "g/m²", "µm", "Price EUR/t"), ("GC1", 250, 430, 1228), (), (note,)]).values()
+    assert line.offer.minimum_kg == kg

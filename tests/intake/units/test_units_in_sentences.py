@@ -180,6 +180,29 @@ def test_means_of_payment_beside_the_unit_of_prices_take_nothing_from_it(note, c
     assert [(line.offer.currency, line.offer.basis) for line in lines(rows).values()] == [(currency, basis)]
 
 
+@pytest.mark.parametrize(
+    ("note", "currency", "basis"),
+    [
+        ("Prices in USD per short ton, sheets on separate price list.", "USD", "short_ton"),
+        ("Prices in USD per short ton (another list holds sheets).", "USD", "short_ton"),
+        ("This is a separate list in USD per short ton.", "USD", "short_ton"),
+        ("Prices are in USD per short ton as per separate price list.", "USD", "short_ton"),
+        ("USD/ST, sheets by their own list", "USD", "short_ton"),
+        ("Preise in EUR je Tonne, Formate siehe separate Preisliste.", "EUR", "tonne"),
+        ("Prix en EUR par tonne, formats : voir tarif à part.", "EUR", "tonne"),
+        ("Precios en EUR por tonelada, formatos en tarifa aparte.", "EUR", "tonne"),
+        ("Priser i SEK per ton, ark se separat prislista.", "SEK", "tonne"),
+        ("In Sweden, by a list of their own, prices are in SEK per tonne", None, None),
+        ("Prices for Sweden in SEK per tonne, by its own list", None, None),
+        ("Exports in USD per tonne, by a separate list", None, None),
+        ("Stock lots have their own list in USD per cwt", None, None),
+    ],
+)
+def test_another_list_takes_from_prices_only_what_is_said_of_it(note, currency, basis):
+    rows = [["Board", "g/m²", "µm", "Price"], ["GC2", 300, 490, 936], [None], [note]]
+    assert [(line.offer.currency, line.offer.basis) for line in lines(rows).values()] == [(currency, basis)]
+
+
 def test_the_french_for_board_is_no_carton_that_prices_are_per():
     rows = [["Prix par tonne, en euros, pour le carton gris"], ["Sorte", "g/m²", "µm", "Prix"], ["URB", 500, 735, 668]]
     assert [line.offer.basis for line in lines(rows).values()] == ["tonne"]

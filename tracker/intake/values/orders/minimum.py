@@ -50,7 +50,7 @@ def find_minimum(text: str) -> Mass | None:
             found[(refused.amounts, refused.units)] = refused
         if refuses_small(clause):
             continue
-        clause = _with_unit_behind(clause)
+        clause = _before_other_lists(_with_unit_behind(clause))
         words = _words_for_least(clause)
         others = phrases("yearly").find(clause) or phrases("other_lists").find(clause)
         if not words or _denies_orders_something(clause, words[0]) or others or _tells_of_another(clause, words[0]):
@@ -105,6 +105,14 @@ def _denies_orders_something(clause: str, said: Found[str]) -> bool:
     """'No order below 5 t earns a rebate', 'Kein Auftrag unter 5 t wird frei geliefert': smaller orders are taken."""
     refused = bool(phrases("negations").find(clause[said.start : said.end]))
     return refused and (speaks_of_money(clause) or find_delivery(clause) is not None)
+
+
+def _before_other_lists(clause: str) -> str:
+    """'Minimum order 5 ST' of 'Minimum order 5 ST, sheets see separate price list'; in 'Stock by its own list, minimum
+    2 t' the list is named first, and the order is one from it."""
+    parts = COMMA.split(clause)
+    other = next((at for at, part in enumerate(parts) if phrases("other_lists").find(part)), 0)
+    return ",".join(parts[:other]) or clause
 
 
 def _with_unit_behind(clause: str) -> str:

@@ -39,8 +39,39 @@ def _is_sold_apart(clause: str) -> bool:
 
 
 def _is_of_another_list(clause: str) -> bool:
-    """'In Sweden we invoice in kronor by a list of its own' tells of that list alone."""
-    return bool(phrases("other_lists").find(clause))
+    """'In Sweden we invoice in kronor by a list of its own' tells of that list alone; 'This is a separate list in USD
+    per short ton' and 'Prices in USD per short ton as per separate list' tell of this one."""
+    named = phrases("other_lists").find(clause)
+    if not named:
+        return False
+    before = clause[: named[0].start]
+    return phrases("this_list_is").whole(before) is None and not (_has_whole_unit(before) and _tells_prices(before))
+
+
+def without_other_lists(clause: str) -> str:
+    """'Prices per short ton, sheets on separate price list' up to the comma or bracket before the part that names the
+    other list."""
+    named = phrases("other_lists").find(clause)
+    stops = [stop.start() for stop in _ASIDES.finditer(clause, 0, named[0].start)] if named else []
+    before = clause[: stops[-1]] if stops else ""
+    return before if _tells_prices(before) else clause
+
+
+def _tells_prices(text: str) -> bool:
+    """'Prices are in USD per short ton', 'USD/ST': the unit of all prices, with nothing before it that tells which; of
+    'Prices for Sweden in SEK' and 'Exports in USD per tonne' another list may tell more."""
+    places = [one.start for one in (*phrases("currency").find(text), *phrases("basis").find(text))]
+    if not places or phrases("list_parts").find(text) or phrases("sold_apart").find(text):
+        return False
+    ahead = text[: min(places)]
+    for section in ("price_words", "copula", "all_goods"):
+        ahead = blanked(ahead, (match.span for match in phrases(section).find(ahead)))
+    left = re.findall(r"[^\W\d_]+", ahead)
+    return all(len(word) <= _SMALL_WORD and not word.isupper() for word in left)
+
+
+_SMALL_WORD = 3
+"""Letters of 'in', 'per', 'je', 'par', 'pro'."""
 
 
 def _is_of_pallets(clause: str) -> bool:
