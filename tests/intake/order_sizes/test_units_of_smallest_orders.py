@@ -89,3 +89,25 @@ def test_the_weight_of_a_roll_a_pallet_or_a_load_is_none(text):
 def test_another_list_named_behind_a_smallest_order_leaves_it(note, kg):
     (line,) = lines([("Board", "g/m²", "µm", "Price EUR/t"), ("GC1", 250, 430, 1228), (), (note,)]).values()
     assert line.offer.minimum_kg == kg
+
+
+@pytest.mark.parametrize(
+    ("note", "kg"),
+    [
+        ("Minimum order (kg): 5,000", 5000),
+        ("Minimum order qty per item (kg): 5,000", 5000),
+        ("Smallest order (kg): 5,000", 5000),
+        ("Mindestmenge je Sorte (kg): 5.000", 5000),
+        ("Quantité minimale (t) : 5", 5000),
+        ("Pedido mínimo (kg): 5000", 5000),
+        ("Minsta order (kg): 5000", 5000),
+        ("Minimum charge (kg): 5,000", None),
+        ("Minimum stock (kg): 20,000", None),
+        ("Minimum roll weight (kg): 650", None),
+        ("Minimum weight per skid (kg): 900", None),
+        ("Minimum order (1,000 kg): 5", None),
+    ],
+)
+def test_the_unit_in_a_label_s_brackets_is_an_order_s_where_the_label_names_no_more(note, kg):
+    (line,) = lines([("Board", "g/m²", "µm", "Price EUR/t"), ("GC1", 250, 430, 1228), (), (note,)]).values()
+    assert line.offer.minimum_kg == kg

@@ -116,15 +116,25 @@ def _before_other_lists(clause: str) -> str:
 
 
 def _with_unit_behind(clause: str) -> str:
-    """'Minimum order (lb): 5,000' -> 'Minimum order: 5,000 lb', as a form has the unit with the label."""
+    """'Minimum order (lb): 5,000' -> 'Minimum order: 5,000 lb', as a form has the unit with the label; 'Minimum charge
+    (lb)' and 'Minimum stock (lb)' are none of orders, and what 'Minimum order (1,000 lb): 5' counts is not read."""
     said = _LABELLED.fullmatch(clause)
-    if said is None or phrases("basis").whole(said["unit"]) not in MASS_UNITS:
+    if said is None:
+        return clause
+    if any(map(str.isdigit, said["unit"])):
+        return said["label"] if find_masses(said["unit"]) else clause
+    if phrases("basis").whole(said["unit"]) not in MASS_UNITS:
+        return clause
+    label = said["label"]
+    for section in ("minimum", "least_labelled"):
+        label = blanked(label, (match.span for match in phrases(section).find(label)))
+    if _says_more(label, "refusal_filler"):
         return clause
     return f"{said['label']}: {said['figure']} {said['unit']}"
 
 
 _LABELLED = re.compile(
-    r"(?P<label>[^\d:()\[\]]+?)\s*(?:[(\[](?P<unit>[^\d()\[\]]{1,12})[)\]])\s*:?\s*(?P<figure>\d[\d.,' ]*)\.?"
+    r"(?P<label>[^\d:()\[\]]+?)\s*(?:[(\[](?P<unit>[^()\[\]]{1,12})[)\]])\s*:?\s*(?P<figure>\d[\d.,' ]*)\.?"
 )
 
 
