@@ -75,3 +75,39 @@ def test_a_weight_ahead_of_the_words_is_the_smallest_order(text, amount):
 )
 def test_the_weight_of_a_roll_a_pallet_or_a_load_is_none(text):
     assert find_minimum(text) is None
+
+
+@pytest.mark.parametrize(
+    ("note", "kg"),
+    [
+        ("Minimum order 5 t, sheets see separate price list.", 5000),
+        ("Mindestmenge 5 t, Formate siehe separate Preisliste.", 5000),
+        ("Mill stock is sold by its own list, minimum 2 t.", None),
+        ("Stock on a separate list with a minimum order of 5 t.", None),
+    ],
+)
+def test_another_list_named_behind_a_smallest_order_leaves_it(note, kg):
+    (line,) = lines([("Board", "g/m²", "µm", "Price EUR/t"), ("GC1", 250, 430, 1228), (), (note,)]).values()
+    assert line.offer.minimum_kg == kg
+
+
+@pytest.mark.parametrize(
+    ("note", "kg"),
+    [
+        ("Minimum order (kg): 5,000", 5000),
+        ("Minimum order qty per item (kg): 5,000", 5000),
+        ("Smallest order (kg): 5,000", 5000),
+        ("Mindestmenge je Sorte (kg): 5.000", 5000),
+        ("Quantité minimale (t) : 5", 5000),
+        ("Pedido mínimo (kg): 5000", 5000),
+        ("Minsta order (kg): 5000", 5000),
+        ("Minimum charge (kg): 5,000", None),
+        ("Minimum stock (kg): 20,000", None),
+        ("Minimum roll weight (kg): 650", None),
+        ("Minimum weight per skid (kg): 900", None),
+        ("Minimum order (1,000 kg): 5", None),
+    ],
+)
+def test_the_unit_in_a_label_s_brackets_is_an_order_s_where_the_label_names_no_more(note, kg):
+    (line,) = lines([("Board", "g/m²", "µm", "Price EUR/t"), ("GC1", 250, 430, 1228), (), (note,)]).values()
+    assert line.offer.minimum_kg == kg

@@ -157,6 +157,52 @@ def test_money_of_cheques_invoices_and_other_lists_is_none_of_the_prices(note, c
     assert {line.offer.currency for line in lines(rows).values()} == {currency}
 
 
+@pytest.mark.parametrize(
+    ("note", "currency", "basis"),
+    [
+        ("USD per short ton payable by check within 30 days.", "USD", "short_ton"),
+        ("USD/ST, wire transfer, 30 days.", "USD", "short_ton"),
+        ("In USD, bank account 40771, per short ton.", "USD", "short_ton"),
+        ("EUR/t, Zahlung per Überweisung innerhalb 30 Tagen.", "EUR", "tonne"),
+        ("EUR/t, paiement par virement à 30 jours.", "EUR", "tonne"),
+        ("EUR por tonelada, transferencia 30 días.", "EUR", "tonne"),
+        ("SEK per ton, kort leveranstid 3 veckor.", "SEK", "tonne"),
+        ("Kort lista 2026: SEK per ton", "SEK", "tonne"),
+        ("EUR/t, no sterling cheques", "EUR", "tonne"),
+        ("EUR/t, cheques in sterling, 30 days", "EUR", "tonne"),
+        ("Sterling cheques, drawn on London, 30 days", None, None),
+        ("US dollar cheques are cleared within 10 days", None, None),
+        ("Vi tar inte betalt i SEK med kort", None, None),
+    ],
+)
+def test_means_of_payment_beside_the_unit_of_prices_take_nothing_from_it(note, currency, basis):
+    rows = [["Board", "g/m²", "µm", "Price"], ["GC2", 300, 490, 936], [None], [note]]
+    assert [(line.offer.currency, line.offer.basis) for line in lines(rows).values()] == [(currency, basis)]
+
+
+@pytest.mark.parametrize(
+    ("note", "currency", "basis"),
+    [
+        ("Prices in USD per short ton, sheets on separate price list.", "USD", "short_ton"),
+        ("Prices in USD per short ton (another list holds sheets).", "USD", "short_ton"),
+        ("This is a separate list in USD per short ton.", "USD", "short_ton"),
+        ("Prices are in USD per short ton as per separate price list.", "USD", "short_ton"),
+        ("USD/ST, sheets by their own list", "USD", "short_ton"),
+        ("Preise in EUR je Tonne, Formate siehe separate Preisliste.", "EUR", "tonne"),
+        ("Prix en EUR par tonne, formats : voir tarif à part.", "EUR", "tonne"),
+        ("Precios en EUR por tonelada, formatos en tarifa aparte.", "EUR", "tonne"),
+        ("Priser i SEK per ton, ark se separat prislista.", "SEK", "tonne"),
+        ("In Sweden, by a list of their own, prices are in SEK per tonne", None, None),
+        ("Prices for Sweden in SEK per tonne, by its own list", None, None),
+        ("Exports in USD per tonne, by a separate list", None, None),
+        ("Stock lots have their own list in USD per cwt", None, None),
+    ],
+)
+def test_another_list_takes_from_prices_only_what_is_said_of_it(note, currency, basis):
+    rows = [["Board", "g/m²", "µm", "Price"], ["GC2", 300, 490, 936], [None], [note]]
+    assert [(line.offer.currency, line.offer.basis) for line in lines(rows).values()] == [(currency, basis)]
+
+
 def test_the_french_for_board_is_no_carton_that_prices_are_per():
     rows = [["Prix par tonne, en euros, pour le carton gris"], ["Sorte", "g/m²", "µm", "Prix"], ["URB", 500, 735, 668]]
     assert [line.offer.basis for line in lines(rows).values()] == ["tonne"]

@@ -50,7 +50,7 @@ def find_minimum(text: str) -> Mass | None:
             found[(refused.amounts, refused.units)] = refused
         if refuses_small(clause):
             continue
-        clause = _with_unit_behind(clause)
+        clause = _before_other_lists(_with_unit_behind(clause))
         words = _words_for_least(clause)
         others = phrases("yearly").find(clause) or phrases("other_lists").find(clause)
         if not words or _denies_orders_something(clause, words[0]) or others or _tells_of_another(clause, words[0]):
@@ -107,16 +107,34 @@ def _denies_orders_something(clause: str, said: Found[str]) -> bool:
     return refused and (speaks_of_money(clause) or find_delivery(clause) is not None)
 
 
+def _before_other_lists(clause: str) -> str:
+    """'Minimum order 5 ST' of 'Minimum order 5 ST, sheets see separate price list'; in 'Stock by its own list, minimum
+    2 t' the list is named first, and the order is one from it."""
+    parts = COMMA.split(clause)
+    other = next((at for at, part in enumerate(parts) if phrases("other_lists").find(part)), 0)
+    return ",".join(parts[:other]) or clause
+
+
 def _with_unit_behind(clause: str) -> str:
-    """'Minimum order (lb): 5,000' -> 'Minimum order: 5,000 lb', as a form has the unit with the label."""
+    """'Minimum order (lb): 5,000' -> 'Minimum order: 5,000 lb', as a form has the unit with the label; 'Minimum charge
+    (lb)' and 'Minimum stock (lb)' are none of orders, and what 'Minimum order (1,000 lb): 5' counts is not read."""
     said = _LABELLED.fullmatch(clause)
-    if said is None or phrases("basis").whole(said["unit"]) not in MASS_UNITS:
+    if said is None:
+        return clause
+    if any(map(str.isdigit, said["unit"])):
+        return said["label"] if find_masses(said["unit"]) else clause
+    if phrases("basis").whole(said["unit"]) not in MASS_UNITS:
+        return clause
+    label = said["label"]
+    for section in ("minimum", "least_labelled"):
+        label = blanked(label, (match.span for match in phrases(section).find(label)))
+    if _says_more(label, "refusal_filler"):
         return clause
     return f"{said['label']}: {said['figure']} {said['unit']}"
 
 
 _LABELLED = re.compile(
-    r"(?P<label>[^\d:()\[\]]+?)\s*(?:[(\[](?P<unit>[^\d()\[\]]{1,12})[)\]])\s*:?\s*(?P<figure>\d[\d.,' ]*)\.?"
+    r"(?P<label>[^\d:()\[\]]+?)\s*(?:[(\[](?P<unit>[^()\[\]]{1,12})[)\]])\s*:?\s*(?P<figure>\d[\d.,' ]*)\.?"
 )
 
 

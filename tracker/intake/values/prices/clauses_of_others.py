@@ -39,8 +39,39 @@ def _is_sold_apart(clause: str) -> bool:
 
 
 def _is_of_another_list(clause: str) -> bool:
-    """'In Sweden we invoice in kronor by a list of its own' tells of that list alone."""
-    return bool(phrases("other_lists").find(clause))
+    """'In Sweden we invoice in kronor by a list of its own' tells of that list alone; 'This is a separate list in USD
+    per short ton' and 'Prices in USD per short ton as per separate list' tell of this one."""
+    named = phrases("other_lists").find(clause)
+    if not named:
+        return False
+    before = clause[: named[0].start]
+    return phrases("this_list_is").whole(before) is None and not (_has_whole_unit(before) and _tells_prices(before))
+
+
+def without_other_lists(clause: str) -> str:
+    """'Prices per short ton, sheets on separate price list' up to the comma or bracket before the part that names the
+    other list."""
+    named = phrases("other_lists").find(clause)
+    stops = [stop.start() for stop in _ASIDES.finditer(clause, 0, named[0].start)] if named else []
+    before = clause[: stops[-1]] if stops else ""
+    return before if _tells_prices(before) else clause
+
+
+def _tells_prices(text: str) -> bool:
+    """'Prices are in USD per short ton', 'USD/ST': the unit of all prices, with nothing before it that tells which; of
+    'Prices for Sweden in SEK' and 'Exports in USD per tonne' another list may tell more."""
+    places = [one.start for one in (*phrases("currency").find(text), *phrases("basis").find(text))]
+    if not places or phrases("list_parts").find(text) or phrases("sold_apart").find(text):
+        return False
+    ahead = text[: min(places)]
+    for section in ("price_words", "copula", "all_goods"):
+        ahead = blanked(ahead, (match.span for match in phrases(section).find(ahead)))
+    left = re.findall(r"[^\W\d_]+", ahead)
+    return all(len(word) <= _SMALL_WORD and not word.isupper() for word in left)
+
+
+_SMALL_WORD = 3
+"""Letters of 'in', 'per', 'je', 'par', 'pro'."""
 
 
 def _is_of_pallets(clause: str) -> bool:
@@ -55,12 +86,29 @@ _PAYMENT = re.compile(r"\bpmt\b", re.IGNORECASE)
 
 def _is_of_payment(clause: str) -> bool:
     """'Sterling cheques are not taken'; 'USD pmt 30 days' and 'Terms: USD pmt' say when to pay, where 'USD 635 PMT' is
-    per tonne."""
-    if phrases("payment_means").find(clause) and not phrases("price_words").find(clause):
+    per tonne and 'USD per short ton, wire transfer, 30 days' says what prices are in."""
+    if _names_means(clause) and not _has_whole_unit(clause):
         # 'Payment by wire transfer in US dollars' is in the currency of the prices.
         return bool(phrases("negations").find(clause)) or any(map(str.isdigit, clause))
     told = phrases("not_lead").find(clause) or any(match.value == "day" for match in phrases("lead").find(clause))
     return bool(told) and _PAYMENT.search(clause) is not None
+
+
+def _names_means(text: str) -> bool:
+    return bool(phrases("payment_means").find(text)) and not phrases("price_words").find(text)
+
+
+def _has_whole_unit(text: str) -> bool:
+    """A currency and what prices are per: 'USD per short ton'."""
+    return bool(find_currencies(text)) and find_basis(text) is not None
+
+
+def without_payment(clause: str) -> str:
+    """'EUR/t, cheques in sterling, 30 days' without its part about means of payment, where the others have a currency
+    and a unit of their own."""
+    parts = COMMA.split(clause)
+    left = ",".join(part for part in parts if _has_whole_unit(part) or not _names_means(part))
+    return left if _has_whole_unit(left) else clause
 
 
 def without_weights(clause: str) -> str:

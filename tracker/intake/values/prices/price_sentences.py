@@ -18,7 +18,12 @@ from tracker.intake.values.prices.basis import (
     basis_text,
     find_basis,
 )
-from tracker.intake.values.prices.clauses_of_others import is_of_others, without_weights
+from tracker.intake.values.prices.clauses_of_others import (
+    is_of_others,
+    without_other_lists,
+    without_payment,
+    without_weights,
+)
 from tracker.intake.values.prices.currency import CurrencyReading, currency_text, find_currencies
 from tracker.intake.values.prices.exchange import beside_exchange
 from tracker.intake.values.prices.money import PriceUnit, find_price_unit
@@ -54,7 +59,8 @@ class SaysBasis:
 
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
-    clause = beside_exchange(without_weights(_without_definition(_without_marks_of_pallets(clause))))
+    told = without_weights(_without_definition(_without_marks_of_pallets(clause)))
+    clause = beside_exchange(without_other_lists(without_payment(told)))
     defined = _sign_defined(clause)
     if defined is not None:
         yield SaysCurrency(defined, clause)
