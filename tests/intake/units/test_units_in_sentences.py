@@ -52,7 +52,7 @@ def test_so_it_is_in_every_language(note, forms, head):
         ("Prices USD per short ton; for sheets per MSF.", "msf"),
         ("Reels are priced in USD per short ton whereas sheets are priced (in USD) per MSF", "msf"),
         ("Prices in USD per short ton, for sheets per 1,000 sheets", "1000sheets"),
-        ("USD per short ton for reels and per cwt for sheets packed on skids", "cwt"),
+        ("USD per short ton for reels and per cwt for sheets packed flat", "cwt"),
         ("Prices in USD per short ton, weights in lb per MSF, sheets as rolls", "short_ton"),
     ],
 )

@@ -67,7 +67,7 @@ def units_of_parts(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
 
 
 def _without_packing(text: str) -> str:
-    """'Prices per short ton. Sheets are packed per 1,000 sheets': how many of them a bundle has is no unit of theirs."""
+    """'Prices per short ton. Sheets are packed per 1,000 sheets': how many a bundle has is no unit of theirs."""
     for piece in filter(_is_of_packing, _pieces(text)):
         text = text.replace(piece, " " * len(piece))
     return text
