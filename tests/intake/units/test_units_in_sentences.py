@@ -47,6 +47,43 @@ def test_so_it_is_in_every_language(note, forms, head):
 
 
 @pytest.mark.parametrize(
+    ("note", "unit"),
+    [
+        ("Prices USD per short ton; for sheets per MSF.", "msf"),
+        ("Reels are priced in USD per short ton whereas sheets are priced (in USD) per MSF", "msf"),
+        ("Prices in USD per short ton, for sheets per 1,000 sheets", "1000sheets"),
+        ("USD per short ton for reels and per cwt for sheets packed flat", "cwt"),
+        ("Prices in USD per short ton, weights in lb per MSF, sheets as rolls", "short_ton"),
+    ],
+)
+def test_the_money_said_once_is_that_of_both_forms(note, unit):
+    rows = [[note], [], ["Board", "pt", "lb/MSF", "Form", "Size (in.)", "Price"]]
+    rows += [["SBS", 18, 77, "Reel", "40 wide", 1190], ["SBS", 18, 77, "Sheet", "28 x 40", 60]]
+    found = [(line.offer.currency, line.offer.basis) for line in lines(rows).values()]
+    assert found == [("USD", "short_ton"), ("USD", unit)]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Prices in EUR per tonne. Sheets are packed per 1,000 sheets.",
+        "Prices in EUR per tonne, sheets packed per 1,000 sheets.",
+        "Preise in EUR je Tonne. Bogen werden je 1000 Bogen verpackt.",
+        "Prix en EUR à la tonne. Feuilles emballées par 1000 feuilles.",
+        "Precios en EUR por tonelada; las hojas se embalan por millar de hojas.",
+        "Priser i EUR per ton, ark packas per 1000 ark.",
+        "Prices in EUR per tonne. Sheets: one label per sheet.",
+        "Prices in EUR per tonne; rolls are weighed per lb and sheets counted.",
+    ],
+)
+def test_how_a_form_is_packed_is_no_unit_of_its_price(note):
+    rows = [[note], [], ["Board", "g/m²", "µm", "Form", "Size (mm)", "Price"]]
+    rows += [[*BOARD, "Reel", "1020 wide", 1045], [*BOARD, "Sheet", "720 x 1020", 1110]]
+    found = lines(rows).values()
+    assert {(line.state, line.offer.currency, line.offer.basis) for line in found} == {("accepted", "EUR", "tonne")}
+
+
+@pytest.mark.parametrize(
     "note",
     [
         "All prices per tonne. Sheets on request.",

@@ -6,11 +6,12 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.prices.amounts_named import names_amount
 from tracker.intake.values.prices.basis import BasisReading, find_basis
 from tracker.intake.values.prices.clauses_of_others import is_of_board
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
-from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.prices.several_bases import bases_with_places
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import between
@@ -60,18 +61,41 @@ def units_of_parts(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
     """The units of a text with the forms and markets that each is said of; () where one unit is said of all."""
     if not parts_named(text):
         return ()
-    return (_units_between_stops(text) if len(text) <= _LONGEST else ()) or _units_by_turns(text)
+    told = _without_packing(text)
+    said = (_units_between_stops(told) if len(told) <= _LONGEST else ()) or _units_by_turns(told)
+    return tuple(replace(one, words=text) for one in said)
 
 
-def _units_by_turns(text: str) -> tuple[SaysBasis, ...]:
+def _without_packing(text: str) -> str:
+    """'Prices per short ton. Sheets are packed per 1,000 sheets': how many a bundle has is no unit of theirs."""
+    for piece in filter(_is_of_packing, _pieces(text)):
+        text = text.replace(piece, " " * len(piece))
+    return text
+
+
+def _is_of_packing(piece: str) -> bool:
+    """'Sheets are packed per 1,000', 'Bogen werden je 1000 Bogen verpackt', and not 'per cwt for sheets packed on
+    skids' nor 'packed sheets USD/MSF'."""
+    marks = phrases("done_by_count").find(piece)
+    if not marks or phrases("price_words").find(piece) or find_currencies(piece):
+        return False
+    counted = any(start >= marks[0].end for _, start, _ in bases_with_places(piece))
+    return counted or not any(map(str.isalnum, piece[marks[-1].end :]))
+
+
+def _one_currency(text: str) -> tuple[SaysCurrency, ...]:
+    """That of all parts, where their units alone go by turns."""
+    said = [one for part in clauses(text) for one in price_says(part) if isinstance(one, SaysCurrency)]
+    return tuple(said[:1]) if len({(one.currency.codes, one.currency.cents) for one in said}) == 1 else ()
+
+
+def _units_by_turns(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
     """'Per tonne for reels and per 1,000 sheets for sheets', 'reels are priced per tonne whereas sheets …': two forms
     and two units by turns, in whatever words, each unit said of the form beside it; 'per tonne; for sheets per 1,000
     sheets' says its first of all others."""
     if charges_named(text) or names_amount(text) or phrases("weight_words").find(text):
         return ()
-    # 'lb per 1,000 sq ft' is none of them; the pounds of a ton are.
-    weighed = [match.span for match in phrases("weight_units").find(text) if match.value != "pound"]
-    units = [unit for unit in bases_with_places(text) if not any(a < unit[2] and unit[1] < b for a, b in weighed)]
+    units = [unit for unit in bases_with_places(text) if not _is_weight(text, unit[1])]
     forms = [one for one in phrases("forms").find(text) if not any(a <= one.start < b for _, a, b in units)]
     said = sorted([(start, "unit") for _, start, _ in units] + [(one.start, "form") for one in forms])
     turns = [kind for _, kind in said]
@@ -83,7 +107,16 @@ def _units_by_turns(text: str) -> tuple[SaysBasis, ...]:
         parts = [frozenset({one.value}) for one in forms]
     else:
         return ()
-    return tuple(SaysBasis(reading, text, parts=of) for (reading, _, _), of in zip(units, parts, strict=True))
+    bases = [SaysBasis(reading, text, parts=of) for (reading, _, _), of in zip(units, parts, strict=True)]
+    # What a sentence about reels says is that of sheets only where it is said to be.
+    return (*bases, *(replace(one, parts=of) for one in _one_currency(text) for of in (frozenset[str](), *parts)))
+
+
+def _is_weight(text: str, start: int) -> bool:
+    """'lb per 1,000 sq ft' and 'lb/MSF' tell what board weighs; the pounds of a ton and 'sheets per MSF' do not."""
+    weighed = phrases("weight_units").find(text)
+    over = any(one.value != "pound" and one.start < start < one.end for one in weighed)
+    return over or any(one.end == len(text[:start].rstrip(" /")) for one in weighed)
 
 
 def _units_between_stops(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
@@ -93,6 +126,9 @@ def _units_between_stops(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
     apart = [part for part in parts if part.of]
     named = [each for part in apart for each in part.of]
     if len(units) < 2 or len(apart) < len(parts) - 1 or len(named) != len(set(named)):
+        return ()
+    if any(part.of >= _FORMS for part in apart) and any(part.basis is not None and not part.of for part in parts):
+        # 'Rolls are priced per ton whereas sheets are priced (in USD) per MSF' has its forms by turns.
         return ()
     says: list[SaysBasis | SaysCurrency] = []
     for part in parts:
