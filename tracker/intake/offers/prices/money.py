@@ -18,7 +18,7 @@ from tracker.intake.offers.prices.of_all_prices import (
     is_of_that_unit,
     leaves_out,
     of_all_prices,
-    of_invoices,
+    of_some_invoices,
     of_these_prices,
 )
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
@@ -234,9 +234,11 @@ def _stated_currency(
     for said in prices.heard(level.all_of(SaysCurrency), facts):
         reading = said.value.currency
         words = _clause_saying(said.words, reading.words)
+        if of_some_invoices(words):
+            continue
         elsewhere = bool(claimed.around(level).currencies.intersection(reading.codes))
         elsewhere = elsewhere and not of_all_prices(words, reading.words)
-        excused = _gives_way(words, nearer) or elsewhere or of_invoices(words)
+        excused = _gives_way(words, nearer) or elsewhere
         yield currency_claim(reading, said.where, words, excused)
 
 

@@ -27,9 +27,14 @@ def of_these_prices(words: str) -> bool:
     return bool(phrases("price_words").find(words)) and not phrases("no_price").find(words)
 
 
-def of_invoices(words: str) -> bool:
-    """'For export we invoice in euro or dollars by agreement', and not 'Prices and invoices in EUR'."""
-    return bool(phrases("invoices").find(words)) and not phrases("price_words").find(words)
+def of_some_invoices(words: str) -> bool:
+    """'For export we invoice in euro or dollars by agreement', 'Canadian customers are invoiced in CAD': of some buyers
+    alone, and not 'prices and invoices in EUR' nor 'we invoice in CAD', which may be meant of every price."""
+    if phrases("price_words").find(words):
+        return False
+    said = {match.value for match in phrases("invoices").find(words)}
+    apart = any(match.value == "goods" for match in phrases("sold_apart").find(words))
+    return "any" in said and ("some" in said or apart or bool(phrases("countries").find(words)))
 
 
 def is_of_that_unit(words: str, unit: str) -> bool:
