@@ -106,6 +106,17 @@ def test_a_word_leads_a_verb_to_its_time_over_words_that_change_nothing(text, le
         ("From stock, EUR per tonne", (0, 0)),
         ("Sample lead time 3 days", None),
         ("Muster liefern wir in 3 Tagen.", None),
+        ("Approved samples are shipped in 3 days.", None),
+        ("Sample sheets for approval are shipped in 3 days.", None),
+        ("Samples of released items are shipped in 3 days.", None),
+        ("Samples are shipped in 3 days and orders confirmed.", None),
+        ("Wir liefern Muster zur Genehmigung in 3 Tagen.", None),
+        ("Nous livrons les échantillons pour validation sous 3 jours.", None),
+        ("Entregamos muestras para su aprobación en 3 días.", None),
+        ("Godkända prov levereras inom 3 dagar.", None),
+        ("Once your samples are approved, lead time 5 weeks.", (35, 35)),
+        ("Ab Freigabe Ihrer Muster liefern wir in 5 Wochen.", (35, 35)),
+        ("Muster und Aufträge liefern wir in 5 Wochen.", (35, 35)),
     ],
 )
 def test_the_time_from_samples_that_please_is_that_of_orders(text, lead):

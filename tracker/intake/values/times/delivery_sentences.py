@@ -160,8 +160,33 @@ def of_deliveries(text: str, topic: Found[str]) -> bool:
 
 
 def with_orders(part: str) -> bool:
-    """Whether what a part says of samples is said of orders as well, or of these once the samples please."""
-    return bool(phrases("samples_passed").find(part)) and bool(phrases("samples").find(part))
+    """Whether what a part says of samples is said of orders as well, 'sample and production lead time', or of these
+    once the samples please: 'lead time 3 weeks after approval of samples', and not 'approved samples ship in 3 days'
+    nor 'samples for approval'."""
+    samples = phrases("samples").find(part)
+    said = phrases("samples_passed").find(part) if samples else []
+    pleased = any(match.value == "any" for match in said)
+    for sample in samples:
+        for match in said:
+            if match.value == "orders" and _are_joined(part, sample, match):
+                return True
+            if (match.value == "after" or (match.value == "since" and pleased)) and _leads_to(part, match, sample):
+                return True
+    return False
+
+
+def _are_joined(part: str, one: Found[str], other: Found[str]) -> bool:
+    first, last = sorted((one, other), key=lambda match: match.start)
+    return phrases("and_words").whole(part[first.end : last.start]) is not None
+
+
+def _leads_to(part: str, after: Found[str], sample: Found[str]) -> bool:
+    """'After approval of the sample': nothing between but that it pleases."""
+    if sample.start < after.end:
+        return False
+    between = _without_small(part[after.end : sample.start])
+    pleased = (match for match in phrases("samples_passed").find(between) if match.value in ("any", "of"))
+    return not any(map(str.isalpha, blanked(between, (match.span for match in pleased))))
 
 
 def _of_samples(part: str) -> bool:
