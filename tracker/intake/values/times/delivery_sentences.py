@@ -8,7 +8,7 @@ import re
 from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import COMMA
-from tracker.intake.values.orders.bracket_pieces import LOADS_AND_COUNTS
+from tracker.intake.values.orders.bracket_pieces import LOADS_AND_COUNTS, VEHICLES
 from tracker.intake.values.times.lead import LeadUnit, lead_phrases
 from tracker.intake.values.times.times_in_words import counts_in_figures, counts_time, times_in_figures
 from tracker.intake.words.fold import fold, tokens
@@ -58,16 +58,17 @@ def _time_within(clause: str, start: int) -> bool:
 
 
 def changes_nothing(between: str) -> bool:
-    """Whether no word of it is unknown: how, where and of which loads goods are sent."""
+    """Whether no word of it is unknown: how, where and on what goods are sent; whole loads are some of them."""
     # 'In der Regel' before its 'der' is an article.
     rest = blanked(between, (match.span for match in phrases("sent_so").find(between)))
-    loads = (match.span for match in phrases("bracket").find(rest) if match.value in LOADS_AND_COUNTS)
+    loads = (match.span for match in phrases("bracket").find(rest) if match.value in _PACKED)
     rest = _without_small(blanked(rest, loads))
     for section in _SENT:
         rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
     return not any(map(str.isalpha, rest))
 
 
+_PACKED = tuple(kind for kind in LOADS_AND_COUNTS if kind not in VEHICLES)
 _DONE_BESIDES = ("not_lead", "other_times", "only_if", "confirmations", "exceptions", "samples")
 _SENT = ("within_a_time", "countries", "order_words", "generic_names", "all_of_them")
 
