@@ -168,6 +168,9 @@ def test_money_of_cheques_invoices_and_other_lists_is_none_of_the_prices(note, c
         ("Invoices are in USD.", "USD"),
         ("Canadian customers are invoiced in CAD.", "USD"),
         ("We can invoice in CAD.", "USD"),
+        ("Invoices in CAD are issued by our agents.", "USD"),
+        ("Las facturas en CAD se emiten por separado.", "USD"),
+        ("All invoices are issued in CAD.", None),
         ("Facturation en CAD pour les clients au Canada.", "USD"),
     ],
 )

@@ -233,12 +233,11 @@ def _stated_currency(
 ) -> Iterator[Claim[str]]:
     for said in prices.heard(level.all_of(SaysCurrency), facts):
         reading = said.value.currency
-        words = _clause_saying(said.words, reading.words)
-        if of_some_invoices(words):
+        if of_some_invoices(said.value.words, reading.words):
             continue
-        elsewhere = bool(claimed.around(level).currencies.intersection(reading.codes))
-        elsewhere = elsewhere and not of_all_prices(words, reading.words)
-        excused = _gives_way(words, nearer) or elsewhere
+        words = _clause_saying(said.words, reading.words)
+        named = claimed.around(level).currencies.intersection(reading.codes)
+        excused = _gives_way(words, nearer) or (bool(named) and not of_all_prices(words, reading.words))
         yield currency_claim(reading, said.where, words, excused)
 
 
