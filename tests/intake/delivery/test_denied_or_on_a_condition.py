@@ -171,6 +171,9 @@ def test_a_part_of_its_own_that_bounds_freight(text, delivered):
         "Frei Haus, Samstage ausgenommen.", "Frei Haus, Lieferzeit 3 Wochen, Betriebsferien ausgenommen.",
         "Prices delivered, orders over 5 ST earn 2 % discount", "Delivered within Germany",
         "Innerhalb Deutschlands frei Haus.", "CAD per tonne, delivered within Ontario and Quebec",
+        "Delivered, Saturdays and holidays excepted.", "Preise EUR/t frei Haus, Feiertage ausgenommen.",
+        "Within Mexico delivered, fuel surcharge $40/ST.", "Preise EUR/t frei Haus, innerhalb Deutschlands.",
+        "Frei Haus gegen Vorkasse.", "Delivered, over 20 ST per year 1 % bonus.",
     ],
 )  # fmt: skip
 def test_a_term_of_its_own_bounds_no_freight(text):
@@ -183,6 +186,10 @@ def test_a_term_of_its_own_bounds_no_freight(text):
         "Frei Haus, ab 10 t.", "Franco, à partir de 10 t", "Delivered, full truckloads only.",
         "Frei Haus, Inseln ausgenommen.", "Innerhalb Bayerns frei Haus.", "Prices delivered, orders over 5 ST.",
         "Prices are USD per short ton delivered, for orders over 10 ST.",
+        "Prices USD per short ton delivered, full truckloads.", "Prices USD per short ton delivered, within Ohio.",
+        "Preise EUR/t frei Haus, Inseln ausgenommen.", "Preise EUR/t frei Haus, ab 5 t.",
+        "Delivered, truckloads of yearly contracts.", "Delivered, holidays and Alaska excepted.",
+        "Within Mexico delivered, freight $40/ST elsewhere.", "Frei Haus gegen Nachnahmegebühr.",
     ],
 )  # fmt: skip
 def test_an_order_size_a_region_or_an_exception_beside_freight_bounds_it(text):
@@ -193,10 +200,11 @@ def test_an_order_size_a_region_or_an_exception_beside_freight_bounds_it(text):
     "text",
     [
         "Muster frei Haus.", "Samples are delivered free.", "Goods delivered damaged should be refused.",
-        "Échantillons franco", "Muestras entregadas en destino",
+        "Échantillons franco", "Muestras entregadas en destino", "Trailers loaded at our dock are sealed.",
+        "Goods are inspected and loaded at our dock.",
     ],
 )  # fmt: skip
-def test_how_samples_and_damaged_goods_come_is_said_of_no_price(text):
+def test_how_samples_and_damaged_goods_come_and_board_is_loaded_is_said_of_no_price(text):
     assert freight_of_prices(text) is None
 
 
@@ -206,6 +214,11 @@ def test_how_samples_and_damaged_goods_come_is_said_of_no_price(text):
         ("Preise frei Haus, Muster kostenlos", True), ("Samples and orders are delivered free", True),
         ("Free on your truck: loaded on your truck at our dock", False), ("Verladen auf Ihren LKW", False),
         ("Chargé sur votre camion", False), ("Cargado en su camión", False), ("Lastat på er bil", False),
+        ("Prices are loaded at our dock.", False), ("Precios sobre su camión", False),
+        ("Prices delivered; loaded at our dock by 3 pm.", True),
+        ("Prix franco, hayon sur votre camion non compris.", True), ("Prix franco sur votre camion", None),
+        ("Precios franco destino; descarga sobre su camión no incluida.", True),
+        ("Ware wird frei auf LKW verladen und geliefert.", True), ("Delivered, loaded on your truck", None),
         ("With prices FOB mill we allow 2 % discount for cash.", False),
     ],
 )  # fmt: skip

@@ -267,3 +267,19 @@ def test_a_word_behind_a_term_that_is_no_place_is_asked_about(price):
 def test_free_delivery_at_the_end_of_a_sentence_is_in_the_prices(text, delivered):
     (line,) = lines([[text], [], ["Board", "g/m²", "µm", "EUR/tonne"], ["GC1", 240, 390, 1288]]).values()
     assert (str(line.state), line.offer.delivered) == ("accepted", delivered)
+
+
+@pytest.mark.parametrize(
+    ("row", "delivered"),
+    [
+        (("Freight", None, None, None, "included"), [None, True]),
+        (("Freight", None, None, "extra", "included"), [False, True]),
+        (("Freight", None, None, "included", "included"), [True, True]),
+        (("Freight", None, None, "included"), [True, True]),
+        (("Freight", "included"), [True, True]),
+    ],
+)
+def test_a_row_of_freight_is_said_of_the_price_that_it_stands_below(row, delivered):
+    head = ["Board", "Caliper (pt)", "lb/MSF", "Price A USD/ST", "Price B USD/ST"]
+    found = lines([head, ["SBS", 16, 68, 1215, 1290], row])
+    assert [line.offer.delivered for line in found.values()] == delivered

@@ -293,6 +293,7 @@ BOARD = [["Grade", "Caliper (µm)", "Weight (g/m²)", "Price EUR/tonne"], ["GC1"
         ("Wir liefern auf Einwegpaletten, Abholung binnen 20 Tagen", None),
         ("Wir liefern gegen Vorkasse, 14 Tage", None), ("Wir liefern an 2 Tagen pro Woche", None),
         ("Wir liefern Muster in 3 Tagen", None),
+        ("Direkt ab Werk.", None), ("Direkt ab Werk, frei Haus.", None), ("Direkt ab Lager lieferbar", (0, 0)),
         ("We deliver in your area 2 days a week.", None), ("We ship 4 days a week.", None),
         ("Board made in Finland, 30 days", None), ("Trials: made in 2 weeks", None),
         ("Nous livrons à 30 jours", None), ("Nous livrons 2 jours par semaine", None),

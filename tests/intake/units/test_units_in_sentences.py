@@ -240,6 +240,35 @@ def test_another_list_takes_from_prices_only_what_is_said_of_it(note, currency, 
     assert [(line.offer.currency, line.offer.basis) for line in lines(rows).values()] == [(currency, basis)]
 
 
+@pytest.mark.parametrize(
+    ("note", "currency"),
+    [
+        ("Invoice currency: CAD", None),
+        ("All invoices are in Canadian dollars.", None),
+        ("We invoice in CAD.", None),
+        ("Rechnungsstellung ausschließlich in CAD.", None),
+        ("Vi fakturerar i CAD.", None),
+        ("Invoices are in USD.", "USD"),
+        ("Canadian customers are invoiced in CAD.", "USD"),
+        ("We can invoice in CAD.", "USD"),
+        ("Invoices in CAD are issued by our agents.", "USD"),
+        ("Las facturas en CAD se emiten por separado.", "USD"),
+        ("All invoices are issued in CAD.", None),
+        ("Facturation en CAD pour les clients au Canada.", "USD"),
+    ],
+)
+@pytest.mark.parametrize("head", ["Price USD/ST", "Price US$/ST"])
+def test_invoices_are_in_the_money_of_prices_unless_they_are_those_of_some_buyers(head, note, currency):
+    rows = [["Board", "Caliper (pt)", "lb/MSF", head], ["SBS", 16, 68, 1215], [None], [note]]
+    assert {line.offer.currency for line in lines(rows).values()} == {currency}
+
+
+def test_the_money_that_some_are_invoiced_in_does_not_settle_whose_dollars_prices_are_in():
+    rows = [["Board", "Caliper (pt)", "lb/MSF", "Price $/ST"], ["SBS", 16, 68, 1215]]
+    found = lines([*rows, [None], ["Canadian customers are invoiced in CAD."]])
+    assert [(line.offer.currency, codes(line)) for line in found.values()] == [(None, {"currency-unknown"})]
+
+
 def test_the_french_for_board_is_no_carton_that_prices_are_per():
     rows = [["Prix par tonne, en euros, pour le carton gris"], ["Sorte", "g/m²", "µm", "Prix"], ["URB", 500, 735, 668]]
     assert [line.offer.basis for line in lines(rows).values()] == ["tonne"]

@@ -18,7 +18,7 @@ from tracker.intake.offers.prices.of_all_prices import (
     is_of_that_unit,
     leaves_out,
     of_all_prices,
-    of_invoices,
+    of_some_invoices,
     of_these_prices,
 )
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
@@ -233,10 +233,11 @@ def _stated_currency(
 ) -> Iterator[Claim[str]]:
     for said in prices.heard(level.all_of(SaysCurrency), facts):
         reading = said.value.currency
+        if of_some_invoices(said.value.words, reading.words):
+            continue
         words = _clause_saying(said.words, reading.words)
-        elsewhere = bool(claimed.around(level).currencies.intersection(reading.codes))
-        elsewhere = elsewhere and not of_all_prices(words, reading.words)
-        excused = _gives_way(words, nearer) or elsewhere or of_invoices(words)
+        named = claimed.around(level).currencies.intersection(reading.codes)
+        excused = _gives_way(words, nearer) or (bool(named) and not of_all_prices(words, reading.words))
         yield currency_claim(reading, said.where, words, excused)
 
 

@@ -27,9 +27,17 @@ def of_these_prices(words: str) -> bool:
     return bool(phrases("price_words").find(words)) and not phrases("no_price").find(words)
 
 
-def of_invoices(words: str) -> bool:
-    """'For export we invoice in euro or dollars by agreement', and not 'Prices and invoices in EUR'."""
-    return bool(phrases("invoices").find(words)) and not phrases("price_words").find(words)
+def of_some_invoices(words: str, money: str) -> bool:
+    """'For export we invoice in euro or dollars by agreement', 'Canadian customers are invoiced in CAD', 'invoices in
+    sterling are issued in Leeds': of some buyers alone, and not 'prices and invoices in EUR' nor 'we invoice in CAD',
+    which may be meant of every price."""
+    if phrases("price_words").find(words):
+        return False
+    said = phrases("invoices").find(words)
+    apart = any(match.value == "goods" for match in phrases("sold_apart").find(words))
+    some = apart or any(match.value == "some" for match in said) or bool(phrases("countries").find(words))
+    issued = any(match.value == "issued" for match in phrases("invoices").find(words.partition(money)[2]))
+    return any(match.value == "any" for match in said) and (some or issued)
 
 
 def is_of_that_unit(words: str, unit: str) -> bool:

@@ -32,7 +32,7 @@ from tracker.intake.offers.rows.row_labels import (
     says_coating_alone,
     term_of_row,
 )
-from tracker.intake.offers.rows.term_rows import terms_by_column
+from tracker.intake.offers.rows.term_rows import freight_by_column, terms_by_column
 from tracker.intake.tables.headers.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
 from tracker.intake.values.changes.list_age import Age
@@ -227,12 +227,18 @@ class Rows:
             unit = lead_unit(label.text)
             self.leads = {index: (cell, unit) for index, cell in leads.items()}
             return
+        self._state_terms(row, cells, label, terms_by_column(label, cells, self._offered))
+
+    def _state_terms(self, row: BodyRow, cells: dict[int, Cell], label: Cell, pieces: tuple[Piece, ...]) -> None:
         words = Words(self._table.view.sheet, row.index, label, _said(cells, label))
         self.stated.append(words)
-        if pieces := terms_by_column(label, cells, self._offered):
+        if pieces:
             self.stated_of[words] = pieces
 
     def _state_charge(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
+        if pieces := freight_by_column(label, cells, self._offered):
+            self._state_terms(row, cells, label, pieces)
+            return
         words = _said(cells, label)
         below = [index for index in sorted(self._offered) if index in cells and has_figure(cells[index])]
         some = 0 < len(below) < len(self._offered)

@@ -3,6 +3,7 @@
 from collections.abc import Collection, Mapping
 
 from tracker.intake.grid import Cell
+from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.heads.columns_meant import Piece
 
 
@@ -16,3 +17,14 @@ def terms_by_column(label: Cell, cells: Mapping[int, Cell], offered: Collection[
     if len(set(own.values())) < 2 and not beside_the_first:
         return ()
     return tuple(Piece(f"{label.text.strip()} {text}", frozenset({index})) for index, text in own.items())
+
+
+def freight_by_column(label: Cell, cells: Mapping[int, Cell], offered: Collection[int]) -> tuple[Piece, ...]:
+    """What a row of freight gives each price column in words alone: 'Freight | extra | included'; () where it says one
+    thing of all, or an amount."""
+    pieces = terms_by_column(label, cells, offered)
+    return pieces if all(find_delivery(piece.text) is not None for piece in pieces) and not _counts(pieces) else ()
+
+
+def _counts(pieces: tuple[Piece, ...]) -> bool:
+    return any(sign.isdigit() for piece in pieces for sign in piece.text)

@@ -8,6 +8,7 @@ from itertools import pairwise
 from tracker.intake.values.freight.carriage_included import carriage_included
 from tracker.intake.values.freight.delivered_free import free_for_all
 from tracker.intake.values.freight.delivery_charged import PARTS, costs_extra, sums_in
+from tracker.intake.values.freight.loaded import without_loading
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold, tokens
@@ -47,13 +48,14 @@ def terms_in(text: str) -> list[Found[str]]:
     folded = fold(text)
     found = _terms().among(tokens(folded))
     volumes = phrases("delivered_volumes").find(text)
-    return [
+    told = [
         one
         for one in found
         if (folded[one.start : one.end] not in _CAPITALS_ONLY or _stands_out(text, one))
         # 'Volumes livrés en 2025' tells how much was bought.
         and not any(volume.start <= one.start and one.end <= volume.end for volume in volumes)
     ]
+    return without_loading(text, told)
 
 
 def _stands_out(text: str, term: Found[str]) -> bool:

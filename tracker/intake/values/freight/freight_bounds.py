@@ -8,6 +8,7 @@ from collections.abc import Iterable
 
 from tracker.intake.values.changes.discounts import names_discount
 from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.freight.delivery_charged import sums_in
 from tracker.intake.values.freight.freight_of_orders import of_some_orders
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.orders.masses import find_masses
@@ -17,7 +18,7 @@ from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import tokens_of
+from tracker.intake.words.phrases import blanked, tokens_of
 
 
 def bounded_beside(clause: str) -> bool:
@@ -28,16 +29,26 @@ def bounded_beside(clause: str) -> bool:
     if told is None:
         return False
     before, behind = parts[max(told - 1, 0) : told], parts[told + 1 :]
+    if any(map(_tells_of_elsewhere, behind)) or _excepts_some(behind):
+        return True
     if find_currencies(clause) or find_price_unit(clause) is not None:
-        # An order size may be that of the prices: 'EUR/t frei Haus, ab 5 t'.
-        return orders_priced(clause) is None and any(map(_of_named_orders, behind[:1]))
-    return any(map(_bounds, (*before, *behind[:1]))) or _excepts_some(behind)
+        # An order size ahead is that of the prices: 'EUR/t, ab 5 t, frei Haus'.
+        return orders_priced(clause) is None and any(map(_bounds, behind[:1]))
+    return any(map(_bounds, (*before, *behind[:1])))
+
+
+def _tells_of_elsewhere(part: str) -> bool:
+    """'Delivered in Ohio, freight $40/ST elsewhere': to somewhere freight costs money, or another term holds."""
+    carried = bool(phrases("carriage").find(part)) and sums_in(part)
+    return bool(phrases("other_places").find(part)) and (carried or find_delivery(part) is not None)
 
 
 def _bounds(part: str) -> bool:
     if _has_its_own_term(part):
         return False
-    return _bounds_orders(part) or within_a_reach(part) or of_full_loads(part)
+    # What is bought in a year is no order size, but a load of it is one.
+    sized = _bounds_orders(part) and not phrases("yearly").find(part)
+    return sized or within_a_reach(part) or of_full_loads(part)
 
 
 def _has_its_own_term(part: str) -> bool:
@@ -47,7 +58,7 @@ def _has_its_own_term(part: str) -> bool:
         (sent is not None and sent.value == "sent")
         or find_lead(part) is not None
         or names_discount(part)
-        or any(phrases(section).find(part) for section in ("reductions", "yearly", "own_terms"))
+        or any(phrases(section).find(part) for section in ("reductions", "own_terms"))
     )
 
 
@@ -72,8 +83,18 @@ def _excepts_some(behind: Iterable[str]) -> bool:
         if _has_its_own_term(part):
             return False
         if phrases("excepted_behind").find(part):
-            return not phrases("days_off").find(part)
+            return not _names_days_alone(part)
     return False
+
+
+def _names_days_alone(part: str) -> bool:
+    """'Saturdays and holidays excepted', and not 'holidays and Alaska excepted'."""
+    if not phrases("days_off").find(part):
+        return False
+    rest = part
+    for section in ("days_off", "excepted_behind", "and_words", "articles"):
+        rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
+    return not any(map(str.isalpha, rest))
 
 
 def of_full_loads(part: str) -> bool:

@@ -8,7 +8,7 @@ import re
 from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import COMMA
-from tracker.intake.values.orders.bracket_pieces import LOADS_AND_COUNTS
+from tracker.intake.values.orders.bracket_pieces import LOADS_AND_COUNTS, VEHICLES
 from tracker.intake.values.times.lead import LeadUnit, lead_phrases
 from tracker.intake.values.times.times_in_words import counts_in_figures, counts_time, times_in_figures
 from tracker.intake.words.fold import fold, tokens
@@ -58,16 +58,17 @@ def _time_within(clause: str, start: int) -> bool:
 
 
 def changes_nothing(between: str) -> bool:
-    """Whether no word of it is unknown: how, where and of which loads goods are sent."""
+    """Whether no word of it is unknown: how, where and on what goods are sent; whole loads are some of them."""
     # 'In der Regel' before its 'der' is an article.
     rest = blanked(between, (match.span for match in phrases("sent_so").find(between)))
-    loads = (match.span for match in phrases("bracket").find(rest) if match.value in LOADS_AND_COUNTS)
+    loads = (match.span for match in phrases("bracket").find(rest) if match.value in _PACKED)
     rest = _without_small(blanked(rest, loads))
     for section in _SENT:
         rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
     return not any(map(str.isalpha, rest))
 
 
+_PACKED = tuple(kind for kind in LOADS_AND_COUNTS if kind not in VEHICLES)
 _DONE_BESIDES = ("not_lead", "other_times", "only_if", "confirmations", "exceptions", "samples")
 _SENT = ("within_a_time", "countries", "order_words", "generic_names", "all_of_them")
 
@@ -160,8 +161,33 @@ def of_deliveries(text: str, topic: Found[str]) -> bool:
 
 
 def with_orders(part: str) -> bool:
-    """Whether what a part says of samples is said of orders as well, or of these once the samples please."""
-    return bool(phrases("samples_passed").find(part)) and bool(phrases("samples").find(part))
+    """Whether what a part says of samples is said of orders as well, 'sample and production lead time', or of these
+    once the samples please: 'lead time 3 weeks after approval of samples', and not 'approved samples ship in 3 days'
+    nor 'samples for approval'."""
+    samples = phrases("samples").find(part)
+    said = phrases("samples_passed").find(part) if samples else []
+    pleased = any(match.value == "any" for match in said)
+    for sample in samples:
+        for match in said:
+            if match.value == "orders" and _are_joined(part, sample, match):
+                return True
+            if (match.value == "after" or (match.value == "since" and pleased)) and _leads_to(part, match, sample):
+                return True
+    return False
+
+
+def _are_joined(part: str, one: Found[str], other: Found[str]) -> bool:
+    first, last = sorted((one, other), key=lambda match: match.start)
+    return phrases("and_words").whole(part[first.end : last.start]) is not None
+
+
+def _leads_to(part: str, after: Found[str], sample: Found[str]) -> bool:
+    """'After approval of the sample': nothing between but that it pleases."""
+    if sample.start < after.end:
+        return False
+    between = _without_small(part[after.end : sample.start])
+    pleased = (match for match in phrases("samples_passed").find(between) if match.value in ("any", "of"))
+    return not any(map(str.isalpha, blanked(between, (match.span for match in pleased))))
 
 
 def _of_samples(part: str) -> bool:

@@ -15,7 +15,7 @@ from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.likeness import near_miss
 from tracker.intake.words.lists import phrases, words
-from tracker.intake.words.phrases import Found, Phrases, Token
+from tracker.intake.words.phrases import Found, Phrases, Token, outside
 
 
 class LeadUnit(StrEnum):
@@ -79,13 +79,20 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     if "month" in units or len(units) > 1:
         return None
     if not counts:
-        return LeadTime(0, 0, stripped) if stock and not units else None
+        return LeadTime(0, 0, stripped) if stock and not units and not _tells_from_where(stripped) else None
     known = LeadUnit(units[0]) if units else unit
     # 'Within 4 weeks' says the longest and leaves the shortest open; 'in stock, ready in 2 days' is ready in 2 days.
     if (stock and not said.ready) or known is None or len(counts) > 2 or upper:
         return None
     days = [calendar_days(count, known) for count in counts]
     return LeadTime(days[0], days[-1], stripped) if days[0] <= days[-1] else None
+
+
+def _tells_from_where(text: str) -> bool:
+    """'Direkt ab Werk' is no stock; 'direkt ab Lager' is."""
+    straight = [match for match in phrases("at_once").find(text) if match.value == "straight"]
+    stock = [match for match in lead_phrases().find(text) if match.value == "stock"]
+    return bool(straight) and not outside(stock, straight)
 
 
 def _heard(text: str) -> "_Spoken | None":

@@ -28,7 +28,7 @@ _SAID = ("goods_delivered", "goods_leave", "articles", "all_of_them", "about")
 def lead_from_order(clause: str) -> LeadTime | None:
     """The time right before the one 'after your order' of a clause whose other words say that goods leave then."""
     timed = [part for part in COMMA.split(times_in_figures(clause)) if counts_time(part)]
-    if len(timed) != 1 or phrases("at_once").find(clause):
+    if len(timed) != 1 or any(match.value != "straight" for match in phrases("at_once").find(clause)):
         return None
     if any(phrases(section).find(clause) for section in ("not_lead", *_APART)):
         return None
