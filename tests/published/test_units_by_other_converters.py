@@ -25,6 +25,7 @@ from tracker.trade.quantities import (
 
 PINT_MASS = {
     MassUnit.LB: "pound",
+    MassUnit.THOUSAND_LB: "kilopound",
     MassUnit.KG: "kilogram",
     MassUnit.CWT: "US_hundredweight",
     MassUnit.SHORT_TON: "US_ton",
