@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from functools import cache
 from pathlib import Path
 
-from tracker.intake.words.phrases import Phrases
+from tracker.intake.words.phrases import Phrases, blanked
 from tracker.trade.resources import resource
 
 WordLists = dict[str, dict[str, tuple[str, ...]]]
@@ -73,6 +73,16 @@ def words(section: str) -> dict[str, tuple[str, ...]]:
 def phrases(section: str) -> Phrases[str]:
     """One section ready for finding."""
     return Phrases(words(section))
+
+
+def without_words(text: str, *sections: str) -> str:
+    """A text with blanks for the words of these lists.
+
+    Each list has its turn on what those before it left, for a longer phrase may begin with a shorter one's word.
+    """
+    for section in sections:
+        text = blanked(text, (match.span for match in phrases(section).find(text)))
+    return text
 
 
 def pattern(section: str, *meanings: str) -> str:

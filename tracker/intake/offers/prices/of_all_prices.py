@@ -4,8 +4,8 @@ import re
 from collections.abc import Iterator
 
 from tracker.intake.values.prices.units_of_parts import parts_named
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import tokens_of, without
+from tracker.intake.words.lists import phrases, without_words
+from tracker.intake.words.phrases import tokens_of
 
 _CLOSE = 3
 """Words between 'except' and 'sheets'."""
@@ -71,10 +71,7 @@ _STOP = re.compile(r"[,;:()\[\].]|\s[–—-]\s")
 
 def _without_parts(text: str) -> str:
     """What else is said beside forms, markets and small words."""
-    rest = text
-    for section in ("forms", "list_parts", "articles", "and_words"):
-        rest = without(rest, phrases(section).find(rest))
-    return rest.strip()
+    return without_words(text, "forms", "list_parts", "articles", "and_words").strip()
 
 
 def leaves_out(text: str, parts: frozenset[str]) -> bool:

@@ -4,8 +4,7 @@ ist darin enthalten', 'Preise schließen die Anlieferung bei Ihnen ein'."""
 import re
 
 from tracker.intake.values.notes.clauses import COMMA
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import blanked
+from tracker.intake.words.lists import phrases, without_words
 
 
 def carriage_included(text: str) -> tuple[bool, str] | None:
@@ -37,9 +36,7 @@ _LONGEST_NAME = 3
 
 def _to_the_buyer(between: str) -> bool:
     """'Bis zu Ihrem Werk ist darin', and nothing but such words."""
-    rest = between
-    for section in ("to_the_buyer", "copula", "beside_included"):
-        rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
+    rest = without_words(between, "to_the_buyer", "copula", "beside_included")
     return bool(phrases("to_the_buyer").find(between)) and not rest.strip()
 
 

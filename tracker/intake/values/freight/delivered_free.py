@@ -6,13 +6,13 @@ delivery is free') it says nothing of all prices.
 
 import re
 
+from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.money import price_unit
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found, blanked
+from tracker.intake.words.lists import phrases, without_words
+from tracker.intake.words.phrases import Found
 
 _SENTENCE = re.compile(r"[.;](?=\s|$)")
-_PARTS = re.compile(r",(?!\d)")
 
 
 def free_for_all(text: str) -> Found[str] | None:
@@ -23,8 +23,8 @@ def free_for_all(text: str) -> Found[str] | None:
 def _of_all(text: str, said: Found[str]) -> bool:
     starts = [stop.end() for stop in _SENTENCE.finditer(text, 0, said.start)]
     stop = _SENTENCE.search(text, said.end)
-    ahead = _PARTS.split(text[starts[-1] if starts else 0 : said.start])
-    behind = _PARTS.split(text[said.end : stop.start() if stop is not None else len(text)])
+    ahead = COMMA.split(text[starts[-1] if starts else 0 : said.start])
+    behind = COMMA.split(text[said.end : stop.start() if stop is not None else len(text)])
     beside = (*ahead[:-1], *behind[1:])
     excepted = any(phrases(words).find(text[said.end :]) for words in ("exceptions", "excepted_behind"))
     return (
@@ -37,11 +37,7 @@ def _of_all(text: str, said: Found[str]) -> bool:
 
 def _tells_no_other_goods(part: str) -> bool:
     """'Wir', 'all our prices are with', 'EUR/t': nothing in it says that some orders, places or boards are meant."""
-    # A longer phrase may begin with a shorter one's word: each list has its turn on what is left.
-    rest = part
-    for section in _OF_ALL:
-        rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
-    rest = rest.strip(" ,:()–-")
+    rest = without_words(part, *_OF_ALL).strip(" ,:()–-")
     return not rest or price_unit(rest) is not None
 
 

@@ -20,6 +20,7 @@ def freight_of_orders_in(clause: str) -> str:
         _tells_of_property,
         _tells_of_other_things,
         _tells_of_a_start,
+        _is_in_anothers_freight,
         costs_to_the_buyer,
     )
     return "" if any(tells(own) for tells in others) else own
@@ -108,15 +109,19 @@ def _tells_of_other_things(clause: str) -> bool:
 
 
 def _tells_of_a_start(clause: str) -> bool:
-    """'Leveranstiden från bruk är fyra veckor': from where the weeks count, though they are not read; 'die Maut ist in
-    der Fracht des Spediteurs enthalten': in what else than the prices something is."""
+    """'Leveranstiden från bruk är fyra veckor': from where the weeks count, though they are not read."""
     said = find_delivery(clause)
-    if said is None:
+    if said is None or said.delivered is not False:
         return False
     ahead = clause[: clause.find(said.words)]
     timed = any(match.end == len(ahead.rstrip()) for match in phrases("lead_topic").find(ahead))
-    counted = timed and said.delivered is False and counts_time(clause) and find_lead(clause) is None
-    return counted or (bool(said.delivered) and bool(phrases("to_carriers").find(clause)))
+    return timed and counts_time(clause) and find_lead(clause) is None
+
+
+def _is_in_anothers_freight(clause: str) -> bool:
+    """'Die Maut ist in der Fracht des Spediteurs enthalten': in what else than the prices something is."""
+    said = find_delivery(clause)
+    return said is not None and bool(said.delivered) and bool(phrases("to_carriers").find(clause))
 
 
 def _is_one_word(said: Delivery) -> bool:

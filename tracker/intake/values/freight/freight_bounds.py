@@ -17,8 +17,8 @@ from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import blanked, tokens_of
+from tracker.intake.words.lists import phrases, without_words
+from tracker.intake.words.phrases import tokens_of
 
 
 def bounded_beside(clause: str) -> bool:
@@ -91,10 +91,7 @@ def _names_days_alone(part: str) -> bool:
     """'Saturdays and holidays excepted', and not 'holidays and Alaska excepted'."""
     if not phrases("days_off").find(part):
         return False
-    rest = part
-    for section in ("days_off", "excepted_behind", "and_words", "articles"):
-        rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
-    return not any(map(str.isalpha, rest))
+    return not any(map(str.isalpha, without_words(part, "days_off", "excepted_behind", "and_words", "articles")))
 
 
 def of_full_loads(part: str) -> bool:

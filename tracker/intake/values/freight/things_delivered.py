@@ -6,8 +6,7 @@ import re
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.clauses import COMMA
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import blanked
+from tracker.intake.words.lists import phrases, without_words
 
 
 def tells_of_other_things(clause: str, said: Delivery) -> bool:
@@ -36,21 +35,14 @@ def _speaks_of_freight(clause: str) -> bool:
 
 def _is_of_the_list(subject: str) -> bool:
     """'All board', 'SBS', 'orders', 'they', or nothing at all."""
-    rest = blanked(subject, (match.span for match in phrases("articles").find(subject))).strip(" ,:–-•*")
-    every = [
-        match
-        for match in phrases("all_goods").find(rest)
-        if phrases("all_of_them").whole(_of(rest, match.span)) is None
-    ]
-    ordered = any(match.value == "any" for match in phrases("ordered").find(rest))
+    rest = without_words(subject, "articles").strip(" ,:–-•*")
+    every = phrases("all_goods").find(rest)
+    goods = any(phrases("all_of_them").whole(rest[match.start : match.end]) is None for match in every)
     named = any(phrases(section).find(rest) for section in _GOODS)
-    pronoun = phrases("all_goods").whole(rest) is not None or phrases("goods_meant").whole(rest) is not None
-    named = named or any(match.value == "any" for match in phrases("goods_meant").find(rest))
-    return not rest or bool(every) or ordered or named or pronoun or find_grade(rest) is not None
+    meant = any(match.value == "any" for section in _MEANT for match in phrases(section).find(rest))
+    pronoun = any(phrases(section).whole(rest) is not None for section in ("all_goods", "goods_meant"))
+    return not rest or goods or named or meant or pronoun or find_grade(rest) is not None
 
 
-def _of(text: str, span: tuple[int, int]) -> str:
-    return text[span[0] : span[1]]
-
-
+_MEANT = ("ordered", "goods_meant")
 _GOODS = ("goods_delivered", "these_prices", "price_lists", "forms", "order_words", "wares", "board_goods")

@@ -10,7 +10,7 @@ from functools import lru_cache
 from tracker.intake.values.figures.numbers import SPACED_NUMBER, NumberReading, number_readings, settled_in_words
 from tracker.intake.values.prices.basis import hints_at_tonne
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 from tracker.trade.quantities import MassUnit, kilograms
 
 MASS_UNITS = {
@@ -122,11 +122,9 @@ def find_mass_units(text: str) -> tuple[MassUnit, ...]:
 
 
 _IN_THOUSANDS = re.compile(
-    r"(?:\b(?:in\s)?thousands?(?:\sof)?|\bmilliers\sde|\bmiles\sde|\btusentals?|\btausend|\btsd\.?|['’]0{3}s?|\(0{3}s?\)?"
-    r"|(?<![\d.,])0{3}s?|\bM)\s*$",
-    re.IGNORECASE,
+    rf"(?:\b{pattern('in_thousands', 'any')}|['’]0{{3}}s?|\(0{{3}}s?\)?|(?<![\d.,])0{{3}}s?|\bM)\s*$", re.IGNORECASE
 )
-"""'Order size in thousands of lb', "'000 lb", 'M lb': what the figures below count."""
+"""'Order size in thousands of lb', "'000 lb", 'M pounds': what the figures below count; 'M lb' is not read yet."""
 _THOUSANDS_OF = {"lb": (MassUnit.THOUSAND_LB,), "kg": (MassUnit.TONNE,)}
 
 

@@ -15,8 +15,8 @@ from tracker.intake.values.orders.masses import MASS_UNITS, Mass, find_masses
 from tracker.intake.values.orders.orders_refused import refused_below, refuses_small, speaks_of_money
 from tracker.intake.values.orders.pieces_weighed import times_pieces
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found, blanked
+from tracker.intake.words.lists import phrases, without_words
+from tracker.intake.words.phrases import Found
 
 _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
 _PIECES = frozenset({"pallet", "roll"})
@@ -126,8 +126,7 @@ def _with_unit_behind(clause: str) -> str:
     if phrases("basis").whole(said["unit"]) not in MASS_UNITS:
         return clause
     label = said["label"]
-    for section in ("minimum", "least_labelled"):
-        label = blanked(label, (match.span for match in phrases(section).find(label)))
+    label = without_words(label, "minimum", "least_labelled")
     if _says_more(label, "refusal_filler"):
         return clause
     return f"{said['label']}: {said['figure']} {said['unit']}"
@@ -164,8 +163,7 @@ def _without_as(clause: str, said: Found[str]) -> str:
 
 def _says_more(words: str, filler: str) -> bool:
     """It has words besides those for orders and those that go without saying around a smallest one."""
-    for section in (filler, "order_words", "ordered", "minimum", "minimum_per"):
-        words = blanked(words, (match.span for match in phrases(section).find(words)))
+    words = without_words(words, filler, "order_words", "ordered", "minimum", "minimum_per")
     return any(map(str.isalnum, words))
 
 

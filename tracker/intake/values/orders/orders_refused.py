@@ -12,7 +12,7 @@ from tracker.intake.values.changes.discounts import names_discount
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.orders.masses import Mass, find_masses
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import Found, blanked
 
 _OF_MONEY = ("charges", "price_words")
@@ -82,9 +82,7 @@ def _rest(behind: str) -> str:
     """What stands behind the weight and says more than that it is refused, and of what orders."""
     sections = ("orders_refused", "order_words", "minimum_per", "ordered", "refusal_filler")
     # The 'one' of 'per one item' is a figure by now.
-    rest = _ONE.sub(" ", behind)
-    for section in sections:
-        rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
+    rest = without_words(_ONE.sub(" ", behind), *sections)
     return rest.replace("/", " ").strip(_STOPS)
 
 

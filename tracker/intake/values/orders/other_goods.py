@@ -3,8 +3,8 @@ boxes."""
 
 from functools import lru_cache
 
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found, blanked
+from tracker.intake.words.lists import phrases, without_words
+from tracker.intake.words.phrases import Found
 
 
 @lru_cache(maxsize=8192)
@@ -25,5 +25,5 @@ def _joints(behind: str) -> list[Found[str]]:
 
 def _rest(ahead: str) -> str:
     """What stands before the goods and does not go without saying there."""
-    rest = blanked(ahead, (match.span for match in phrases("ahead_of_goods").find(ahead)))
+    rest = without_words(ahead, "ahead_of_goods")
     return rest.strip(" -–—•*:'’")

@@ -10,7 +10,7 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.prices.basis import find_basis
 from tracker.intake.values.prices.currency import find_currencies
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import blanked
 
 _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
@@ -64,8 +64,7 @@ def _tells_prices(text: str) -> bool:
     if not places or phrases("list_parts").find(text) or phrases("sold_apart").find(text):
         return False
     ahead = text[: min(places)]
-    for section in ("price_words", "copula", "all_goods"):
-        ahead = blanked(ahead, (match.span for match in phrases(section).find(ahead)))
+    ahead = without_words(ahead, "price_words", "copula", "all_goods")
     left = re.findall(r"[^\W\d_]+", ahead)
     return all(len(word) <= _SMALL_WORD and not word.isupper() for word in left)
 

@@ -4,6 +4,8 @@ from itertools import pairwise
 
 from tracker.intake.values.prices.basis import BasisReading, after_per, found_bases, unit_at
 from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Token
 
 
 def bases_with_places(text: str) -> tuple[tuple[BasisReading, int, int], ...]:
@@ -24,7 +26,7 @@ def bases_side_by_side(text: str) -> tuple[BasisReading, ...]:
     found, words = list(found_bases(text)), tokens(fold(text))
     for (one, _, end), (other, per, _) in pairwise(found):
         between = [word for word, _, _ in words[end:per]]
-        if one.bases != other.bases and 0 < len(between) <= _MOST_BETWEEN and between[0] in _BESIDE:
+        if one.bases != other.bases and 0 < len(between) <= _MOST_BETWEEN and _set_beside(words, end):
             return one, other
     return ()
 
@@ -37,8 +39,9 @@ def one_of(bases: tuple[BasisReading, ...]) -> BasisReading | None:
     return BasisReading(frozenset().union(*(basis.bases for basis in bases)), bases[0].words, foreign)
 
 
+def _set_beside(words: list[Token], place: int) -> bool:
+    return words[place][0] == "/" or phrases("side_by_side").at(words, place) is not None
+
+
 _MOST_BETWEEN = 2
-_BESIDE = frozenset(
-    {"bzw", "und", "oder", "and", "or", "resp", "respektive", "et", "ou", "y", "o", "och", "eller", "/"}
-)
 """'bzw.' alone, or with the currency once more behind it."""

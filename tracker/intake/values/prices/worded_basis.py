@@ -2,7 +2,7 @@
 für 1.000 Bogen', 'what one thousand sheets cost in pounds', 'el importe de cada mil metros cuadrados'."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from functools import lru_cache
 
 from tracker.intake.values.freight.charge_names import charges_named
@@ -11,7 +11,7 @@ from tracker.intake.values.prices.basis import BasisReading, after_per, basis_sp
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import Found, between, blanked
 
 
@@ -89,22 +89,16 @@ def _says_no_more(clause: str, start: int, end: int) -> bool:
     """Whether the part of a clause with the unit between these places holds only the unit, what has it, the money, how
     it is delivered and small words: 'orders of one ton', 'one ton of pulp' and 'include one thousand sheets' do more.
     """
-    ends = [0, *(match.end() for match in _PARTS.finditer(clause)), len(clause)]
+    ends = [0, *(match.end() for match in _BREAKS.finditer(clause)), len(clause)]
     first = max(place for place in ends if place <= start)
     last = min(place for place in ends if place >= end)
     left = blanked(clause, [(start, end)])[first:last]
     for money in find_currencies(left):
         left = left.replace(money.words, " ")
-    for kind in _SAYS_NO_MORE:
-        left = _but_for(left, phrases(kind).find(left))
-    return not any(map(str.isalnum, left))
+    return not any(map(str.isalnum, without_words(left, *_SAYS_NO_MORE)))
 
 
-def _but_for(text: str, found: Iterable[Found[str]]) -> str:
-    return blanked(text, [match.span for match in found])
-
-
-_PARTS = re.compile(r",(?!\d)|[();]|\.\s")
+_BREAKS = re.compile(r",(?!\d)|[();]|\.\s")
 _SAYS_NO_MORE = (
     "ton_definitions",
     "delivery",

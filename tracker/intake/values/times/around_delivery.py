@@ -9,7 +9,7 @@ from functools import lru_cache
 from tracker.intake.values.times.delivery_sentences import time_led
 from tracker.intake.values.times.lead import LeadUnit, lead_phrases
 from tracker.intake.values.times.times_in_words import times_in_figures
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import Found, blanked, tokens_of
 
 _PARTS = re.compile(r"(,(?!\d)|\s-\s(?!\d))")
@@ -52,8 +52,7 @@ def ordered_ahead(part: str) -> bool:
 def _ends_before_delivery(part: str, said: Found[str]) -> bool:
     """'3 weeks before delivery', and no more but to where."""
     behind = part[said.end :]
-    for section in ("to_the_buyer", "buyer_sites", "the_buyer"):
-        behind = blanked(behind, (match.span for match in phrases(section).find(behind)))
+    behind = without_words(behind, "to_the_buyer", "buyer_sites", "the_buyer")
     return said.value == "before" and _behind_a_time(part, said) and not any(map(str.isalnum, behind))
 
 

@@ -12,7 +12,7 @@ from tracker.intake.values.orders.bracket_pieces import LOADS_AND_COUNTS, VEHICL
 from tracker.intake.values.times.lead import LeadUnit, lead_phrases
 from tracker.intake.values.times.times_in_words import counts_in_figures, counts_time, times_in_figures
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import pattern, phrases, words
+from tracker.intake.words.lists import pattern, phrases, without_words, words
 from tracker.intake.words.phrases import Found, blanked
 
 _FIGURE = re.compile(r"\d")
@@ -60,12 +60,10 @@ def _time_within(clause: str, start: int) -> bool:
 def changes_nothing(between: str) -> bool:
     """Whether no word of it is unknown: how, where and on what goods are sent; whole loads are some of them."""
     # 'In der Regel' before its 'der' is an article.
-    rest = blanked(between, (match.span for match in phrases("sent_so").find(between)))
+    rest = without_words(between, "sent_so")
     loads = (match.span for match in phrases("bracket").find(rest) if match.value in _PACKED)
     rest = _without_small(blanked(rest, loads))
-    for section in _SENT:
-        rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
-    return not any(map(str.isalpha, rest))
+    return not any(map(str.isalpha, without_words(rest, *_SENT)))
 
 
 _PACKED = tuple(kind for kind in LOADS_AND_COUNTS if kind not in VEHICLES)
@@ -97,8 +95,7 @@ _CREDIT = fold("à")
 
 
 def _without_small(between: str) -> str:
-    for section in _SMALL:
-        between = blanked(between, (match.span for match in phrases(section).find(between)))
+    between = without_words(between, *_SMALL)
     small = (match for match in lead_phrases().find(between) if match.value in ("filler", "upper", "stock"))
     return blanked(between, (match.span for match in small))
 

@@ -13,7 +13,7 @@ from tracker.intake.values.times.around_delivery import ordered_ahead
 from tracker.intake.values.times.delivery_sentences import changes_nothing, of_deliveries, time_led
 from tracker.intake.values.times.lead import lead_phrases
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import Found, blanked, outside
 
 _PARTS = re.compile(r"(,(?!\d)|\s-\s(?!\d))")
@@ -63,9 +63,7 @@ def leads_to_its_time(part: str) -> bool:
 
 
 def _without_known(part: str) -> str:
-    rest = times_in_figures(part)
-    for section in _KNOWN:
-        rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
+    rest = without_words(times_in_figures(part), *_KNOWN)
     return blanked(rest, (match.span for match in lead_phrases().find(rest)))
 
 

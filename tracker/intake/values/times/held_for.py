@@ -8,7 +8,7 @@ from tracker.intake.values.times.dates import DateReading, find_dates, months_na
 from tracker.intake.values.times.open_validity import COUNTED
 from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold
-from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.lists import phrases, without_words, words
 from tracker.intake.words.phrases import Found, blanked
 
 _MOST_MONTHS = 12
@@ -62,8 +62,7 @@ def dates_another_list(clause: str, dates: tuple[DateReading, ...]) -> bool:
 
 def _dates(between: str) -> bool:
     """'No. 1234 of', 'vom': nothing between a list's name and its day but its number and little words for that."""
-    rest = blanked(between, (match.span for match in phrases("dates_a_list").find(between)))
-    return not any(map(str.isalpha, rest))
+    return not any(map(str.isalpha, without_words(between, "dates_a_list")))
 
 
 def months_later(day: date, months: int) -> date:
@@ -88,9 +87,7 @@ def days_until_end(clause: str) -> int | None:
 
 def _only(text: str, sections: tuple[str, ...]) -> bool:
     """Nothing but figures, words of these lists and little ones stands there."""
-    rest = times_in_figures(text)
-    for section in (*sections, "words_of_lists", "articles", "about"):
-        rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
+    rest = without_words(times_in_figures(text), *sections, "words_of_lists", "articles", "about")
     return not any(map(str.isalpha, rest))
 
 
@@ -131,8 +128,7 @@ def counts_of_orders(clause: str, holds: list[Found[str]]) -> bool:
         between = clause[orders.end : counted.start()]
         placed = (match.span for match in phrases("orders_held").find(between) if match.value == "placed")
         between = blanked(between, placed)
-        rest = blanked(between, (match.span for match in phrases("within_a_time").find(between)))
-        if any(map(str.isalpha, rest)):
+        if any(map(str.isalpha, without_words(between, "within_a_time"))):
             return True
     return False
 

@@ -20,8 +20,8 @@ from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, l
 from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once, leaves_for_some
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.fold import fold
-from tracker.intake.words.lists import phrases, words
-from tracker.intake.words.phrases import Found, blanked, outside
+from tracker.intake.words.lists import phrases, without_words, words
+from tracker.intake.words.phrases import Found, outside
 
 
 @lru_cache(maxsize=8192)
@@ -136,7 +136,7 @@ def _of_another_term(part: str) -> bool:
 def _is_behind(part: str, how: Found[str]) -> bool:
     """Behind the time, which is not counted from it as in 'delivery 3 weeks after return of the pallets'."""
     ahead = part[: how.start]
-    plain = blanked(ahead, (match.span for match in phrases("articles").find(ahead))).rstrip()
+    plain = without_words(ahead, "articles").rstrip()
     counted_from = any(match.end == len(plain) for match in phrases("counted_after").find(plain))
     return counts_time(ahead) and not counted_from
 
