@@ -120,3 +120,20 @@ def test_the_dollar_over_one_table_is_that_of_the_next_only_where_no_title_sets_
     one, other = [[*HEAD, "Price $/ST"], [*SBS, 1228]], [[*HEAD, "Price $/ST"], ["CUK", 21, 84, 1010]]
     rows = [["Ferrowick Board Inc"], [], *([text] for text in first), *one, [], *([text] for text in second), *other]
     assert [line.offer.currency for line in lines(rows).values()] == ["CAD", currency]
+
+
+@pytest.mark.parametrize("told", ["$ U.S. per short ton", "All prices in $U.S. per short ton", "US ($) per short ton"])
+def test_the_dollar_before_its_country_is_no_peso(told):
+    found = lines([[told], ["Grade", "pt", "lb/MSF", "Price"], ["SBS C1S", 14, 58, 1217]])
+    assert [line.offer.currency for line in found.values()] == ["USD"]
+
+
+def test_the_peso_of_uruguay_stays_one():
+    found = lines([["Precios en $U por tonelada"], ["Grado", "g/m²", "µm", "Precio"], ["GC2", 320, 500, 51217]])
+    assert [line.offer.currency for line in found.values()] == ["UYU"]
+
+
+def test_converting_is_a_trade_and_no_conversion_of_prices():
+    title = "Hobart Converting Supply: board avail., USD per CWT"
+    found = lines([[title], ["Lot", "Stuff", "Ask"], ["101", "C1S SBS 18pt 75#/MSF 40in rolls", 56.5]])
+    assert [(line.offer.currency, line.offer.basis) for line in found.values()] == [("USD", "cwt")]

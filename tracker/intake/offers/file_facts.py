@@ -7,6 +7,7 @@ from datetime import date
 from functools import cached_property
 
 from tracker.intake.offers.boards.legend import UnitEntry, explaining_texts, listed_names, names_in_rows, unit_codes
+from tracker.intake.offers.boards.weights_noted import unit_noted
 from tracker.intake.offers.orders.sizes_named import sizes_named
 from tracker.intake.offers.prices.money_named import money_named
 from tracker.intake.offers.prices.of_all_prices import names_all_prices
@@ -111,7 +112,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.date_order = date_order(_dated(sheets, texts)) or _answered_order(answers)
     facts.units = units_seen(sheets)
     _settle_ton(facts, said, answers)
-    facts.weight_unit = _weight_unit(said)
+    facts.weight_unit = _weight_unit(said) or unit_noted(sheets)
     facts.ream = _ream(texts)
     facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
     facts.dollars_of_all = frozenset(code for text in texts if names_all_prices(text) for code in _dollars(text))

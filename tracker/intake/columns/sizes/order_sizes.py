@@ -10,7 +10,7 @@ from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
-from tracker.intake.values.orders.bracket_pieces import VEHICLES
+from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS, VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
 from tracker.intake.values.orders.counted_orders import counted_size, counts_orders
 from tracker.intake.values.orders.loads import LOADS
@@ -172,7 +172,7 @@ def beside_unit(head: Header) -> Bracket | None:
     return Bracket(rest, not_weight="other_unit") if unread else None
 
 
-_COUNTED = ("pallet", "roll", "sheets")
+_COUNTED = ("pallet", "roll", "sheets", PIECES_OR_TONS)
 """What orders are counted in: '5 pallets USD/ST' is a price for so many, whatever they weigh."""
 
 _UNITS_OF_PRICE = frozenset(map(Decimal, ("1000", "907.18474", "45.359237", "100")))

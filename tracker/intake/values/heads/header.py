@@ -13,6 +13,7 @@ from tracker.intake.values.boards.reams import Ream, ream_of
 from tracker.intake.values.boards.weight import WeightReading, find_weights
 from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
 from tracker.intake.values.freight.delivery import Delivery, find_delivery
+from tracker.intake.values.heads.counted import without_count
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import PRICES, Role, RoleReading
 from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
@@ -77,8 +78,9 @@ _OWN_FIELD = re.compile(r"(?:ZZ|YY|Z_|Y_|U_|X_)_?(?P<name>[A-ZÄÖÜ][A-ZÄÖÜ_
 def header(text: str) -> Header:
     """All roles of a header text, the strongest first, with every unit it carries. An unknown text has no roles."""
     own_field = _OWN_FIELD.fullmatch(text.strip())
-    if own_field is not None and header(own_field["name"]).roles:
-        return replace(header(own_field["name"]), text=text)
+    name = own_field["name"] if own_field is not None else without_count(text)
+    if name != text and header(name).roles:
+        return replace(header(name), text=text)
     unit = find_price_unit(text)
     currency = unit.currency if unit is not None else None
     basis = one_of(bases_side_by_side(text)) or (unit.basis if unit is not None else None)

@@ -8,6 +8,7 @@ from functools import lru_cache
 from tracker.intake.values.figures.numbers import SPACED_NUMBER, NumberReading
 from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.values.figures.ordinals import without_ordinal
+from tracker.intake.values.heads.counted import without_count
 from tracker.intake.values.orders.bracket_pieces import (
     HALF_LOAD,
     LOADS_AND_COUNTS,
@@ -17,7 +18,7 @@ from tracker.intake.values.orders.bracket_pieces import (
     pieces_of,
 )
 from tracker.intake.values.orders.masses import POUNDS, TONS, Mass, alike, find_mass_units
-from tracker.intake.values.orders.weights_in_words import weights_in_figures
+from tracker.intake.values.orders.weights_in_words import fractions_in_figures, weights_in_figures
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
 
@@ -69,8 +70,8 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
         # 'Less than three tonnes'; a bare 'one tonne' is what something is per, and 'one lot of 20 t' counts lots.
         bracket = bracket_text(figures, units)
         return None if bracket is None or bracket.alone else replace(bracket, words=stripped)
-    weighed = _loads_weighed(stripped)
-    if weighed is not None:
+    weighed = _loads_weighed(stripped) or fractions_in_figures(without_count(stripped))
+    if weighed != stripped:
         bracket = bracket_text(weighed, units)
         return None if bracket is None else replace(bracket, words=stripped)
     opened = _OPEN_END.sub(" +", stripped)
