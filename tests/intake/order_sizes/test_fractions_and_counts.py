@@ -74,3 +74,16 @@ def test_pieces_are_no_short_tons_among_metric_units():
         ["GC2", 400, 250, 1200, 1180],
     ]
     assert all("bracket-unread" in codes(line) for line in lines(rows).values())
+
+
+@pytest.mark.parametrize("sign", ["€", "EUR"])
+def test_the_ton_of_an_order_before_the_sign_of_the_price_counts_no_thousands(sign):
+    heads = [f"Preis < 5 t {sign}/t", f"Preis 5-20 t {sign}/t", f"Preis > 20 t {sign}/t"]
+    rows = [["Sorte", "g/m²", "µm", *heads], ["GC1", 260, 410, 1200, 1150, 1100], ["GC2", 260, 430, 1180, 1130, 1090]]
+    found = [(line.offer.currency, line.offer.from_kg, line.offer.below_kg) for line in lines(rows).values()]
+    assert found[:3] == [("EUR", None, 5000), ("EUR", 5000, 20000), ("EUR", 20000, None)]
+
+
+def test_thousands_of_euros_in_one_word_are_no_plain_prices():
+    rows = [["Sorte", "g/m²", "µm", "Preis T€/t"], ["GC1", 260, 410, 1.2], ["GC2", 260, 430, 1.18]]
+    assert all(str(line.state) == "question" for line in lines(rows).values())

@@ -184,8 +184,15 @@ def find_currencies(text: str) -> tuple[CurrencyReading, ...]:
             and not _is_of_a_longer_word(text, match)
             and not counts_a_hundred(text, match)
         ):
-            found.append(reading_of(match.value[0], match.value[1], text[match.start : match.end]))
+            found.append(reading_of(match.value[0], match.value[1], without_ton(text, match)))
     return tuple(found)
+
+
+def without_ton(text: str, match: Found[tuple[str, bool]]) -> str:
+    """The words of a currency: the '€' of '5 t €/t', where 't€' by itself counts thousands of euros."""
+    said = text[match.start : match.end]
+    letter, _, sign = said.partition(" ")
+    return sign.strip() if sign and letter == "t" and text[: match.start].rstrip()[-1:].isdigit() else said
 
 
 def counts_a_hundred(text: str, match: Found[tuple[str, bool]]) -> bool:

@@ -204,7 +204,7 @@ def _beside_currency(text: str) -> PriceUnit | None:
         # 'US$ 100' is money, 'US$/100 lb' a unit; 'in USD a box' is neither more nor less than it says.
         if unit is not None and (place > match.after or not found[place][0].isdigit()):
             words_ = text[match.start : found[unit[1] - 1][2]]
-            reading = currencies.reading_of(*match.value, text[match.start : match.end])
+            reading = currencies.reading_of(*match.value, currencies.without_ton(text, match))
             return PriceUnit(cents_by_unit(reading, unit[0]), no_piece(reading, unit[0]), words_)
     return None
 

@@ -194,7 +194,10 @@ class PriceWalk:
         match = currency_phrases().at(self.tokens, place) if place is not None else None
         if match is None or self._only_a_letter(match) or currencies.counts_a_hundred(self.text, match):
             return None
-        reading = currencies.reading_of(*match.value, self.text[match.start : match.end])
+        said = currencies.without_ton(self.text, match)
+        if match.start + len(said) < match.end:  # the weight before it is read by itself
+            return None
+        reading = currencies.reading_of(*match.value, said)
         self.currency = reading if self.currency is None else currencies.combined(self.currency, reading)
         return match.end
 
