@@ -101,7 +101,8 @@ def _ordinary_word(text: str, start: int, end: int) -> bool:
     return text[start:end].lower() == "in" and (lower or behind.lstrip(" ")[:1].isalpha())
 
 
-_THOUSANDTHS = re.compile(r"(\d{1,3})\s*/\s*1000\s*(?:\"|''|in\b|inch)")
+_THOUSANDTHS = re.compile(r"(\d{1,3})\s*/\s*1000\s*(?:\"|''|in\b|inch)|0(\d\d)")
+"""'18/1000 in', and '018' as the places behind the point of inches are said."""
 _RANGE_GAP = re.compile(r"\s*(?:-|to|bis|/)\s*")
 
 
@@ -114,8 +115,9 @@ def caliper_text(text: str, unit: CaliperUnit | None = None) -> CaliperText | No
     """
     stripped = in_one_figure(without_tolerance(_without_plain_thousandths(text.strip())))
     thousandths = _THOUSANDTHS.fullmatch(fold(stripped))
-    if thousandths:
-        return CaliperText((in_unit(Decimal(thousandths[1]), CaliperUnit.POINT, stripped),), words=stripped)
+    if thousandths and (thousandths[1] or unit in (None, CaliperUnit.POINT, CaliperUnit.INCH)):
+        said = thousandths[1] or thousandths[2]
+        return CaliperText((in_unit(Decimal(said), CaliperUnit.POINT, stripped),), words=stripped)
     found = measured(stripped, "caliper_units")
     if not found or len(found) > 2 or _left_over(stripped, found):
         return None
@@ -203,7 +205,8 @@ def find_calipers(text: str) -> tuple[CaliperReading, ...]:
         across = wide if _may_be_a_width(text, one) else found
         across += [reading for reading in readings if possible_for_board(reading.um)]
     found = found or [replace(one, loose=True) for one in wide]
-    found = found or [_inches(text[match.start() : match.end()]) for match in _BARE_INCHES.finditer(folded)]
+    bare = (_inches(text[match.start() : match.end()]) for match in _BARE_INCHES.finditer(folded))
+    found = found or [one for one in bare if possible_for_board(one.um)]  # '0.001 in' over a column is its unit
     return tuple({reading.um: reading for reading in found}.values())
 
 
