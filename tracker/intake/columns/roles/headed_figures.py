@@ -170,8 +170,10 @@ def says_delivery(said: Header) -> bool:
 
 
 def heads_delivered(column: Column) -> bool:
-    """'inkl. Fracht' over figures like the prices beside it explains them: they are delivered."""
-    return any(head.delivery is not None and head.delivery.delivered is True for head in column.said)
+    """'inkl. Fracht' over figures like the prices beside it explains them: they are delivered; 'excl. freight EUR/t'
+    over such figures tells as well that these are not."""
+    said = {head.delivery.delivered for head in column.said if head.delivery is not None}
+    return True in said or (False in said and bool(column.currencies) and bool(column.bases))
 
 
 _NO_MONEY = frozenset({Role.STOCK, Role.PACKING, Role.LEAD_TIME, Role.MINIMUM, *ORDER_SIZES})
