@@ -39,12 +39,21 @@ class Means:
 
     def _sums_up_the_list(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> bool:
         """'Average of list | 74.5 | 1,093.67' at the end of a list: the mean weight describes no board, where the price
-        is the mean of those above it."""
+        is the mean of those above it. So is that of 'Average SBS' below rows of SBS, wherever it stands."""
+        if names_board(label.text):
+            return _begins_or_ends_as_sum(label.text) and self._neighbours.sum_up(row.index, cells)
         last = self._table.rows[-_CLOSING:][0].index <= row.index or row.after_gap
-        named = last and is_total(label.text) and not names_board(label.text)
+        named = last and is_total(label.text)
         graded, measured = (self._columns.of(role) for role in (Role.GRADE, Role.CALIPER))
         described = any(one.index in cells for one in graded) and any(one.index in cells for one in measured)
         return named and not described and self._neighbours.sum_up(row.index, cells)
+
+
+def _begins_or_ends_as_sum(text: str) -> bool:
+    """'Average SBS', 'GC1, Mittel'; not 'SBS medium caliper', whatever else a word for a mean may be."""
+    said = text.strip(_AROUND)
+    ends = any(found.start == 0 or found.end == len(said) for found in phrases("total").find(said))
+    return ends or text.strip()[:1] in _MEAN
 
 
 def _names_a_sum(text: str) -> bool:

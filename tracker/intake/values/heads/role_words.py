@@ -8,6 +8,7 @@ from tracker.intake.values.boards.weight import weight_units, without_density
 from tracker.intake.values.freight.delivery import leads_to_a_place
 from tracker.intake.values.heads.roles import MONEY, Role, RoleReading
 from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
+from tracker.intake.values.heads.yields import tells_yield
 from tracker.intake.values.orders.counted_orders import weighs_deliveries
 from tracker.intake.values.prices.basis import basis_span, basis_text
 from tracker.intake.values.prices.currency import currency_phrases
@@ -36,6 +37,8 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
         return (RoleReading(Role.PROPERTY, 1.0, text),)
     if without_density(text) != text and not weight_units(text):
         return (RoleReading(Role.PROPERTY, 1.0, text),)
+    if tells_yield(text):
+        return (RoleReading(Role.YIELD, 1.0, text),)
     if _is_bulk_in_length(text):
         return (RoleReading(Role.CALIPER, 0.95, text),)
     strengths: dict[Role, RoleReading] = {}

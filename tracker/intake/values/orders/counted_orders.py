@@ -8,7 +8,7 @@ from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
 from tracker.intake.values.orders.masses import Mass, find_mass_units, mass_units
 from tracker.intake.values.prices.currency import find_currencies
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 from tracker.trade.quantities import MassUnit
 
 _KINDS = frozenset({"sheets", "roll", "pallet", "truckload"})
@@ -69,7 +69,9 @@ def in_whole(count: Mass) -> Mass:
     return replace(count, amounts=whole) if whole else count
 
 
-_MASS_PER = re.compile(r"(?P<unit>[^\W\d]+\.?)(?:\s*/\s*|\s+(?P<per>[^\W\d]+)\s+)(?P<what>.+)")
+_MASS_PER = re.compile(
+    rf"(?P<unit>[^\W\d]+\.?(?:\s[^\W\d]+\.?)??)(?:\s*/\s*|\s+{pattern('per', 'strong')}\s+)(?P<what>.+)", re.IGNORECASE
+)
 _IN_MASS = re.compile(
     r"(?P<what>[^()/]+?)\s*(?:\((?:in\s)?(?P<unit>[^()/]{2,})\)|\s(?:in|en|i)\s(?P<in_unit>[^\W\d]{2,}))"
 )
@@ -82,7 +84,7 @@ def weighs_deliveries(text: str) -> bool:
     size, nor is 'Lieferzeit (T)', where the letter may be short for days."""
     text = text.strip()
     per, within = _MASS_PER.fullmatch(text), _IN_MASS.fullmatch(text)
-    if per is not None and (per["per"] is None or phrases("per").whole(per["per"]) == "strong"):
+    if per is not None:
         unit, what = per["unit"], per["what"]
     elif within is not None:
         unit, what = within["unit"] or within["in_unit"], within["what"]
