@@ -39,3 +39,16 @@ def test_the_mean_of_one_grade_is_no_board_of_it(label):
 def test_a_board_of_average_quality_is_one_where_its_price_is_no_mean():
     rows = [["USD/ST"], ["Grade", "lb/MSF", "pt", "Price"], ["SBS", 75, 18, 1252], ["SBS", 83, 20, 1238]]
     assert 1190 in _prices([*rows, ["SBS average", 79, 19, 1190], ["CRB", 79, 20, 862.5]])
+
+
+@pytest.mark.parametrize(("sheets", "pallet"), [("Bogen", "Palette"), ("Sheets", "Skid"), ("Ark", "Pall")])
+def test_so_many_sheets_on_a_pallet_are_no_prices(sheets, pallet):
+    heads = ["Grade", "g/m²", "µm", "Price", None, "Grade", "g/m²", sheets, pallet]
+    rows = [["GC1", 230, 365, 1272, None, "GC1", 230, 1800, 690], ["GC1", 250, 400, 1260, None, "GC1", 250, 1600, 705]]
+    assert _prices([["EUR/t"], [None], heads, *rows]) == [1272, 1260]
+
+
+def test_sheets_beside_rolls_are_priced_whatever_is_on_a_pallet():
+    heads = ["Grade", "g/m²", "µm", "Rolls", "Sheets", "kg/pallet"]
+    rows = [["GC1", 230, 365, 1250, 1300, 690], ["GC1", 250, 400, 1225, 1275, 705]]
+    assert _prices([["EUR/t"], heads, *rows]) == [1250, 1300, 1225, 1275]

@@ -1,10 +1,12 @@
-"""How many sheets a package holds, below a head that could be a unit of prices: 'Per carton' over 500 and 250."""
+"""How many sheets a package holds, below a head that could be one of prices: 'Per carton' over 500 and 250, 'Sheets'
+beside 'Pallet'."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column
+from tracker.intake.columns.sizes.forms import form_of
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headers.heads import PRICE_ROLES
@@ -19,12 +21,27 @@ _STEP = 25
 
 
 def with_packs(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """Columns of round counts under nothing but 'per' and a package, beside prices per something else."""
+    """Columns of round counts under nothing but 'per' and a package, beside prices per something else, and under the
+    sheets of which so many are on a pallet."""
+    columns = _with_sheets_of_pallets(columns, samples)
     packs = [column for column in columns if _names_a_package(column) and _are_counts(samples[column.index])]
     others = [column for column in columns if _may_be_priced(column) and column not in packs]
     if not packs or not any(any(map(is_figure, samples[column.index])) for column in others):
         return columns
     return [replace(column, role=Role.PACKING) if column in packs else column for column in columns]
+
+
+def _with_sheets_of_pallets(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """'Bogen | Palette' over 1800 and 690: no rolls are priced beside these sheets."""
+    forms = {column.index: form for column in columns if (form := form_of(column))}
+    if set(forms.values()) != {"sheet"} or not any(column.role is Role.PACKING for column in columns):
+        return columns
+    return [
+        replace(column, role=Role.PACKING)
+        if column.index in forms and not column.currencies and _are_counts(samples[column.index])
+        else column
+        for column in columns
+    ]
 
 
 def _may_be_priced(column: Column) -> bool:
