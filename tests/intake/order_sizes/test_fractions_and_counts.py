@@ -9,7 +9,11 @@ from tests.intake.sheets import codes, lines
 
 def _sizes(*heads, top="Prices in USD per short ton"):
     """Where the orders of each price begin and end, in kg."""
-    rows = [[top], ["Grade", "pt", "lb/MSF", *heads], ["SBS C1S", 18, 75, *(1200 - 20 * at for at in range(len(heads)))]]
+    rows = [
+        [top],
+        ["Grade", "pt", "lb/MSF", *heads],
+        ["SBS C1S", 18, 75, *(1200 - 20 * at for at in range(len(heads)))],
+    ]
     return [(line.offer.from_kg, line.offer.below_kg) for line in lines(rows).values()]
 
 
