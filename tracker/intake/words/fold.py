@@ -111,6 +111,8 @@ def tokens(folded: str) -> list[tuple[str, int, int]]:
 def token_words(folded: str) -> tuple[str, ...]:
     """The same without the spans, which the thousands of words of the lists have no use for. Remembered, as spellings
     are, because many lists hold the words of others."""
+    if folded.isascii() and folded.replace(" ", "").isalpha():
+        return tuple(folded.split())
     return tuple([_plain_token(token) for token in _TOKEN.findall(folded)])
 
 
