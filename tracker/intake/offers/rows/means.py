@@ -21,6 +21,7 @@ class Means:
     def __init__(self, table: Table, columns: Columns, neighbours: Neighbours) -> None:
         self._table, self._columns, self._neighbours = table, columns, neighbours
         self._measured = columns.of(Role.CALIPER, Role.WEIGHT)
+        self._closing = table.rows[-_CLOSING:][0].index if table.rows else 0
 
     def told(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> tuple[str, str]:
         """Why a row offers nothing, and why it may be no offer."""
@@ -40,11 +41,12 @@ class Means:
     def _sums_up_the_list(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> bool:
         """'Average of list | 74.5 | 1,093.67' at the end of a list: the mean weight describes no board, where the price
         is the mean of those above it."""
-        last = self._table.rows[-_CLOSING:][0].index <= row.index or row.after_gap
-        named = last and is_total(label.text) and not names_board(label.text)
+        last = self._closing <= row.index or row.after_gap
+        if not (last and is_total(label.text) and not names_board(label.text)):
+            return False
         graded, measured = (self._columns.of(role) for role in (Role.GRADE, Role.CALIPER))
         described = any(one.index in cells for one in graded) and any(one.index in cells for one in measured)
-        return named and not described and self._neighbours.sum_up(row.index, cells)
+        return not described and self._neighbours.sum_up(row.index, cells)
 
 
 def _names_a_sum(text: str) -> bool:

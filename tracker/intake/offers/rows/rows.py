@@ -145,10 +145,11 @@ class Rows:
 
     def _as_above(self, cells: dict[int, Cell], above: dict[int, Cell]) -> dict[int, Cell]:
         """The row with what stands above each sign for 'the same' in its place; a price stays where its sign stands."""
-        signs = [index for index, cell in cells.items() if isinstance(cell.value, str) and says_same(cell.text)]
+        copied = [(index, cells[index]) for index in self._copied if index in cells]
+        signs = [index for index, cell in copied if isinstance(cell.value, str) and says_same(cell.text)]
         if not signs:
             return cells
-        same = {index: above[index] for index in self._copied if index in signs and index in above}
+        same = {index: above[index] for index in signs if index in above}
         for index in self._priced & same.keys():
             same[index] = same[index]._replace(row=cells[index].row, column=cells[index].column)
         return cells | same if same else cells
