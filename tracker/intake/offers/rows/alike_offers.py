@@ -117,8 +117,10 @@ class AlikeOffers:
         if read.standing is not Standing.AMOUNT or len(read.amounts) != 1 or draft.far_off:
             return
         row = str(cell.row + 1)
-        places = {at(each): letters(index) for index, each in whole.cells.items()}
-        evidence = tuple(_placed(part, places, row) for part in draft.evidence)
+        # Nearly all is said by heads and notes.
+        own = draft.notes or any(isinstance(part, Evidence) and part.said_by.endswith(row) for part in draft.evidence)
+        places = {at(each): letters(index) for index, each in whole.cells.items()} if own else {}
+        evidence = tuple(_placed(part, places) for part in draft.evidence)
         notes = tuple((note.code, places.get(note.cell), note.cell, note.text) for note in draft.notes)
         figure = cell.text.strip()
         if any(_is_said_by(part, price.index, draft.where) for part in evidence) or any(
@@ -130,11 +132,10 @@ class AlikeOffers:
         self._known[price.index, id(scope), said, cell[4:], read[2:]] = _Known(draft, share, evidence, notes)
 
 
-def _placed(part: Evidence | RowEvidence, places: Mapping[str, str], row: str) -> Evidence | _OfRow:
+def _placed(part: Evidence | RowEvidence, places: Mapping[str, str]) -> Evidence | _OfRow:
     if isinstance(part, RowEvidence):
         return part.said
-    # Most is said by heads and notes: that is told by the number first.
-    column = places.get(part.said_by) if part.said_by.endswith(row) else None
+    column = places.get(part.said_by)
     return part if column is None else ((replace(part, said_by=column), True),)
 
 
