@@ -122,8 +122,8 @@ class AlikeOffers:
         places = {at(each): letters(index) for index, each in whole.cells.items()} if own else {}
         evidence = tuple(_placed(part, places) for part in draft.evidence)
         notes = tuple((note.code, places.get(note.cell), note.cell, note.text) for note in draft.notes)
-        figure = cell.text.strip()
-        if any(_is_said_by(part, price.index, draft.where) for part in evidence) or any(
+        figure, column, where = cell.text.strip(), letters(price.index), draft.where
+        if any(_is_said_by(part, column, where) for part in evidence) or any(
             figure in note.text or any(place in note.text for place in places) for note in draft.notes
         ):
             # Their words have the figure in them, or the row.
@@ -139,6 +139,7 @@ def _placed(part: Evidence | RowEvidence, places: Mapping[str, str]) -> Evidence
     return part if column is None else ((replace(part, said_by=column), True),)
 
 
-def _is_said_by(part: Evidence | _OfRow, column: int, where: str) -> bool:
-    pieces = ((part, False),) if isinstance(part, Evidence) else part
-    return any(piece.said_by == (letters(column) if own else where) for piece, own in pieces)
+def _is_said_by(part: Evidence | _OfRow, column: str, where: str) -> bool:
+    if isinstance(part, Evidence):
+        return part.said_by == where
+    return any(piece.said_by == (column if own else where) for piece, own in part)
