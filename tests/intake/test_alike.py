@@ -9,6 +9,7 @@ from tracker.intake.files import open_workbook
 from tracker.intake.grid import Cell, Grid, Unreadable, Workbook
 from tracker.intake.offers.rows import alike
 from tracker.intake.offers.rows.alike import AlikeRows, Told
+from tracker.intake.offers.rows.alike_offers import AlikeOffers
 from tracker.intake.read import read_workbook
 from tracker.trade.offer import Answers, Reading
 
@@ -30,6 +31,7 @@ def one_by_one(monkeypatch):
     def switch() -> None:
         own = AlikeRows.told
         monkeypatch.setattr(AlikeRows, "told", lambda self, whole: Told(own(self, whole).cells, None))
+        monkeypatch.setattr(AlikeOffers, "said", lambda _self, _whole: None)
 
     return switch
 

@@ -3,13 +3,19 @@
 import json
 import sys
 from collections.abc import Iterator
+from itertools import chain, islice
 from typing import Any
 
 
 def print_json(document: Any, depth: int) -> None:
     """Prints a document whose outer `depth` levels have a line for each thing in them; the rest stays on its line."""
-    sys.stdout.writelines(_laid_out(document, depth, ""))
-    sys.stdout.write("\n")
+    pieces = chain(_laid_out(document, depth, ""), ("\n",))
+    while some := "".join(islice(pieces, _AT_ONCE)):
+        sys.stdout.write(some)
+
+
+_AT_ONCE = 1000
+"""Pieces that are written together: each by itself is a call to the system where output is not buffered."""
 
 
 def counted(number: int, what: str) -> str:

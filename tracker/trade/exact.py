@@ -83,5 +83,7 @@ def _ratio_text(numerator: Decimal, denominator: Decimal) -> str:
 
 def plain_text(value: Decimal) -> str:
     """A decimal without exponent or trailing zeros, as the command line's JSON prints it: '1267.5', '0', '1200'."""
-    text = format(abs(value) if value.is_zero() else value, "f")
+    text = format(value, "f")
+    if text.startswith("-") and value.is_zero():
+        text = text[1:]
     return text.rstrip("0").rstrip(".") if "." in text else text

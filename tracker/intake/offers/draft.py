@@ -30,7 +30,8 @@ class Draft:
 
     `label`, `row_key`, `block` and `row_words` say where it stands: its column's extra words, its row, its column and
     sub-heading, and the row's other cells. `amounts`: the readings of a price whose decimal sign nothing settles.
-    `rival`: another price of the sheet for the very same offer, which says something else.
+    `rival`: another price of the sheet for the very same offer, which says something else. `by_figure`: what was found
+    of it rests on its own figure or on other rows, so that no other offer is like it (rows/alike_offers.py).
     """
 
     sheet: str
@@ -66,6 +67,7 @@ class Draft:
     evidence: list[Evidence | RowEvidence] = field(default_factory=list)
     asked: list["Asked"] = field(default_factory=list)
     refused: bool = False
+    by_figure: bool = False
     rival: "Draft | None" = field(default=None, repr=False)
 
     @property

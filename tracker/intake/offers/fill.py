@@ -266,6 +266,8 @@ def fill_bracket(draft: Draft, bracket: Said[KgBracket] | None) -> None:
     """The order size that the price holds for."""
     if bracket is None:
         return
+    # Where it ends rests on the other rows of its board.
+    draft.by_figure = True
     size = bracket.value
     if size.of_sheets:
         sheet_kg = _sheet_kg(draft)

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from itertools import filterfalse
 
 from tracker.intake.columns.column import Columns, Kind, PriceColumn
 from tracker.intake.columns.groups.groups import under_one_heading
@@ -38,7 +37,7 @@ from tracker.intake.offers.notes.of_some_vendors import OfSomeVendors
 from tracker.intake.offers.notes.parts_of_rows import parts_of_row
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level, Scope
-from tracker.intake.offers.orders.brackets import Brackets, brackets_of
+from tracker.intake.offers.orders.brackets import brackets_of
 from tracker.intake.offers.orders.load_terms import drop_told_of_loads, load_of
 from tracker.intake.offers.orders.sizes_unread import SizesUnread
 from tracker.intake.offers.orders.terms_by_size import fill_terms_by_size
@@ -48,11 +47,13 @@ from tracker.intake.offers.prices.going_out import GoingOut
 from tracker.intake.offers.prices.indicative import note_indicative
 from tracker.intake.offers.prices.money import Around, Claimed, around
 from tracker.intake.offers.prices.price import fill_price
-from tracker.intake.offers.prices.price_cell import PriceCell, Standing
+from tracker.intake.offers.prices.price_cell import Standing
 from tracker.intake.offers.prices.price_cells import PriceCells
 from tracker.intake.offers.prices.price_changes import ask_of_change, ask_whether_in_force, figures_in
 from tracker.intake.offers.prices.row_changes import RowChanges
+from tracker.intake.offers.prices.twins import words_of_row
 from tracker.intake.offers.rows.alike import AlikeRows, Cells, Part, Told
+from tracker.intake.offers.rows.alike_offers import AlikeOffers, Contents, Priced
 from tracker.intake.offers.rows.outdated import Doubts, doubt_in_head, marked_off
 from tracker.intake.offers.rows.pass_over import passed_within
 from tracker.intake.offers.rows.rows import Rows, WholeRow
@@ -66,7 +67,6 @@ from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.changes.discounts import DiscountTaken
 from tracker.intake.values.heads.roles import MEASURES, Role
 from tracker.intake.values.notes.statements import SaysTon
-from tracker.intake.values.prices.price_kinds import tells_price_kind
 from tracker.trade.offer import PassedOver
 
 _Surroundings = tuple[Headings | None, tuple[Words, ...], frozenset[str], frozenset[Words], int]
@@ -113,6 +113,7 @@ class TableReader:
         self._left_out: dict[int, str] = {}
         self._boards = AlikeRows(read.columns, read.table.view, Part(BOARD_ROLES, self._describe_board, take_board))
         self._terms = AlikeRows(read.columns, read.table.view, Part(TERM_ROLES, self._describe_terms, take_terms))
+        self._alike = AlikeOffers(read.columns, (*self._columns.values(), *self._of_ways.values()))
         self._last_board: tuple[Cells, Columns, Board] | None = None
         self._last_terms: tuple[Cells, Columns, Scope, Terms] | None = None
 
@@ -121,7 +122,7 @@ class TableReader:
         rows = Rows(self._read.table, self._read.columns, texts)
         # Of a very long table the rows are gone over twice, because to keep them all would take a gigabyte.
         whole = rows if self._read.table.view.passing else list(rows)
-        brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
+        self._brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
         rows.go_over()
         if rows.stated or rows.charges:
             self._levels = (Level("table rows", tuple(rows.stated), beside=tuple(rows.charges)), *self._levels)
@@ -132,11 +133,13 @@ class TableReader:
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._of_columns = OfSomeColumns(self._offers, self._levels, rows.stated_of)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
-        drafts = [draft for row in counted(whole) for draft in self._row(row, brackets)]
+        # What such a row's prices are for rests on other rows, or on signs at any of its cells.
+        self._none_alike = bool(self._brackets.by_row or self._brackets.by_cell or self._row_changes.by_sign)
+        drafts = [draft for row in counted(whole) for draft in self._row(row)]
         self._sizes.ask(drafts)
         return TableOffers(drafts, passed_within(self._read, rows.passed | self._left_out))
 
-    def _row(self, whole: WholeRow, brackets: Brackets) -> Iterator[Draft]:
+    def _row(self, whole: WholeRow) -> Iterator[Draft]:
         offered = self._offered(whole)
         if not offered:
             self._pass_priceless(whole)
@@ -145,19 +148,35 @@ class TableReader:
         if isinstance(scope, str):
             self._left_out[whole.row.index] = scope
             return
-        told = self._boards.told(whole), self._terms.told(whole)
-        words = self._other_cells(whole)
-        of_row = self._doubts.of_row(whole.cells, scope.headings)
-        drafts = {}
-        for priced in offered:
-            draft = drafts[priced[0].index] = self._draft(whole, priced, told, words, scope, brackets)
-            doubt = self._of_heads[priced[0].index] or of_row
-            if doubt is not None:
-                ask_whether_in_force(draft, doubt.said, doubt.may_mean, self._facts)
+        words = words_of_row(whole, self._uncompared)
+        drafts = {price.index: self._blank(whole, price, cell, words) for price, cell, _ in offered}
+        said = None if self._stands_apart(whole) else self._alike.said(whole)
+        left = [one for one in offered if said is None or not self._alike.fill(drafts[one[0].index], said, one, scope)]
+        if left:
+            self._work_out(drafts, left, whole, scope, said)
         ask_of_amounts_far_below(drafts, self._far_below)
         yield from drafts.values()
 
-    def _offered(self, whole: WholeRow) -> list[tuple[PriceColumn, Cell, PriceCell]]:
+    def _stands_apart(self, whole: WholeRow) -> bool:
+        """A row of which something holds for no other, whatever its cells say."""
+        row, hidden = whole.row.index, self._read.table.view.hidden_rows
+        return self._none_alike or whole.doubt != "" or row in self._charges_below or row in hidden
+
+    def _work_out(
+        self, drafts: dict[int, Draft], offered: list[Priced], whole: WholeRow, scope: Scope, said: Contents | None
+    ) -> None:
+        told = self._boards.told(whole), self._terms.told(whole)
+        of_row = self._doubts.of_row(whole.cells, scope.headings)
+        for priced in offered:
+            draft = drafts[priced[0].index]
+            self._fill(draft, whole, priced, told, scope)
+            doubt = self._of_heads[priced[0].index] or of_row
+            if doubt is not None:
+                ask_whether_in_force(draft, doubt.said, doubt.may_mean, self._facts)
+            if said is not None:
+                self._alike.keep(draft, said, priced, whole, scope)
+
+    def _offered(self, whole: WholeRow) -> list[Priced]:
         """The row's own price cells that offer a price, or fail to."""
         found = []
         for price in self._offers:
@@ -197,20 +216,15 @@ class TableReader:
             self._scopes[key] = marked_off(headings, self._read.table) or Scope(levels, headings)
         return self._scopes[key]
 
-    def _draft(
-        self,
-        whole: WholeRow,
-        priced: tuple[PriceColumn, Cell, PriceCell],
-        told: tuple[Told, Told],
-        words: str,
-        scope: Scope,
-        brackets: Brackets,
-    ) -> Draft:
-        price, cell, read = priced
+    def _blank(self, whole: WholeRow, price: PriceColumn, cell: Cell, words: str) -> Draft:
         at = (price.index, whole.row.headings)
         block = self._blocks.setdefault(at, at)
         label = price.label or (price.bracket.words if price.bracket is not None else "")
-        draft = Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)
+        return Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)
+
+    def _fill(self, draft: Draft, whole: WholeRow, priced: Priced, told: tuple[Told, Told], scope: Scope) -> None:
+        """Asks every rule what it has to say of one price."""
+        price, _, read = priced
         self._boards.fill(draft, told[0], price, scope)
         scope = self._of_some.left_to_board(self._footnotes.put_first(scope, price.index), draft)
         scope = self._of_columns.left_to(scope, price.index)
@@ -227,9 +241,9 @@ class TableReader:
         columns = self._columns[price.index]
         parts = parts_of_row(whole.cells, columns, scope)
         fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade, parts), self._facts)
-        bracket = brackets.of(price, whole.row.index, scope)
+        bracket = self._brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
-        self._sizes.see(draft, bracket, whole.cells, (label, *(words.text for words in scope.headings)))
+        self._sizes.see(draft, bracket, whole.cells, (draft.label, *(words.text for words in scope.headings)))
         of_size = fill_terms_by_size(draft, scope, self._facts)
         charged = charge_columns(price, self._offers, whole.cells, columns, free_for(scope, draft, self._facts), draft)
         below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ()), *of_size
@@ -251,7 +265,6 @@ class TableReader:
         ask_of_struck_board(draft, whole.cells, columns, self._facts)
         ask_of_another_board(draft, whole.cells, columns, self._facts)
         fill_comment(draft, self._facts)
-        return draft
 
     def _doubt_of_table(self, draft: Draft, scope: Scope) -> str:
         """What the table's columns leave open, but where a usual price in a stated unit, or a note, settles it."""
@@ -272,16 +285,6 @@ class TableReader:
         if last is None or last[0] is not cells or last[1] is not columns or last[2] is not scope:
             last = self._last_terms = cells, columns, scope, terms_of(cells, columns, scope, self._facts)
         fill_terms(draft, last[3], price, self._vendor, heads_differ=self._heads_differ)
-
-    def _other_cells(self, whole: WholeRow) -> str:
-        """All that the row says besides its prices, their kind and its number, told apart by a sign that no cell
-        holds."""
-        cells = whole.cells
-        told = [cells[index].text for index in sorted(cells) if index not in self._uncompared]
-        texts = list(filterfalse(tells_price_kind, told))
-        texts += [] if whole.row.unsure else [line.text for line in whole.row.lines]
-        words = "\x1f".join(texts)
-        return "\x1f".join([" ".join(text.split()) for text in texts]) if "\n" in words else words
 
     def _money(self, price: PriceColumn, scope: Scope, grade: str | None, parts: frozenset[str]) -> Around:
         key = (price.index, id(scope), grade, parts)

@@ -134,9 +134,13 @@ class View:
         held = self.rows
         if type(held) is PassingRows:
             found = ((row, held.cell(row, column)) for row in rows)
-        else:
-            found = ((row, held[row].get(column)) for row in rows if row in held)
-        return ((row, cell) for row, cell in found if cell is not None)
+            yield from ((row, cell) for row, cell in found if cell is not None)
+            return
+        for row in rows:
+            cells = held.get(row)
+            cell = None if cells is None else cells.get(column)
+            if cell is not None:
+                yield row, cell
 
     def columns_of(self, row: int) -> Collection[int]:
         """The columns of a row with content that have cells."""

@@ -94,12 +94,20 @@ def spellings(word: str) -> tuple[str, ...]:
 
 _LETTERS = r"[^\W\d_²³¹⁰-₟½¼¾ª]+"
 # 'F.O.B.' is one word, and its O no sign for a diameter. These letters and no others: 'g.s.m.' is listed as it is.
-_TERMS = (
+WRITTEN_WITH_DOTS = (
     "fob", "fas", "fca", "fot", "fab", "lab", "exw", "cif", "cip", "cfr", "cpt", "dap", "ddp", "dpu", "ddu", "dat",
 )  # fmt: skip
-_TERM = r"(?<![^\W\d_.])(?:" + "|".join(r"\. ?".join(term) for term in _TERMS) + r")(?![^\W\d_])"
+_TERM = r"(?<![^\W\d_.])(?:" + "|".join(r"\. ?".join(term) for term in WRITTEN_WITH_DOTS) + r")(?![^\W\d_])"
 _TOKEN = re.compile(_TERM + "|" + _LETTERS + r"|\d{1,3}(?:[.,']\d{3})+(?!\d)|\d+|[^\w\s.'\-]|[²³¹]")
 _SUPERSCRIPTS = {"²": "2", "³": "3", "¹": "1"}
+
+
+_RUN_OF_LETTERS = re.compile(_LETTERS)
+
+
+def runs_of_letters(folded: str) -> list[str]:
+    """The words of a folded text that need no more to be told than where letters end."""
+    return _RUN_OF_LETTERS.findall(folded)
 
 
 def tokens(folded: str) -> list[tuple[str, int, int]]:
@@ -111,6 +119,8 @@ def tokens(folded: str) -> list[tuple[str, int, int]]:
 def token_words(folded: str) -> tuple[str, ...]:
     """The same without the spans, which the thousands of words of the lists have no use for. Remembered, as spellings
     are, because many lists hold the words of others."""
+    if folded.isascii() and folded.replace(" ", "").isalpha():
+        return tuple(folded.split())
     return tuple([_plain_token(token) for token in _TOKEN.findall(folded)])
 
 

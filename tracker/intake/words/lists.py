@@ -35,7 +35,7 @@ def _spelt_out(words: Iterable[str], lists: Mapping[str, Mapping[str, list[str]]
     """The words with those of the lists that they name: '[exceptions]' stands for a whole section's, '[dispatch.sent]'
     for those of one line. ValueError for a list that no file has."""
     for word in words:
-        named = _LIST.fullmatch(word)
+        named = _LIST.fullmatch(word) if word.startswith("[") else None
         if named is None:
             yield word
             continue
@@ -49,19 +49,71 @@ def _spelt_out(words: Iterable[str], lists: Mapping[str, Mapping[str, list[str]]
 def read_words(path: Path) -> dict[str, dict[str, list[str]]]:
     """One file's sections. ValueError with one plain sentence where it is not a table of lists of words."""
     try:
-        content = tomllib.loads(path.read_text(encoding="utf-8"))
+        text = path.read_text(encoding="utf-8")
+        content = _plainly_written(text) or tomllib.loads(text)
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
         raise ValueError(f"The word list {path.name} can't be read: {error}. Correct it or take it away.") from error
     for section, meanings in content.items():
         if not isinstance(meanings, dict):
             raise ValueError(f"In the word list {path.name}, [{section}] should hold lines like meaning = [words].")
         for meaning, words in meanings.items():
-            if not isinstance(words, list) or not all(isinstance(word, str) for word in words):
+            if not isinstance(words, list) or not {str}.issuperset(map(type, words)):
                 raise ValueError(
                     f"In the word list {path.name}, [{section}] {meaning} should be a list of words in quotes, "
                     'like ["first", "second"].'
                 )
     return content
+
+
+_PLAIN = re.compile(
+    r"""\[(?P<section>\w+)\]\n
+    | (?:(?P<bare>\w+)|"(?P<quoted>[^"\\\n]+)")[ ]=[ ]\[\s*(?P<words>(?:"[^"\\\n]*"\s*(?:,\s*|(?=\])))*)\]\n
+    | (?P<odd>\w+[ ]=[ ]\[[^\n]*\])\n
+    | (?:\#[^\n]*)?\n""",
+    re.ASCII | re.VERBOSE,
+)
+"""The head of a section, a list of words in quotes with nothing to spell out in them, any other list on one line, or a
+remark."""
+_IN_QUOTES = re.compile('"([^"]*)"')
+_FORBIDDEN = re.compile(r"[\x00-\x08\x0b-\x1f\x7f]")
+"""Signs that TOML has nowhere."""
+
+
+def _plainly_written(text: str) -> dict[str, dict[str, list[str]]] | None:
+    """A word list that says things once and in the plainest of the ways that TOML allows; None for any other.
+
+    Ours are, but for a few lines, and TOML's own reader takes a tenth of a second for them, which whoever reads a
+    single sheet would wait for.
+    """
+    if _FORBIDDEN.search(text):
+        return None
+    sections: dict[str, dict[str, list[str]]] = {}
+    meanings: dict[str, list[str]] | None = None
+    reached = 0
+    while reached < len(text):
+        said = _PLAIN.match(text, reached)
+        if said is None:
+            return None
+        reached = said.end()
+        section, bare, quoted, listed, odd = said.groups()
+        if section is not None:
+            if section in sections:
+                return None
+            meanings = sections[section] = {}
+        elif listed is not None or odd is not None:
+            added = {bare or quoted: _IN_QUOTES.findall(listed)} if odd is None else _by_toml(odd)
+            if meanings is None or not added or not added.keys().isdisjoint(meanings):
+                return None
+            meanings.update(added)
+    return sections
+
+
+def _by_toml(line: str) -> dict[str, list[str]]:
+    """One list with signs that are spelt out in it; nothing where it does not end on its line."""
+    try:
+        return tomllib.loads(line)
+    except tomllib.TOMLDecodeError:
+        return {}
 
 
 def words(section: str) -> dict[str, tuple[str, ...]]:

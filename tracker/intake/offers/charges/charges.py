@@ -68,6 +68,7 @@ def fill_charges(
         elif cell is not None and column.role is Role.FREIGHT:
             _take_freight_words(draft, cell, column)
     own = [*below, *_remarked(cells, columns), *_commented(draft.cell), *charges_of_load(scope, load)]
+    draft.by_figure = draft.by_figure or bool(own or scope.charges or columns.of(*ON_TOP))
     in_row = [*in_columns, *((said.value.kind, said.value.label) for said in own)]
     in_row += [(ChargeKind.FREIGHT, "")] if told.freight_borne else []
     around = [said for said in scope.charges if not _said_in_row(said.value, in_row)]

@@ -153,6 +153,9 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     unsized: list[tuple[_Board, int, Cell]] = []
     for whole in rows:
         said = size_of_row(whole, columns)
+        if said is None and not sized:
+            complete = False
+            continue
         told = tuple([whole.cells[column.index].text if column.index in whole.cells else "" for column in board])
         key = (whole.row.headings, told)
         if said is not None:
@@ -160,7 +163,7 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
             continue
         complete = False
         price = next((whole.cells[price.index] for price in columns.prices if price.index in whole.own), None)
-        if sized and price is not None:
+        if price is not None:
             unsized.append((key, whole.row.index, price))
     found: dict[int, Said[KgBracket]] = {}
     if all(len(group) == 1 and _is_bare(group[0][1].value) for group in groups.values()):

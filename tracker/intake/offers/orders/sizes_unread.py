@@ -62,6 +62,7 @@ class SizesUnread:
         if telling:
             sizes = {size: text.strip() for text in telling for size in sizes_said(text)}
             self._sized.append((draft, sizes))
+            draft.by_figure = True
 
     def ask(self, drafts: Iterable[Draft]) -> None:
         """Asks what orders each price of a board is for, where several prices differ in such words."""

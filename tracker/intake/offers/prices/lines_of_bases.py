@@ -32,7 +32,7 @@ def joined_down(drafts: Iterable[Draft]) -> list[Draft]:
 
 
 def _same_money(one: Draft, other: Draft) -> bool:
-    if one.state is not State.ACCEPTED or other.state is not State.ACCEPTED or one.basis is other.basis:
+    if one.basis is other.basis or one.state is not State.ACCEPTED or other.state is not State.ACCEPTED:
         return False
     if (one.currency, one.delivered, one.product) != (other.currency, other.delivered, other.product):
         return False

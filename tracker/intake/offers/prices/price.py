@@ -1,6 +1,7 @@
 """The price of a draft: its amount, its currency and what it is per, with every doubt asked."""
 
 from decimal import Decimal
+from fractions import Fraction
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
@@ -266,10 +267,9 @@ def _look(draft: Draft) -> None:
     """A price far outside what board costs is told; one that no board ever cost is asked, unless the row itself says
     currency, basis and a figure that reads one way: then it is certain what was written, and the verdict says that it
     looks like another basis."""
-    if draft.price is None or draft.currency is None or draft.basis is None:
+    if draft.price is None or draft.currency is None:
         return
-    measure = BoardMeasure(draft.grammage_gsm, draft.sheet_mm)
-    tonne = far_off(draft.price, draft.currency, draft.basis, measure)
+    tonne = far_off_at(draft, draft.price)
     if tonne is not None:
         text = f"This makes {float(tonne):,.0f} {draft.currency} a tonne, far outside what board usually costs."
         certain = _row_says(draft, "currency", "basis") and not _two_figures(draft.cell)
@@ -277,6 +277,14 @@ def _look(draft: Draft) -> None:
             draft.ask(NoteCode.OUTSIDE_USUAL_RANGE, draft.price_key, draft.where, text, draft.cell.text.strip())
         else:
             draft.note(NoteCode.OUTSIDE_USUAL_RANGE, draft.where, text)
+
+
+def far_off_at(draft: Draft, price: Decimal) -> Fraction | None:
+    """What a price of this board, in the offer's money and unit, is per tonne where that is far outside what board
+    usually costs; None where it is not."""
+    if draft.currency is None or draft.basis is None:
+        return None
+    return far_off(price, draft.currency, draft.basis, BoardMeasure(draft.grammage_gsm, draft.sheet_mm))
 
 
 def _two_figures(cell: Cell) -> bool:

@@ -49,6 +49,7 @@ def ask_of_change(
     every = tuple(_said(draft, price.column, scope, own))
     if not every:
         return
+    draft.by_figure = True
     net, taxed = price.column.role is Role.NET_PRICE or Kind.LIST in beside, Kind.TAXED in beside
     told = (one for one in every if _is_of(one.value, draft))
     if Kind.PREVIOUS in beside:

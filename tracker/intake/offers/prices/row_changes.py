@@ -26,7 +26,10 @@ _TELLING = (*_NAMING, Role.REMARKS)
 
 
 class RowChanges:
-    """The notes of a file that call prices off, by their signs, and the columns of a table whose cells may do so."""
+    """The notes of a file that call prices off, by their signs, and the columns of a table whose cells may do so.
+
+    `by_sign`: whether there are such notes, so that a sign at any cell of a row may do so.
+    """
 
     def __init__(self, table: Table, columns: Columns, levels: Iterable[Level], titles: Sequence[Words]) -> None:
         self._sheet = table.view.sheet
@@ -34,6 +37,7 @@ class RowChanges:
         self._notes = {
             sign: words for words in reversed(around) if withdrawn(words.text) and (sign := sign_ahead(words.text))
         }
+        self.by_sign = bool(self._notes)
         self._priced = frozenset(price.index for price in columns.prices)
         self._counting = numbering_columns(table) if self._notes else frozenset()
         known = {column.index for role, held in columns.by_role.items() if role not in _TELLING for column in held}

@@ -4,13 +4,15 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from fractions import Fraction
-from itertools import combinations
+from itertools import combinations, filterfalse
 
 from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.draft import DECIMAL, Draft
 from tracker.intake.offers.prices.rivals import HOLDS
+from tracker.intake.offers.rows.rows import WholeRow
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.price_kinds import tells_price_kind
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis, BoardMeasure, per_tonne
 from tracker.trade.offer import Evidence, NoteCode, State
@@ -222,6 +224,17 @@ def disagreeing_rows(drafts: Iterable[Draft]) -> None:
             if not any(asked.code is NoteCode.PRICES_DISAGREE for asked in earlier.asked):
                 _disagree(earlier, draft)
             _disagree(draft, earlier)
+
+
+def words_of_row(whole: WholeRow, uncompared: frozenset[int]) -> str:
+    """All that a row says besides its prices, their kind and its number (`uncompared`: their columns), told apart by a
+    sign that no cell holds."""
+    cells = whole.cells
+    told = [cells[index].text for index in sorted(cells) if index not in uncompared]
+    texts = list(filterfalse(tells_price_kind, told))
+    texts += [] if whole.row.unsure else [line.text for line in whole.row.lines]
+    words = "\x1f".join(texts)
+    return "\x1f".join([" ".join(text.split()) for text in texts]) if "\n" in words else words
 
 
 def _times_said(drafts: Iterable[Draft]) -> Counter[str]:

@@ -1,7 +1,8 @@
 """Which units of measure a file uses, for the one question they settle: what its 'ton' is."""
 
+from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 
 from tracker.intake.columns.roles.cells import caliper_of, weight_of
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
@@ -32,6 +33,11 @@ class Units:
     kilos: int = 0
     feet: int = 0
     tonnes: int = 0
+
+    def add(self, seen: "Units", times: int) -> None:
+        """Counts what was seen in one text for each time that it stands in the file."""
+        for kind in fields(self):
+            setattr(self, kind.name, getattr(self, kind.name) + times * getattr(seen, kind.name))
 
     @property
     def pounds_and_inches_throughout(self) -> bool:
@@ -159,20 +165,18 @@ def _count_table(units: Units, read: ReadTable) -> None:
         units.kilos += column.mass_units == (MassUnit.KG,)
     for column in read.columns.of(Role.BASIS):
         units.tonnes += any(_is_tonne(cell.text) for cell in read.cells(column))
-    for column in read.columns.of(
-        Role.CALIPER,
-        Role.WEIGHT,
-        Role.PRODUCT,
-        Role.GRADE,
-        Role.BASIS,
-        Role.MINIMUM,
-        Role.BRACKET,
-        Role.SHEET_SIZE,
-        Role.ROLL_WIDTH,
-    ):
-        for cell in read.cells(column):
-            if isinstance(cell.value, str):
-                _count_words(units, cell.text)
+    cells = (cell for column in read.columns.of(*_WITH_UNITS) for cell in read.cells(column))
+    # The boards of a long list come many times each.
+    for text, times in Counter(cell.text for cell in cells if isinstance(cell.value, str)).items():
+        seen = Units()
+        _count_words(seen, text)
+        units.add(seen, times)
+
+
+_WITH_UNITS = (
+    Role.CALIPER, Role.WEIGHT, Role.PRODUCT, Role.GRADE, Role.BASIS, Role.MINIMUM, Role.BRACKET, Role.SHEET_SIZE,
+    Role.ROLL_WIDTH,
+)  # fmt: skip
 
 
 def _is_tonne(text: str) -> bool:

@@ -1,6 +1,7 @@
 """Rows of a list that sum up those above them and are measured as boards are: 'Average | 290 | 1,033'."""
 
 from collections.abc import Mapping
+from functools import lru_cache
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
@@ -21,6 +22,7 @@ class Means:
     def __init__(self, table: Table, columns: Columns, neighbours: Neighbours) -> None:
         self._table, self._columns, self._neighbours = table, columns, neighbours
         self._measured = columns.of(Role.CALIPER, Role.WEIGHT)
+        self._closing = table.rows[-_CLOSING:][0].index if table.rows else 0
 
     def told(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> tuple[str, str]:
         """Why a row offers nothing, and why it may be no offer."""
@@ -40,15 +42,17 @@ class Means:
     def _sums_up_the_list(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> bool:
         """'Average of list | 74.5 | 1,093.67' at the end of a list: the mean weight describes no board, where the price
         is the mean of those above it. So is that of 'Average SBS' below rows of SBS, wherever it stands."""
-        if names_board(label.text):
-            return _begins_or_ends_as_sum(label.text) and self._neighbours.sum_up(row.index, cells)
-        last = self._table.rows[-_CLOSING:][0].index <= row.index or row.after_gap
-        named = last and is_total(label.text)
+        if _begins_or_ends_as_sum(label.text) and names_board(label.text):
+            return self._neighbours.sum_up(row.index, cells)
+        last = self._closing <= row.index or row.after_gap
+        if not (last and is_total(label.text)):
+            return False
         graded, measured = (self._columns.of(role) for role in (Role.GRADE, Role.CALIPER))
         described = any(one.index in cells for one in graded) and any(one.index in cells for one in measured)
-        return named and not described and self._neighbours.sum_up(row.index, cells)
+        return not described and self._neighbours.sum_up(row.index, cells)
 
 
+@lru_cache(maxsize=8192)
 def _begins_or_ends_as_sum(text: str) -> bool:
     """'Average SBS', 'GC1, Mittel'; not 'SBS medium caliper', whatever else a word for a mean may be."""
     said = text.strip(_AROUND)

@@ -96,6 +96,7 @@ class Rows:
         self.charges_below: Mapping[int, tuple[Said[ChargeWords], ...]] = {}
         self._runs = ChargeRuns()
         self._headings: Headings | None = None
+        self._own: dict[frozenset[int], frozenset[int]] = {}
         self._gone_over = False
 
     def go_over(self) -> None:
@@ -122,7 +123,9 @@ class Rows:
             whole = self._filled_in(row, cells, held)
             held = {index: whole[index] for index in self._once if index in whole}
             self._runs.take_board(row.index, headings)
-            yield WholeRow(row, whole, frozenset(cells), doubt)
+            own = frozenset(cells)
+            # Rows with cells in the same columns share what tells which these are.
+            yield WholeRow(row, whole, self._own.setdefault(own, own), doubt)
         for charged in self._runs.of_all():
             self.stated.extend((charged.words,) if charged.words is not None else ())
             self.charges.extend((charged.charge,) if charged.charge is not None else ())
@@ -145,21 +148,25 @@ class Rows:
 
     def _as_above(self, cells: dict[int, Cell], above: dict[int, Cell]) -> dict[int, Cell]:
         """The row with what stands above each sign for 'the same' in its place; a price stays where its sign stands."""
-        signs = [index for index, cell in cells.items() if isinstance(cell.value, str) and says_same(cell.text)]
+        copied = [(index, cells[index]) for index in self._copied if index in cells]
+        signs = [index for index, cell in copied if isinstance(cell.value, str) and says_same(cell.text)]
         if not signs:
             return cells
-        same = {index: above[index] for index in self._copied if index in signs and index in above}
+        same = {index: above[index] for index in signs if index in above}
         for index in self._priced & same.keys():
             same[index] = same[index]._replace(row=cells[index].row, column=cells[index].column)
         return cells | same if same else cells
 
     def _filled_in(self, row: BodyRow, cells: dict[int, Cell], held: dict[int, Cell]) -> dict[int, Cell]:
+        """The row's cells with the values that hold for it; nobody changes what is handed out, so that a row that needs
+        none is handed out as it is."""
+        missing = [column for column in self._filled if column.index not in cells]
+        if not missing:
+            return cells
         whole = dict(cells)
         spread = self._table.view.spread
         new_board = any(index in cells for index in self._leaders)
-        for column in self._filled:
-            if column.index in whole:
-                continue
+        for column in missing:
             merged = spread.get((row.index, column.index)) if spread else None
             if merged is not None:
                 whole[column.index] = merged

@@ -19,7 +19,10 @@ def priced_anew(view: View, zone: Zone, row: int) -> Zone | None:
     """
     cells = view.rows[row]
     # Every row of a long list is asked, and nearly all have a figure: no row of units has.
-    if not all(isinstance(cell.value, str) for cell in cells.values()) or not any(map(_is_unit, cells.values())):
+    for cell in cells.values():
+        if not isinstance(cell.value, str):
+            return None
+    if not any(map(_is_unit, cells.values())):
         return None
     priced = {column.index for column in zone.columns if _is_price(column)}
     units = {index: cell for index, cell in cells.items() if index in priced and _is_unit(cell)}

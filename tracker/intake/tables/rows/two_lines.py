@@ -51,6 +51,8 @@ def _lined(view: View, rows: Sequence[int], priced: Sequence[int]) -> Lined | No
     if not all(_sums_up(view, row) for row in sums if row < boards[-1]):
         return None
     others = set(rows) - set(priced)
+    if not others:
+        return None
     spacing = min((below - above for above, below in pairwise(sorted(rows))), default=1)
     *between, last = (_worded(view, _touching(others, board, spacing)) for board in boards)
     # 'Payment 30 days' behind the last board's own lines goes on with the whole list.

@@ -175,7 +175,7 @@ def row_offers(label: str) -> Offering:
 
     A word that may be another ('Market') counts only right beside the board.
     """
-    if not _telling().find(label):
+    if not (_telling().may_begin_in(label) and _telling().find(label)):
         # Most names of a long list end here, each of them different.
         return Offering.SURELY
     if phrases("examples").find(label):

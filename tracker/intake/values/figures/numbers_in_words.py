@@ -26,7 +26,7 @@ def in_figures_to_the_end(text: str) -> str:
 
 def outside_large_numbers(text: str, put: Callable[[str], str]) -> str:
     """A text with `put` done to all of it but the numbers that are not read; a large word alone is none of them."""
-    if not _LARGE.search(text):
+    if not _may_have_large(text):
         return put(text)
     done, reached = [], 0
     for match in _run().finditer(text):
@@ -39,7 +39,7 @@ def outside_large_numbers(text: str, put: Callable[[str], str]) -> str:
 def says_unread_number(text: str) -> bool:
     """'Five hundred fifty kg': a number that is not read, but for one in brackets behind its figures: '500 (five
     hundred) kg'."""
-    if not _LARGE.search(text):
+    if not _may_have_large(text):
         return False
     unread = (match for match in _run().finditer(text) if _is_unread(match))
     return any(not _REPEATS.search(text[: match.start()]) for match in unread)
@@ -56,11 +56,27 @@ _READ = re.compile(rf"(?:\d{{1,3}}(?:\s?{_THOUSAND})?\s{_AND}\s)?\d{{1,3}}\s?{_T
 """'Ten thousand', 'five and ten thousand' behind 'between'."""
 
 
+def _may_have_large(text: str) -> bool:
+    """Whether a whole word may be a large number: the 'mil' of 'Mill' is none. Asked first, because the pattern for
+    numbers of several words is one of thousands of signs, which few files need."""
+    return _LARGE.search(text) is not None and _large_word().search(text) is not None
+
+
+@cache
+def _large_word() -> re.Pattern[str]:
+    return re.compile(rf"(?<![^\W\d]){_large()}\b", re.IGNORECASE)
+
+
+@cache
+def _large() -> str:
+    one = _any_of(_figures())
+    return rf"(?:{one})*(?:{_HUNDRED}|{_THOUSAND})(?:{_AND}|{one}|{_HUNDRED}|{_THOUSAND})*"
+
+
 @cache
 def _run() -> re.Pattern[str]:
     """Words for numbers one behind the other, of which one is large: 'four thousand five hundred', 'zweihundert'."""
-    one = _any_of(_figures())
-    large = rf"(?:{one})*(?:{_HUNDRED}|{_THOUSAND})(?:{_AND}|{one}|{_HUNDRED}|{_THOUSAND})*"
+    one, large = _any_of(_figures()), _large()
     piece = rf"(?:{large}|(?:{one})(?:{_AND}|{one})*)\b"
     apart = rf"(?:-|\s+(?:{_AND}\s+)?)"
     return re.compile(
