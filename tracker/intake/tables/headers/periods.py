@@ -19,7 +19,7 @@ _LEFT_OVER = " .,'’/0123456789-"
 
 @lru_cache(maxsize=4096)
 def is_period(text: str) -> bool:
-    """'January', 'Q2 2026', '3. Quartal', '2025', 'Mai 26', '01.07.2026': a time and nothing else, on one line or two."""
+    """'January', 'Q2 2026', '3. Quartal', '2025', 'Mai 26', '01.07.2026': a time alone, on one line or two."""
     text = " ".join(text.split())
     if date_readings(text) or _NUMBERED.fullmatch(text):
         return True
