@@ -12,6 +12,7 @@ from tracker.intake.values.boards.legends import LegendEntry, entries_side_by_si
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.basis import basis_text
 from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.prices.units_of_codes import units_of_codes
 from tracker.intake.words.fold import fold
 
 
@@ -97,6 +98,8 @@ def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
     for name, explanation in _pairs(sheet):
         yield fold(name.text).strip(" :="), explanation.text.lstrip(" :="), explanation.text
     for words in _loose(sheet):
+        for _, code, unit in units_of_codes(words.text):
+            yield code, unit, words.text
         parts = _PARTS.split(_without_label(words.text))
         for part in (entry for piece in parts for entry in entries_side_by_side(piece)):
             found = _IN_ONE_TEXT.fullmatch(part)
