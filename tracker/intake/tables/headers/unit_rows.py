@@ -8,6 +8,7 @@ from tracker.intake.tables.headers.heads import head_of_words, head_text, looks_
 from tracker.intake.tables.headers.zones import Zone
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
+from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.heads.header import header
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold
@@ -27,8 +28,12 @@ def priced_anew(view: View, zone: Zone, row: int) -> Zone | None:
     units = {index: cell for index, cell in cells.items() if index in priced and _is_unit(cell)}
     if not units or not _prices_under(view, row, units) or names_board_and_unit(view, row):
         return None
-    words = [cell for index, cell in cells.items() if index not in units and not _says_again(cell, zone)]
+    others = [cell for index, cell in cells.items() if index not in units]
+    words = [cell for cell in others if not _says_again(cell, zone)]
     if words and (len(words) > 1 or words[0].column != min(cells) or not isinstance(words[0].value, str)):
+        return None
+    if words != others and any(names_grade(cell.text) for cell in words):
+        # 'CUK | lb/MSF | $/ST' below 'SBS | lb/MSF | $/ST' heads calipers of another board.
         return None
     anew = [_per(column, units[column.index]) if column.index in units else column for column in zone.columns]
     titles = tuple(Words(view.sheet, row, cell, cell.text.strip()) for cell in words)
