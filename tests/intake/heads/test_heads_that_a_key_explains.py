@@ -107,3 +107,13 @@ def test_a_sentence_that_tells_no_size_leaves_it_asked(said):
     heads = ["KM", "GM"] if "KM" in said else ["LTL", "TL"]
     found = lines([[said], ["EUR per 1000 kg"], ["Grade", "µm", "g/m²", *heads], ["GC1", 400, 250, 1290, 1240]])
     assert {str(line.state) for line in found.values()} == {"question"}
+
+
+def test_what_is_below_a_load_stays_an_order_size():
+    said = "TL = 40,000 lb or more on one truck; LTL = anything below that. Delivered."
+    rows = [["Grade", "µm", "g/m²", "USD/ST"], [None] * 3 + ["LTL", "TL"], ["GC1", 400, 250, 1290, 1240], [said]]
+    found = lines(rows)
+    limits = [(line.offer.from_kg, line.offer.below_kg) for line in found.values()]
+    assert [tuple(limit and round(limit / POUND) for limit in pair) for pair in limits] == [
+        (None, 40_000), (40_000, None),
+    ]  # fmt: skip

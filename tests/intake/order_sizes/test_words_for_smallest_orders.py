@@ -45,7 +45,8 @@ def test_smallest_orders_now_and_then(said):
         ("We do not enter orders under 5 tonnes", 5000), ("Preise frei Haus, kleinste Bestellmenge 1,5 t", 1500),
         ("Pas de frais. Plus petite commande 3 t", 3000), ("No aceptamos pedidos de menos de 2 t", 2000),
         ("Smallest drop 500 kg", 500), ("Carriage paid. Minimum delivery 1 tonne", 1000),
-        ("Free delivery from 5 tonnes", None), ("Minimum delivery 2 weeks", None), ("Two tonnes is what a pallet truck carries", None),
+        ("Free delivery from 5 tonnes", None), ("Minimum delivery 2 weeks", None),
+        ("Two tonnes is what a pallet truck carries", None),
     ],
 )  # fmt: skip
 def test_words_for_the_smallest_order(text, kg):

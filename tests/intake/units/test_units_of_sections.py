@@ -138,3 +138,11 @@ def test_figures_that_do_not_fit_the_heads_above_are_asked():
 def test_a_row_with_another_head_begins_a_table_of_its_own():
     found = with_areas(["By area", None, None, "EUR/1000 m²", "Remarks"])
     assert {(str(one.state), one.offer.caliper_um) for one in found} == {("question", None)}
+
+
+def test_a_second_header_of_all_columns_takes_nothing_from_the_one_above():
+    above = [["Board", "g/m²", "µm", "EUR/1000 kg delivered"], ["GC1", 240, 370, 1412], []]
+    found = lines([*above, ["Board", "g/m²", "µm", "EUR/1000 m², EXW"], ["GC2", 250, 395, 328]])
+    assert [(str(one.offer.basis), one.offer.delivered, str(one.state)) for one in found.values()] == [
+        ("tonne", True, "accepted"), ("1000m2", False, "accepted"),
+    ]  # fmt: skip

@@ -206,6 +206,10 @@ def _explained(table: Table, key: Mapping[str, str]) -> Table:
     named = {column: place for column in table.columns if (place := _lettered(column, key)) is not None}
     if len(key) < _FEWEST or len(named) < _FEWEST:
         return table
+    sized = {_size(key[_code_of(column.heads[place].text)]) is not None for column, place in named.items()}
+    if len(sized) > 1:
+        # 'TL = 42,000 lb or more; LTL = anything below that': what is below that is no term of delivery.
+        return table
     columns = (_headed(column, key, named[column]) if column in named else column for column in table.columns)
     return replace(table, columns=tuple(columns))
 

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headers.header_rows import names_board_and_unit
 from tracker.intake.tables.headers.heads import head_of_words, head_text, looks_priced
 from tracker.intake.tables.headers.zones import Zone
@@ -32,7 +33,7 @@ def priced_anew(view: View, zone: Zone, row: int) -> Zone | None:
     words = [cell for cell in others if not _says_again(cell, zone)]
     if words and (len(words) > 1 or words[0].column != min(cells) or not isinstance(words[0].value, str)):
         return None
-    if words != others and any(names_grade(cell.text) for cell in words):
+    if words != others and (not _leaves_out_heads(view, zone, row) or any(names_grade(cell.text) for cell in words)):
         # 'CUK | lb/MSF | $/ST' below 'SBS | lb/MSF | $/ST' heads calipers of another board.
         return None
     anew = [_per(column, units[column.index]) if column.index in units else column for column in zone.columns]
@@ -44,6 +45,12 @@ def _says_again(cell: Cell, zone: Zone) -> bool:
     """The 'Delivery' of 'By area | | | EUR/1000 m² | Delivery' below 'Board | g/m² | µm | EUR/t | Delivery'."""
     heads = next((column.heads for column in zone.columns if column.index == cell.column), ())
     return bool(heads) and fold(heads[-1].text).strip() == fold(cell.text).strip()
+
+
+def _leaves_out_heads(view: View, zone: Zone, row: int) -> bool:
+    """Figures stand below it where it has no head and the header above has one; a header of all columns is its own."""
+    bare = {column.index for column in zone.columns if column.heads} - view.rows[row].keys()
+    return any(is_figure(cell) for index, cell in view.rows.get(row + 1, {}).items() if index in bare)
 
 
 def _is_unit(cell: Cell) -> bool:
