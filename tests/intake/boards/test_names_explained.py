@@ -163,3 +163,36 @@ def test_a_comma_ends_what_a_name_is_where_the_next_name_follows(text):
 
 def test_a_name_explained_behind_a_colon_is_no_label():
     assert [entry.name for entry in legend("Alba weiß: GC1 = Faltschachtelkarton")] == []
+
+
+CODES = ["H1", "H2", "N1", "P0"]
+
+
+def of_codes(*key, called=CODES):
+    rows = [[code, 18, 75, 55 - place] for place, code in enumerate(called)]
+    found = lines([["Cd", "Pt", "lb/MSF", "Net USD/cwt"], *rows, [], *([line] for line in key)])
+    return [(str(line.state), line.offer.grade, line.offer.coated_sides) for line in found.values()]
+
+
+@pytest.mark.parametrize(
+    "figure",
+    [
+        "figure = sides coated", "the last digit is the number of coated sides", "Ziffer = gestrichene Seiten",
+        "chiffre = nombre de faces couchées", "cifra = caras estucadas", "siffran betyder antal bestrukna sidor",
+    ],
+)  # fmt: skip
+def test_codes_of_a_letter_and_a_figure_that_are_both_explained(figure):
+    told = of_codes(f"H = SBS, N = CUK, P = URB; {figure}")
+    assert told == [("accepted", "SBS", 1), ("accepted", "SBS", 2), ("accepted", "CUK", 1), ("accepted", "URB", 0)]
+
+
+@pytest.mark.parametrize(
+    "key", ["H = SBS, N = CUK, P = URB", "figure = sides coated", "H = SBS, N = CUK; figure = sides coated or plies"]
+)
+def test_codes_of_which_one_part_is_not_explained_are_asked(key):
+    assert {state for state, *_ in of_codes(key)} == {"question"}
+
+
+def test_codes_that_no_board_has_are_asked():
+    told = of_codes("H = SBS, N = CUK, H = CRB, P = URB; figure = sides coated", called=["N1", "N0", "P3", "X1", "H1"])
+    assert told == [("accepted", "CUK", 1), *[("question", None, None)] * 4]

@@ -168,3 +168,9 @@ def test_freight_on_a_condition_leaves_the_delivered_cost_open():
 )  # fmt: skip
 def test_a_charge_is_a_making_in_german_alone(heads, price, charges):
     assert charged([[*heads, price, "Charge"], ["GC1", 450, 1120, 40], ["GD2", 400, 820, 35]], "C2") == charges
+
+
+def test_freight_at_a_flat_rate_brings_the_board_to_the_dock():
+    heads = [["Sorte", "g/m²", "µm", "Grundpreis", "Energiezuschl.", "Frachtpausch."], [None] * 3 + ["EUR/t"] * 3]
+    (line,) = lines([*heads, ["GC1", 250, 405, 1290, 38, 44]]).values()
+    assert {(charge.price, charge.freight) for charge in line.offer.charges} == {(38, False), (44, True)}

@@ -283,3 +283,10 @@ def test_a_row_of_freight_is_said_of_the_price_that_it_stands_below(row, deliver
     head = ["Board", "Caliper (pt)", "lb/MSF", "Price A USD/ST", "Price B USD/ST"]
     found = lines([head, ["SBS", 16, 68, 1215, 1290], row])
     assert [line.offer.delivered for line in found.values()] == delivered
+
+
+def test_served_says_delivered_where_it_stands_alone():
+    assert find_delivery("€/kg, servido").delivered is True
+    assert find_delivery("Servido").delivered is True
+    assert find_delivery("servido de almacén") is None
+    assert find_delivery("Pedido servido en 48 horas") is None

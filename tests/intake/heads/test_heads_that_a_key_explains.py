@@ -69,3 +69,51 @@ def test_cents_over_figures_stay_cents():
 def test_a_board_called_lined_is_what_its_code_says():
     found = lines([["Board", "g/m²", "EUR/tonne"], ["GD2 lined chipboard", 320, 872], ["Plain chipboard", 400, 655]])
     assert [line.offer.grade for line in found.values()] == ["CRB", "URB"]
+
+
+@pytest.mark.parametrize(
+    ("said", "heads", "sizes"),
+    [
+        (
+            "TL means 40,000 lb or more on one truck; LTL means 5,000 lb up to, not including, 40,000 lb.", "LTL TL",
+            [(5_000, 40_000), (40_000, None)],
+        ),
+        (
+            "TL stands for 40,000 lb and up, LTL stands for 5,000 lb up to 40,000 lb", "LTL TL",
+            [(5_000, 40_000), (40_000, None)],
+        ),
+        ("KM bedeutet Aufträge unter 5 t; GM bedeutet 5 t und mehr auf einem Lkw", "KM GM", [(None, 5), (5, None)]),
+        ("PC signifie moins de 5 t ; CC signifie 5 t et plus sur un camion", "PC CC", [(None, 5), (5, None)]),
+        ("PQ significa menos de 5 t; CC significa 5 t o más en un camión", "PQ CC", [(None, 5), (5, None)]),
+        ("HB betyder 5 ton eller mer på en bil; DB betyder under 5 ton", "DB HB", [(None, 5), (5, None)]),
+    ],
+)  # fmt: skip
+def test_a_sentence_says_what_size_a_head_means(said, heads, sizes):
+    unit = POUND if "lb" in said else 1000
+    found = lines([[said], ["EUR per 1000 kg"], ["Grade", "µm", "g/m²", *heads.split()], ["GC1", 400, 250, 1290, 1240]])
+    limits = [(line.offer.from_kg, line.offer.below_kg) for line in found.values()]
+    assert [tuple(limit and round(limit / unit) for limit in pair) for pair in limits] == sizes
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "TL means a full truck; LTL means anything less", "TL ships in 2 weeks; LTL means 5,000 lb and up",
+        "KM bedeutet nicht unter 5 t; GM ist das Übrige",
+    ],
+)  # fmt: skip
+def test_a_sentence_that_tells_no_size_leaves_it_asked(said):
+    heads = ["KM", "GM"] if "KM" in said else ["LTL", "TL"]
+    found = lines([[said], ["EUR per 1000 kg"], ["Grade", "µm", "g/m²", *heads], ["GC1", 400, 250, 1290, 1240]])
+    assert {str(line.state) for line in found.values()} == {"question"}
+
+
+def test_what_is_below_a_load_stays_an_order_size():
+    said = "TL = 40,000 lb or more on one truck; LTL = anything below that. Delivered."
+    rows = [["Grade", "µm", "g/m²", "USD/ST"], [None] * 3 + ["LTL", "TL"], ["GC1", 400, 250, 1290, 1240], [said]]
+    found = lines(rows)
+    limits = [(line.offer.from_kg, line.offer.below_kg) for line in found.values()]
+    assert [tuple(limit and round(limit / POUND) for limit in pair) for pair in limits] == [
+        (None, 40_000), (40_000, None),
+    ]  # fmt: skip

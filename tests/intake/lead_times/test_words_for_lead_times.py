@@ -347,3 +347,29 @@ def test_weeks_of_notice_are_told(text):
     line = lines([*BOARD, [text]])["D2"]
     assert line.offer.lead_days is None
     assert "lead-time-unread" in codes(line)
+
+
+@pytest.mark.parametrize(
+    ("text", "lead"),
+    [
+        ("Two weeks to ship", (14, 14)), ("(4) Two weeks to ship. Last year we shipped 18,400 tons.", (14, 14)),
+        ("Production 4 to 5 weeks out", (28, 35)), ("Ex works, Lfz. 4-5 Wo.", (28, 35)),
+        ("Good thru 31 March 2027 - 3 wks", (21, 21)), ("DAP - gültig bis 31.03.2027 - 4 Wochen", (28, 28)),
+        ("validité : 31/03/2027 - fabrication 4 semaines", (28, 28)),
+        ("válido hasta 31/03/2027 - fabricación 4 semanas", (28, 28)), ("gäller t.o.m. 2027-03-31, 3 veckor", (21, 21)),
+        ("DAP, 10 - 12 weeks", (70, 84)), ("valid to 31.03.27 - 4 - 6 weeks", (28, 42)),
+    ],
+)  # fmt: skip
+def test_times_beside_last_days_and_words_for_leaving(text, lead):
+    assert lines([*BOARD, [text]])["D2"].offer.lead_days == lead
+
+
+@pytest.mark.parametrize("text", ["Two weeks to ship. Four weeks to make", "3 weeks to ship, sheets 5 weeks"])
+def test_several_times_of_leaving_are_none(text):
+    assert lines([*BOARD, [text]])["D2"].offer.lead_days is None
+
+
+@pytest.mark.parametrize("head", ["Wks out", "Weeks out"])
+def test_weeks_out_are_a_column_of_lead_times(head):
+    found = lines([["Grade", "µm", "g/m²", "EUR/tonne", head], ["GC1", 430, 290, 1201, 4], ["GD2", 430, 320, 871, 2]])
+    assert [line.offer.lead_days for line in found.values()] == [(28, 28), (14, 14)]

@@ -44,7 +44,9 @@ def test_smallest_orders_now_and_then(said):
         ("Delivered. Two tonnes is the least we ship.", 2000), ("We supply from 1.000 kg upwards", 1000),
         ("We do not enter orders under 5 tonnes", 5000), ("Preise frei Haus, kleinste Bestellmenge 1,5 t", 1500),
         ("Pas de frais. Plus petite commande 3 t", 3000), ("No aceptamos pedidos de menos de 2 t", 2000),
-        ("Free delivery from 5 tonnes", None), ("Two tonnes is what a pallet truck carries", None),
+        ("Smallest drop 500 kg", 500), ("Carriage paid. Minimum delivery 1 tonne", 1000),
+        ("Free delivery from 5 tonnes", None), ("Minimum delivery 2 weeks", None),
+        ("Two tonnes is what a pallet truck carries", None),
     ],
 )  # fmt: skip
 def test_words_for_the_smallest_order(text, kg):

@@ -81,3 +81,40 @@ def test_unit_codes_parted_by_spaces_or_strokes(legend):
     ]  # fmt: skip
     twice = lines([heads, *rows, [], [None, f"{legend}  CW=MSF"]])
     assert str(twice["F2"].state) == "question"
+
+
+CODED = [["GC1", 255, 410, 1242, "A"], ["GC1", 325, 560, 402.5, "B"], ["GC2", 300, 470, 417, "D"]]
+
+
+@pytest.mark.parametrize(
+    ("head", "legend"),
+    [
+        (
+            "Code",
+            ["Code A: figure is euros per metric tonne", "Code B: euros per 1,000 m²", "Code D: euros per roll"],
+        ),
+        ("Kz", ["Kz A: Preis in Euro je 1.000 kg; Kz B: Preis in Euro je 1.000 m²; Kz D: Preis in Euro je Rolle"]),
+        ("Code", ["Code A : prix en euros par tonne", "Code B : euros par 1000 m²", "Code D : euros par bobine"]),
+        ("Clave", ["Clave A: precio en euros por tonelada métrica", "Clave B: importe en euros por 1.000 m²"]),
+        ("Kod", ["Kod A: priset är i euro per 1000 kg", "Kod B: priset anges i euro per 1000 m²"]),
+    ],
+)
+def test_codes_that_sentences_explain_by_the_head_of_their_column(head, legend):
+    rows = [["Board", "gsm", "Micron", "Figure", head], *CODED, [], *([line] for line in legend)]
+    told = offered(rows)
+    assert told[:2] == [("1242", "EUR", "tonne", "accepted"), ("402.5", "EUR", "1000m2", "accepted")]
+    assert told[2][2:] == (None, "question")
+
+
+@pytest.mark.parametrize(
+    "legend",
+    [
+        ["Code A: coated one side", "Code B: coated two sides"],
+        ["Code A: euros per tonne", "Code A: euros per 1,000 m²"],
+        ["Class A: figure is euros per tonne", "Class B: figure is euros per 1,000 m²"],
+        ["Code A: figure is euros per tonne before the yearly bonus", "Code B: euros per 1,000 m² if on stock"],
+    ],
+)
+def test_codes_that_are_no_units_or_not_certain_settle_none(legend):
+    rows = [["Board", "gsm", "Micron", "Figure", "Code"], *CODED, [], *([line] for line in legend)]
+    assert {one[3] for one in offered(rows)} == {"question"}

@@ -101,3 +101,48 @@ def test_a_unit_that_is_not_converted_is_asked_about_and_not_taken_for_the_title
 def test_what_else_is_said_per_something_leaves_the_titles_unit(heading):
     found = lines(two_sections(heading, 1040))
     assert str(found["D6"].offer.basis) == "short_ton"
+
+
+AREAS = [["GC2", 250, 395, 328, "4 weeks"], ["GT2", 300, 395, 301, "2 weeks"]]
+
+
+def with_areas(again, rows=AREAS, time="Lead time"):
+    above = [["Board", "g/m²", "µm", "EUR/1000 kg", time], ["GC1", 240, 370, 1412, "3 weeks"]]
+    return list(lines([*above, [], again, *rows]).values())[1:]
+
+
+@pytest.mark.parametrize(
+    ("again", "time"),
+    [
+        (["By area", None, None, "EUR/1000 m²", "Lead time"], "Lead time"),
+        (["Nach Fläche", None, None, "EUR je 1000 m²", "Lieferzeit"], "Lieferzeit"),
+        (["Par surface", None, None, "EUR pour 1000 m²", "Délai"], "Délai"),
+        (["Por superficie", None, None, "EUR por 1000 m²", "Plazo"], "Plazo"),
+        (["Per yta", None, None, "EUR per 1000 m²", "Leverans"], "Leverans"),
+    ],
+)
+def test_heads_that_a_second_row_of_units_leaves_out_are_those_above(again, time):
+    found = with_areas(again, time=time)
+    assert [(str(one.offer.basis), one.offer.grammage_gsm, one.offer.caliper_um) for one in found] == [
+        ("1000m2", 250, 395), ("1000m2", 300, 395),
+    ]  # fmt: skip
+    assert [one.offer.lead_days for one in found] == [(28, 28), (14, 14)]
+    assert {str(one.state) for one in found} == {"accepted"}
+
+
+def test_figures_that_do_not_fit_the_heads_above_are_asked():
+    (found,) = with_areas(["By area", None, None, "EUR/1000 m²", "Lead time"], [["GC2", 395, 250, 328, "4 weeks"]])
+    assert str(found.state) == "question"
+
+
+def test_a_row_with_another_head_begins_a_table_of_its_own():
+    found = with_areas(["By area", None, None, "EUR/1000 m²", "Remarks"])
+    assert {(str(one.state), one.offer.caliper_um) for one in found} == {("question", None)}
+
+
+def test_a_second_header_of_all_columns_takes_nothing_from_the_one_above():
+    above = [["Board", "g/m²", "µm", "EUR/1000 kg delivered"], ["GC1", 240, 370, 1412], []]
+    found = lines([*above, ["Board", "g/m²", "µm", "EUR/1000 m², EXW"], ["GC2", 250, 395, 328]])
+    assert [(str(one.offer.basis), one.offer.delivered, str(one.state)) for one in found.values()] == [
+        ("tonne", True, "accepted"), ("1000m2", False, "accepted"),
+    ]  # fmt: skip

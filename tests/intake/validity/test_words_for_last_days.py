@@ -170,3 +170,19 @@ def test_what_holds_or_stays_open_is_the_offer_and_nothing_else(said, last):
 )
 def test_until_when_a_vendor_stands_by_its_prices(note, day):
     assert str(offer(note).valid_until) == day
+
+
+@pytest.mark.parametrize(
+    "head",
+    ["price held until", "Preis gehalten bis", "prix tenu jusqu'au", "precio mantenido hasta", "priset gäller till"],
+)
+def test_a_column_of_days_until_which_prices_are_held(head):
+    rows = [["GC1", 430, 290, 1201, "2027-03-31"], ["GD2", 430, 320, 871, "2027-02-28"]]
+    found = lines([["Grade", "µm", "g/m²", "EUR/tonne", head], *rows])
+    assert [str(line.offer.valid_until) for line in found.values()] == ["2027-03-31", "2027-02-28"]
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+
+
+@pytest.mark.parametrize("said", ["gült. b. 31.03.2027", "Kurzliste, gült. bis 31.03.2027", "gilt b. 31.03.2027"])
+def test_last_days_behind_words_cut_short(said):
+    assert str(offer(said).valid_until) == "2027-03-31"

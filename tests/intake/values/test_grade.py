@@ -37,6 +37,7 @@ GRADES = [
     ("URB plain chip", "URB", None),
     ("greyboard", "URB", None),
     ("Graukarton", "URB", None),
+    ("Graukart.", "URB", None),
     ("carton gris", "URB", None),
     ("cartón gris", "URB", None),
     ("gråkartong", "URB", None),

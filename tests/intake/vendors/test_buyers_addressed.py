@@ -47,3 +47,21 @@ def test_the_firm_that_is_written_to_does_not_quote(vendor, buyer):
 )
 def test_who_writes_first_sells_or_is_asked_for_offers_quotes_all_the_same(rows):
     assert read([*([text] for text in rows), *_TABLE]).vendor == "Tennbrook Karton AG"
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "For Ferrowick Board", "For Ferrowick Board Inc.", "To Ferrowick Mills", "Prepared for Ferrowick Board",
+        "Attn Ferrowick Board Inc.", "Für Kartonhaus Ferrowick", "An Kartonhaus Ferrowick GmbH",
+        "Pour Cartonnerie Ferrowick SA", "À Cartonnerie Ferrowick", "Para Papelera Ferrowick, S.A.",
+        "För Ferrviks Kartong AB", "Till Ferrviks Kartong", "Kunde Handelshaus Ferrowick",
+    ],
+)  # fmt: skip
+def test_who_a_list_begins_with_as_its_reader_is_no_vendor(title):
+    assert read([[title], *_TABLE]).vendor is None
+
+
+@pytest.mark.parametrize("name", ["A Plus Paper Inc.", "Ferrowick Board", "Forrest Board Mills", "Anders Kartong AB"])
+def test_names_that_only_begin_like_such_words_are(name):
+    assert read([[name], *_TABLE]).vendor in (name, name.rstrip("."))

@@ -248,3 +248,22 @@ def test_other_words_at_the_head_of_a_sheet_are_none(title):
 def test_the_place_of_a_partnership_is_a_part_of_its_name(title, vendor):
     found = lines([[title], ["Carton", "g/m²", "µm", "EUR/t"], ["GC1", 300, 470, 874]])
     assert {line.offer.vendor for line in found.values()} == {vendor}
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "Lohnschnitt Ferrowick", "Handelshaus Ferrowick & Lohse", "Hartpappenfabrik Ferrowick", "Kartonghuset Ferrvik",
+        "Ferrviks Arkservice", "Ferrviks Wellråvara", "Formatpapier Ferrowick oHG", "Ferrowick Sheeting Services",
+    ],
+)  # fmt: skip
+def test_firms_called_by_what_they_do_with_board(name):
+    assert read([[name], [], *_LIST]).vendor == name
+    assert read([[f"{name} - Preise ab Werk"], [], *_LIST]).vendor == name
+
+
+@pytest.mark.parametrize(
+    "title", ["Lohnschnitt", "Lohnschnitt Preise", "Formatservice ab Lager", "Lohnschnitt GC1", "Arkservice, priser"]
+)
+def test_such_words_without_a_name_are_no_firm(title):
+    assert read([[title], [], *_LIST]).vendor is None

@@ -30,6 +30,7 @@ from tracker.intake.columns.roles.guess import role_by_cells, sizes_orders
 from tracker.intake.columns.roles.headed_figures import (
     NEVER_PRICES,
     by_words,
+    defines_tons,
     heads_prices_of_a_kind,
     letters_alone,
     mostly_priced,
@@ -60,14 +61,13 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headerless.headless import says_price
 from tracker.intake.tables.headers.heads import PRICE_ROLES
-from tracker.intake.tables.headers.periods import without_periods
+from tracker.intake.tables.headers.periods import of_shipment, without_periods
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.changes.totals import is_total
 from tracker.intake.values.heads.roles import MEASURES, ON_TOP, Role
 from tracker.intake.values.orders.masses import mass_text
 from tracker.intake.values.prices.basis import find_basis
-from tracker.intake.values.prices.ton_kinds import ton_under
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
 
@@ -191,11 +191,14 @@ def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     if column.said and column.said[-1].role is Role.LEAD_TIME and fit(Role.LEAD_TIME, column, cells) == 1:
         # 'LT' is a long ton too, and its times are figures under 'USD per MSF'.
         return Role.LEAD_TIME, True
+    if of_shipment(column.text) and mostly_priced(cells):
+        # 'Ship Jul 26' over 1,180: a lead time would be a number of days.
+        return None, False
     if (spreads_values(column) or heads_prices_of_a_kind(column)) and mostly_priced(cells):
         # 'OLD (thru 12/31/26)' names a last day as well.
         old = any(head.strength(Role.PREVIOUS_PRICE) >= _PLAINLY for head in column.said)
         return Role.PREVIOUS_PRICE if old else Role.PRICE, True
-    if _defines_tons(column, cells):
+    if defines_tons(column, cells):
         return Role.BASIS, True
     candidates = without_lookalikes(candidates_of(column.said), column.said)
     if not candidates:
@@ -207,12 +210,6 @@ def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
         # 'g/m² →' in line with 230, 260 and 300, over nothing: it is their unit.
         return None, False
     return (Role.PRICE if named_with_money(best, column) and mostly_priced(cells) else best), True
-
-
-def _defines_tons(column: Column, cells: Sequence[Cell]) -> bool:
-    """'Ton' over 'long ton', '2000 lb' and '1000 kg' says row by row what prices are per."""
-    tons = sum(isinstance(cell.value, str) and ton_under(column.text, cell.text) is not None for cell in cells)
-    return 2 * tons > len(cells)
 
 
 _NAMED_BY_WORDS = frozenset({Role.VENDOR, Role.DELIVERY_TERMS, Role.WEIGHT, Role.BASIS, Role.VALIDITY})

@@ -6,7 +6,14 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
 
-from tracker.intake.offers.boards.legend import UnitEntry, explaining_texts, listed_names, names_in_rows, unit_codes
+from tracker.intake.offers.boards.legend import (
+    UnitEntry,
+    explaining_texts,
+    listed_names,
+    names_in_rows,
+    names_with_figures,
+    unit_codes,
+)
 from tracker.intake.offers.boards.weights_noted import unit_noted
 from tracker.intake.offers.orders.sizes_named import sizes_named
 from tracker.intake.offers.prices.money_named import money_named
@@ -124,6 +131,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.sizes = sizes_named(texts)
     facts.order_units = _order_units(texts)
     legends = [one for one in (*said, *names_in_rows(sheets)) if isinstance(one, LegendEntry)]
+    legends += names_with_figures(sheets, legends)
     facts.names = _names(legends)
     listed = {*(fold(one.name).strip() for one in legends), *(listed_names(sheets) if legends else ())}
     facts.unexplained = frozenset(listed - facts.names.keys())

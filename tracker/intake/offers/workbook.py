@@ -50,6 +50,7 @@ from tracker.intake.progress import expect
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.headerless.mail import without_earlier_message
 from tracker.intake.tables.headers.code_parts import with_code_parts
+from tracker.intake.tables.headers.keyed_units import with_keyed_units
 from tracker.intake.tables.headers.keys import with_keyed_heads
 from tracker.intake.tables.headers.lettered_heads import with_lettered_heads
 from tracker.intake.tables.headers.letters_of_prices import with_letters_of_prices
@@ -146,7 +147,7 @@ def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     view, quoted = searched.offered, searched.quoted
     lettered = with_letters_of_prices(with_lettered_heads(searched.found, legends))
     found = with_code_parts(with_keyed_heads(lettered, legends))
-    found = with_keyed_sizes(found, legends)
+    found = with_keyed_units(with_keyed_sizes(found, legends), legends)
     tables = []
     texts: list[Words] = list(found.texts)
     for table in found.tables:

@@ -3,7 +3,7 @@
 from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.columns.sizes.forms import form_alone
 from tracker.intake.columns.sizes.order_sizes import without_unit
-from tracker.intake.tables.headers.periods import is_period
+from tracker.intake.tables.headers.periods import is_period, of_shipment
 from tracker.intake.values.figures.spans import is_span
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import Role
@@ -15,6 +15,8 @@ def label_of(column: Column) -> str:
     if not column.said:
         return ""
     lowest = column.said[-1]
+    if of_shipment(lowest.text):
+        return lowest.text.strip()
     if form_alone(lowest.text) or is_span(lowest.text, "weight_units") or is_span(lowest.text, "caliper_units"):
         return lowest.text.strip()
     if lowest.delivery is not None and lowest.currency is None and lowest.basis is None:

@@ -13,6 +13,7 @@ from tracker.intake.values.orders.brackets import Bracket, is_bare_order_size, i
 from tracker.intake.values.orders.counted_orders import counts_orders
 from tracker.intake.values.orders.loads import LOADS
 from tracker.intake.values.prices.money import price_text
+from tracker.intake.values.prices.ton_kinds import ton_under
 from tracker.intake.values.times.validity import until_in_head
 from tracker.intake.words.lists import phrases
 
@@ -208,3 +209,9 @@ def _says_none(cell: Cell) -> bool:
 def by_words(head: Header) -> bool:
     """Some role of the head rests on a word of its own and not on its unit alone."""
     return any(reading.words.strip() != head.text.strip() or reading.strength >= 0.9 for reading in head.roles)
+
+
+def defines_tons(column: Column, cells: Sequence[Cell]) -> bool:
+    """'Ton' over 'long ton', '2000 lb' and '1000 kg' says row by row what prices are per."""
+    tons = sum(isinstance(cell.value, str) and ton_under(column.text, cell.text) is not None for cell in cells)
+    return 2 * tons > len(cells)

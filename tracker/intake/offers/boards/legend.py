@@ -8,10 +8,13 @@ from itertools import pairwise
 
 from tracker.intake.offers.sheet import ReadSheet
 from tracker.intake.tables.table import Words
+from tracker.intake.values.boards.code_figures import figure_counts_sides, of_letters_and_figure
+from tracker.intake.values.boards.grade import GradeReading
 from tracker.intake.values.boards.legends import LegendEntry, entries_side_by_side, legend, of_name
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.basis import basis_text
 from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.prices.units_of_codes import units_of_codes
 from tracker.intake.words.fold import fold
 
 
@@ -34,6 +37,28 @@ def names_in_rows(sheets: Iterable[ReadSheet]) -> Iterator[LegendEntry]:
         for name, explanation in _pairs(sheet):
             if fold(name.text).strip(" :=") in called:
                 yield from of_name(name.text.strip(" :="), explanation.text.lstrip(" :="))
+
+
+def names_with_figures(sheets: Iterable[ReadSheet], legends: Iterable[LegendEntry]) -> Iterator[LegendEntry]:
+    """Codes of rows made of a letter and a figure, both of which the file explains: 'W1' by 'W = SBS, K = CUK; figure =
+    sides coated'. A letter explained two ways explains nothing."""
+    sheets = tuple(sheets)
+    if not any(figure_counts_sides(text) for sheet in sheets for text in sheet.all_texts()):
+        return
+    letters: dict[str, GradeReading] = {}
+    clashing: set[str] = set()
+    for entry in legends:
+        letter = fold(entry.name).strip()
+        if letters.setdefault(letter, entry.grade).grades != entry.grade.grades:
+            clashing.add(letter)
+    letters = {letter: grade for letter, grade in letters.items() if letter not in clashing}
+    for code in dict.fromkeys(_called(sheets, Role.PRODUCT, Role.GRADE, Role.ITEM)):
+        grade = of_letters_and_figure(code, letters) if len(letters) >= _FEWEST_LETTERS else None
+        if grade is not None:
+            yield LegendEntry(code, grade)
+
+
+_FEWEST_LETTERS = 2
 
 
 def listed_names(sheets: Iterable[ReadSheet]) -> Iterator[str]:
@@ -97,6 +122,8 @@ def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
     for name, explanation in _pairs(sheet):
         yield fold(name.text).strip(" :="), explanation.text.lstrip(" :="), explanation.text
     for words in _loose(sheet):
+        for _, code, unit in units_of_codes(words.text):
+            yield code, unit, words.text
         parts = _PARTS.split(_without_label(words.text))
         for part in (entry for piece in parts for entry in entries_side_by_side(piece)):
             found = _IN_ONE_TEXT.fullmatch(part)

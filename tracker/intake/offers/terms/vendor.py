@@ -58,7 +58,7 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
     name = company_name(first.text) or letterhead_name(first.text) or _in_small_letters(first.text)
     if name is None and any(_is_contact(words.text) for words in texts if 0 < words.row - first.row <= _CLOSE):
         name = name_above_a_contact(first.text)
-    return Said(name, at(first), first.text) if name is not None else None
+    return Said(name, at(first), first.text) if name is not None and not is_of_a_buyer(name) else None
 
 
 def _in_small_letters(text: str) -> str | None:

@@ -8,19 +8,17 @@ from dataclasses import replace
 from itertools import pairwise
 
 from tracker.intake.tables.headers.heads import head_of_words
+from tracker.intake.tables.headers.keys_in_words import meant_by_codes, told_of_prices
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.heads.header import header, without_unit
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
-from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.values.orders.worded_brackets import bracket_behind_words
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import tokens_of
 from tracker.trade.basis import Basis
 
 _FEWEST = 2
@@ -88,8 +86,10 @@ def sizes_in(told: Sequence[tuple[str, str]]) -> dict[str, str]:
 
 
 def _size(said: str) -> Bracket | None:
-    """'Less than 10,000 lb', 'orders under 5 t'."""
-    return bracket_text(said) or bracket_behind_words(said)
+    """'Less than 10,000 lb', 'orders under 5 t', '44,000 lb or more on one truck'."""
+    load = next((match for match in phrases("in_one_load").find(said) if not said[match.end :].strip(" .")), None)
+    size = said if load is None else said[: load.start]
+    return bracket_text(said) or bracket_behind_words(said) or bracket_text(size) or bracket_behind_words(size)
 
 
 def _with_one_unit(told: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]:
@@ -122,60 +122,17 @@ def entries(told: Iterable[Words]) -> Iterator[tuple[str, str]]:
             entry = _BRACKETED.fullmatch(part) or _ENTRY.fullmatch(_without_price(part))
             if entry is not None:
                 yield fold(entry["code"]).strip(), entry["said"]
+            else:
+                yield from meant_by_codes(part)
             named = _NAMED_ENTRY.fullmatch(part) if entry is None else None
             if named is not None and phrases("tiers").whole(named["name"]) is not None:
                 for code in (named["code"], f"{named['name']} {named['code']}"):
                     yield fold(code).strip(), named["said"]
-        yield from _told_in_words(words.text)
+        yield from told_of_prices(words.text)
     for name, said in pairwise(texts):
         beside = name.sheet == said.sheet and name.row == said.row and name.cell.column + 1 == said.cell.column
         if beside:
             yield fold(name.text).strip(" :="), said.text
-
-
-def _told_in_words(text: str) -> Iterator[tuple[str, str]]:
-    """'Preis A gilt für Aufträge unter 10 t, Preis B für Aufträge ab 10 t': the verb is said once for both, and its
-    last word again. What a price is not for, a customer's year and what a roll may weigh explain nothing."""
-    told: list[tuple[str, str]] = []
-    verb: str | None = None
-    for part in (piece for clause in clauses(text) for piece in COMMA.split(clause)):
-        led = _PRICE_AND_CODE.match(part)
-        if led is None or phrases("price_words").whole(led["name"]) is None:
-            verb = None
-            continue
-        rest = part[led.end() :].strip(" .")
-        found = phrases("stands_for").at(tokens_of(rest), 0)
-        if _is_not_for(rest) or _weighs_pieces(rest):
-            return
-        if found is not None:
-            verb = fold(rest[: found.end])
-        if verb is not None:
-            again = f"{verb.split()[-1]} "
-            said = rest[found.end :] if found is not None else rest
-            repeats = found is None and " " in verb and fold(said).startswith(again)
-            told.append((fold(led["code"]), said[len(again) if repeats else 0 :].strip()))
-    yield from told
-
-
-def _is_not_for(said: str) -> bool:
-    """'Nicht unter 5 t', 'all but delivered orders'; the 'menos' of 'menos de 10 t' excepts nothing."""
-    sizes = [match.span for match in phrases("bracket").find(said)]
-    found = (match for section in _NOT_FOR for match in phrases(section).find(said))
-    return any(not any(start <= match.start and match.end <= end for start, end in sizes) for match in found)
-
-
-_NOT_FOR = ("negations", "exceptions", "excepted", "names_excepted", "yearly")
-
-
-def _weighs_pieces(said: str) -> bool:
-    """'Skids under 2,000 lb' and 'Rollen bis 600 kg' are no orders; '4 skids' are, and 'roll orders under 5 t'."""
-    pieces = [match for match in phrases("bracket").find(said) if match.value in ("pallet", "roll")]
-    if not pieces or phrases("order_words").find(said) or any(map(str.isdigit, said[: pieces[0].start])):
-        return False
-    return bool(find_mass_units(said[pieces[0].end :]))
-
-
-_PRICE_AND_CODE = re.compile(r"\s*(?:[^\W\d_]{2,3}\s+)?(?P<name>[^\W\d_]+)\s+(?P<code>[A-Z]|[IVX]{1,3}|\d)\s+")
 
 
 def _without_label(text: str) -> str:
@@ -248,6 +205,10 @@ def around(found: SheetTables) -> list[Words]:
 def _explained(table: Table, key: Mapping[str, str]) -> Table:
     named = {column: place for column in table.columns if (place := _lettered(column, key)) is not None}
     if len(key) < _FEWEST or len(named) < _FEWEST:
+        return table
+    sized = {_size(key[_code_of(column.heads[place].text)]) is not None for column, place in named.items()}
+    if len(sized) > 1:
+        # 'TL = 42,000 lb or more; LTL = anything below that': what is below that is no term of delivery.
         return table
     columns = (_headed(column, key, named[column]) if column in named else column for column in table.columns)
     return replace(table, columns=tuple(columns))

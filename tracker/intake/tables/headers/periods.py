@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from tracker.intake.values.times.dates import date_readings
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import blanked
 
 YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 _NUMBERED = re.compile(
@@ -18,14 +19,33 @@ _LEFT_OVER = " .,'’/0123456789-"
 
 @lru_cache(maxsize=4096)
 def is_period(text: str) -> bool:
-    """'January', 'Q2 2026', '2025', 'Mai 26', '01.07.2026': a time and nothing else, on one line or two."""
+    """'January', 'Q2 2026', '3. Quartal', '2025', 'Mai 26', '01.07.2026': a time alone, on one line or two."""
     text = " ".join(text.split())
     if date_readings(text) or _NUMBERED.fullmatch(text):
         return True
-    rest = text
-    for match in reversed(phrases("months").find(text)):
-        rest = rest[: match.start] + rest[match.end :]
+    rest = _without_names(text)
     return rest != text and not rest.strip(_LEFT_OVER)
+
+
+def of_shipment(text: str) -> bool:
+    """'Ship Jul 26', 'Lieferung Juli', 'For Q3 delivery': over prices, when the board leaves that they are paid for."""
+    said = phrases("shipped_in").find(text)
+    rest = blanked(text, (match.span for match in said))
+    return any(match.value == "any" for match in said) and is_period(" ".join(rest.split()).strip(" :,-–()"))
+
+
+def _without_names(text: str) -> str:
+    """A text without the names of months and quarters in it."""
+    for section in ("quarters", "months"):
+        for match in reversed(phrases(section).find(text)):
+            text = text[: match.start] + text[match.end :]
+    return text
+
+
+def _quarters_in(text: str) -> set[int]:
+    """By their sign, 'Q3', or in words: '3. Quartal', 'third quarter'."""
+    named = {int(match.value) for match in phrases("quarters").find(text)}
+    return named | {int(quarter) for quarter in _QUARTER.findall(text)}
 
 
 def is_later(text: str, other: str) -> bool:
@@ -45,7 +65,7 @@ _QUARTER = re.compile(r"\b[QqTt]\.?\s?([1-4])\b")
 def _month(text: str) -> int | None:
     """The last month of the one time that a text names; None for none or several."""
     named = {int(match.value) for match in phrases("months").find(text)}
-    named |= {int(quarter) * 3 for quarter in _QUARTER.findall(text)}
+    named |= {quarter * 3 for quarter in _quarters_in(text)}
     return named.pop() if len(named) == 1 else None
 
 
@@ -58,7 +78,7 @@ def months_in(text: str) -> frozenset[int]:
         between = text[first.end : last.start]
         if _DASH.fullmatch(between) or phrases("range").whole(between.strip()) == "any":
             named |= set(range(int(first.value), int(last.value)))
-    for quarter in map(int, _QUARTER.findall(text)):
+    for quarter in _quarters_in(text):
         named |= {3 * quarter - 2, 3 * quarter - 1, 3 * quarter}
     return frozenset(named)
 
@@ -69,9 +89,7 @@ _QUARTERS = re.compile(r"\b(?:[QqHhTt]\.?\s?[1-4](?:\s?[/'’]\s?\d\d)?|(?:19|20
 
 def without_periods(text: str) -> str:
     """A text without the months, quarters and years in it: 'Q2 2026 price' -> 'price'."""
-    for match in reversed(phrases("months").find(text)):
-        text = text[: match.start] + text[match.end :]
-    return _QUARTERS.sub(" ", text)
+    return _QUARTERS.sub(" ", _without_names(text))
 
 
 def span_of(text: str, year: int) -> tuple[date, date] | None:
@@ -81,7 +99,7 @@ def span_of(text: str, year: int) -> tuple[date, date] | None:
     """
     years = {int(found) for found in YEAR.findall(text)}
     months = {int(match.value) for match in phrases("months").find(text)}
-    quarters = {int(found) for found in _QUARTER.findall(text)}
+    quarters = _quarters_in(text)
     if len(years) > 1 or len(months) + len(quarters) > 1 or not (years or months or quarters):
         return None
     year = years.pop() if years else year

@@ -9,6 +9,7 @@ from tracker.intake.values.firms.firm_goods import before_its_works, ends_in_goo
 from tracker.intake.values.firms.firm_papers import behind_a_paper
 from tracker.intake.values.firms.form_fields import before_the_next_field, behind_code, first_sentence, without_receipt
 from tracker.intake.values.firms.legal_forms import end_of_form, goes_on_as_a_sentence, written_as_form
+from tracker.intake.values.firms.readers import leads_to_a_reader
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.times.lead import LeadTime, lead_text
@@ -76,7 +77,8 @@ def _company_offering(text: str) -> str | None:
 
 def headed_company(text: str) -> str | None:
     head = without_receipt(behind_code(BREAK.split(text.strip(), maxsplit=1)[0].strip()))
-    if not head or len(head) > _LONGEST or not head[0].isupper() or _is_field_to_sign(text, head):
+    written = head[:1].isupper() and len(head) <= _LONGEST
+    if not written or _is_field_to_sign(text, head) or leads_to_a_reader(head):
         return None
     ends = [match for match in phrases("company").find(head) if match.value == "legal" and match.first > 0]
     ends = [match for match in ends if written_as_form(head, match)]
@@ -160,7 +162,7 @@ def has_words_of_its_own(name: str) -> bool:
 def may_be_a_name(text: str) -> bool:
     """Whether a text is written as a firm's name is, though nothing in it says so: 'Kartonhaus Lindmoor'."""
     head = BREAK.split(text.strip(), maxsplit=1)[0].strip()
-    if not head or len(head) > _LONGEST or any(sign.isdigit() for sign in head):
+    if not head or len(head) > _LONGEST or any(sign.isdigit() for sign in head) or leads_to_a_reader(head):
         return False
     return _is_name(head) and find_delivery(head) is None and not _is_board(head)
 
@@ -183,8 +185,6 @@ def may_call_a_vendor(text: str) -> bool:
 
 
 _TERMS = (LeadTime, LeadUnread, SaysMinimum, Validity)
-
-
 _MANY_FIGURES = re.compile(r"\d[\d.,]{2,}")
 
 

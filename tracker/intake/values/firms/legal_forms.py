@@ -8,7 +8,7 @@ from tracker.intake.words.likeness import is_listed
 from tracker.intake.words.lists import pattern, phrases, words
 from tracker.intake.words.phrases import Found
 
-_FORMS_IN_SMALL_LETTERS = frozenset({"gmbh", "plc", "mbh", "ltée", "eg"})
+_FORMS_IN_SMALL_LETTERS = frozenset({"gmbh", "plc", "mbh", "ltée", "eg", "ohg"})
 _STATES_TOO = frozenset({"NV", "CO", "AS"})
 """Legal forms that are the postal letters of American states and territories as well."""
 _BEFORE_KILOGRAM = frozenset("0123456789/")

@@ -9,6 +9,7 @@ from tracker.intake.values.boards.grade import find_grade, names_grade
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
+from tracker.intake.values.notes.note_signs import without_sign
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.currency import find_currencies
@@ -16,12 +17,12 @@ from tracker.intake.values.times.delivery_sentences import without_samples
 from tracker.intake.values.times.lead import LeadTime, counts_plain_days, lead_phrases, lead_text
 from tracker.intake.values.times.lead_from_order import is_from_order
 from tracker.intake.values.times.lead_unread import speaks_of_time
-from tracker.intake.values.times.times_in_words import times_in_figures
+from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.values.times.validity import validity
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 
-_PARTS = re.compile(r",(?!\d)|(?<!\d)\s[-–—/]\s|\s[-–—/]\s(?!\d)")
+_PARTS = re.compile(r",(?!\d)|(?<!\d)\s[-–—/]\s|\s[-–—/]\s(?!\d)|(?<=[./]\d\d)\s[-–—]\s|(?<=20\d\d)\s[-–—]\s")
 """A comma, or a dash or stroke between words; the dash of '4 - 6 weeks' parts nothing."""
 
 
@@ -32,7 +33,8 @@ def lead_by_itself(text: str) -> LeadTime | None:
     None for a count of days without more, which may be those of payment, where two such times differ, and beside times
     that words for lead time lead to.
     """
-    if any(map(speaks_of_time, clauses(text))):
+    text = without_sign(text)
+    if any(map(speaks_of_time, clauses(text))) and not _is_whole(text):
         return None
     counted = tuple(_counted(text))
     # 'From stock, 2 days after order' is there in 2 days.
@@ -40,6 +42,13 @@ def lead_by_itself(text: str) -> LeadTime | None:
     found = {said.days: said for said in (*counted, *stock)}
     said = next(iter(found.values())) if len(found) == 1 else None
     return None if said is not None and _may_be_of_payment(said) else said
+
+
+def _is_whole(text: str) -> bool:
+    """'Two weeks to ship': all of the one clause that counts a time is a lead time."""
+    counting = [clause for clause in clauses(text) if counts_time(clause)]
+    whole = lead_text(counting[0].strip(" :.")) if len(counting) == 1 else None
+    return whole is not None and whole.high > 0 and _says_from_when(counting[0])
 
 
 def _may_be_of_payment(said: LeadTime) -> bool:
@@ -76,10 +85,13 @@ def _says_from_when(clause: str) -> bool:
 
 def _of_terms(clause: str) -> bool:
     """It speaks of delivery or money, and of no validity that is counted in weeks itself."""
+    first, *parts = _PARTS.split(clause)
+    if any(map(_ends_on_a_day, (first, *parts))):
+        # 'Good thru 9/30/26 - 3 wks', 'validité : 31/12/2026 - fabrication 4 semaines'.
+        return True
     held = validity(clause)
     if phrases("valid").find(clause) and (held is None or held.until is None):
         return False
-    first, *parts = _PARTS.split(clause)
     alone = any(phrases("delivery_alone").whole(part) is not None for part in (first, *parts))
     if lead_text(first.strip(" :.")) is not None and parts and all(map(_denies, parts)):
         # 'Two weeks, no surcharge of any kind, no minimum.'
@@ -88,6 +100,11 @@ def _of_terms(clause: str) -> bool:
         # 'Shipments into the United States, two to three weeks.'
         return True
     return alone or bool(find_currencies(clause)) or find_delivery(clause) is not None
+
+
+def _ends_on_a_day(part: str) -> bool:
+    held = validity(part)
+    return held is not None and held.until is not None
 
 
 def _of_some_shipments(part: str) -> bool:

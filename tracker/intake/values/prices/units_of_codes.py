@@ -1,0 +1,37 @@
+"""What a code beside a price stands for: the 'US dollars per cwt' of 'Code A: figure is US dollars per cwt'."""
+
+import re
+from collections.abc import Iterator
+
+from tracker.intake.values.prices.basis import basis_text
+from tracker.intake.values.prices.money import price_unit
+from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
+
+_LABELLED = re.compile(
+    r"\s*(?P<label>[^\W\d_][^=:;]{0,19}?)\s+(?P<code>[^\s=:]{1,4})\s*(?:[=:]|\s[-–—]\s)\s*(?P<said>[^=]+?)\s*"
+)
+_PARTS = re.compile(r"[;\n|·]|,\s(?=[^,=:]{3,24}\s*[=:])")
+
+
+def units_of_codes(text: str) -> Iterator[tuple[str, str, str]]:
+    """The head of the codes' column and the code, folded, and what the code means: 'Code A: price is EUR per tonne,
+    Code B: price is EUR per 1,000 m²'."""
+    for part in _PARTS.split(text):
+        entry = _LABELLED.fullmatch(part)
+        unit = None if entry is None else unit_led_to(entry["said"].rstrip("."))
+        if entry is not None and unit is not None:
+            yield fold(entry["label"]).strip(), fold(entry["code"]).strip(), unit
+
+
+def unit_led_to(said: str) -> str | None:
+    """The unit that a text ends with, behind words that lead to one and nothing else; a roll is one as well. None for
+    what may say more."""
+    words = said.split()
+    for start, word in enumerate(words):
+        rest = " ".join(words[start:])
+        if price_unit(rest) is not None or basis_text(rest) is not None:
+            return rest
+        if phrases("leads_to_unit").whole(word) is None:
+            return None
+    return None
