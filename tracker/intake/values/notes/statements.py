@@ -26,6 +26,7 @@ from tracker.intake.values.freight.freight_of_prices import freight_of_prices
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.note_signs import without_sign
+from tracker.intake.values.notes.relatives import without_relatives
 from tracker.intake.values.orders.brackets import Bracket
 from tracker.intake.values.orders.loads_charged import LoadCharge, load_charges
 from tracker.intake.values.orders.loads_priced import is_load, loads_priced
@@ -276,7 +277,8 @@ def says(text: str) -> frozenset[Remark]:
         if remark in (Remark.TOTAL, Remark.INDEX):
             matches = [match for match in matches if match.first <= (1 if remark is Remark.INDEX else 0)]
         elif remark is Remark.SUPERSEDED:
-            # The 'utgången' of 'till utgången av juni' is the end of June.
+            # The 'utgången' of 'till utgången av juni' is the end of June; what a list once was, it is no more.
+            matches = [match for match in matches if without_relatives(text)[slice(*match.span)].strip()]
             matches = outside(matches, phrases("end_of").find(text))
             ends = {match.start: match.end for match in matches}
             # 'Ersetzt Liste 4' replaces another; 'Liste 4, ersetzt' and 'Ersetzt durch Liste 5' are replaced.
