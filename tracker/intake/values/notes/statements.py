@@ -9,6 +9,7 @@ from functools import lru_cache
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry, legend
 from tracker.intake.values.boards.weight import weight_units
+from tracker.intake.values.changes.competitors import without_competitors
 from tracker.intake.values.changes.discounts import DiscountTaken, discounts_taken
 from tracker.intake.values.changes.no_offers import shows_how_to_read
 from tracker.intake.values.changes.old_prices import of_old_prices
@@ -141,7 +142,7 @@ def statements(text: str) -> tuple[Statement, ...]:
         return ()
     if not any(sign.isalpha() or sign in "$€£¥" for sign in text) and not find_dates(text):
         return ()
-    return tuple(_all(without_sign(text)))
+    return tuple(_all(without_competitors(without_sign(text))))
 
 
 def _all(text: str) -> Iterator[Statement]:
