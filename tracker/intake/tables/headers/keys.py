@@ -8,19 +8,17 @@ from dataclasses import replace
 from itertools import pairwise
 
 from tracker.intake.tables.headers.heads import head_of_words
+from tracker.intake.tables.headers.told_in_words import told_in_words
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.heads.header import header, without_unit
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
-from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.values.orders.worded_brackets import bracket_behind_words
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import tokens_of
 from tracker.trade.basis import Basis
 
 _FEWEST = 2
@@ -126,56 +124,11 @@ def entries(told: Iterable[Words]) -> Iterator[tuple[str, str]]:
             if named is not None and phrases("tiers").whole(named["name"]) is not None:
                 for code in (named["code"], f"{named['name']} {named['code']}"):
                     yield fold(code).strip(), named["said"]
-        yield from _told_in_words(words.text)
+        yield from told_in_words(words.text)
     for name, said in pairwise(texts):
         beside = name.sheet == said.sheet and name.row == said.row and name.cell.column + 1 == said.cell.column
         if beside:
             yield fold(name.text).strip(" :="), said.text
-
-
-def _told_in_words(text: str) -> Iterator[tuple[str, str]]:
-    """'Preis A gilt für Aufträge unter 10 t, Preis B für Aufträge ab 10 t': the verb is said once for both, and its
-    last word again. What a price is not for, a customer's year and what a roll may weigh explain nothing."""
-    told: list[tuple[str, str]] = []
-    verb: str | None = None
-    for part in (piece for clause in clauses(text) for piece in COMMA.split(clause)):
-        led = _PRICE_AND_CODE.match(part)
-        if led is None or phrases("price_words").whole(led["name"]) is None:
-            verb = None
-            continue
-        rest = part[led.end() :].strip(" .")
-        found = phrases("stands_for").at(tokens_of(rest), 0)
-        if _is_not_for(rest) or _weighs_pieces(rest):
-            return
-        if found is not None:
-            verb = fold(rest[: found.end])
-        if verb is not None:
-            again = f"{verb.split()[-1]} "
-            said = rest[found.end :] if found is not None else rest
-            repeats = found is None and " " in verb and fold(said).startswith(again)
-            told.append((fold(led["code"]), said[len(again) if repeats else 0 :].strip()))
-    yield from told
-
-
-def _is_not_for(said: str) -> bool:
-    """'Nicht unter 5 t', 'all but delivered orders'; the 'menos' of 'menos de 10 t' excepts nothing."""
-    sizes = [match.span for match in phrases("bracket").find(said)]
-    found = (match for section in _NOT_FOR for match in phrases(section).find(said))
-    return any(not any(start <= match.start and match.end <= end for start, end in sizes) for match in found)
-
-
-_NOT_FOR = ("negations", "exceptions", "excepted", "names_excepted", "yearly")
-
-
-def _weighs_pieces(said: str) -> bool:
-    """'Skids under 2,000 lb' and 'Rollen bis 600 kg' are no orders; '4 skids' are, and 'roll orders under 5 t'."""
-    pieces = [match for match in phrases("bracket").find(said) if match.value in ("pallet", "roll")]
-    if not pieces or phrases("order_words").find(said) or any(map(str.isdigit, said[: pieces[0].start])):
-        return False
-    return bool(find_mass_units(said[pieces[0].end :]))
-
-
-_PRICE_AND_CODE = re.compile(r"\s*(?:[^\W\d_]{2,3}\s+)?(?P<name>[^\W\d_]+)\s+(?P<code>[A-Z]|[IVX]{1,3}|\d)\s+")
 
 
 def _without_label(text: str) -> str:
@@ -282,9 +235,10 @@ def _headed(column: HeadedColumn, key: Mapping[str, str], place: int) -> HeadedC
     if size is not None and size.not_weight == PIECES_OR_TONS and basis is not None and Basis.SHORT_TON in basis.bases:
         # Beside 'USD/ST' no pieces are ordered.
         said = _TONS_OR_PIECES.sub("short tons", said)
-    named, _, unit = re.split(
-        rf"(\(?\b{re.escape(_code_of(head.text))}\b\)?)", head.text, maxsplit=1, flags=re.IGNORECASE
-    )
+    code = re.search(rf"\(?\b{re.escape(_code_of(head.text))}\b\)?", fold(head.text))
+    if code is None:
+        return column
+    named, unit = head.text[: code.start()], head.text[code.end() :]
     worded = named.strip() and phrases("tiers").whole(named) is None
     text = f"{named.strip()} {said} {unit.strip()}".strip() if worded else f"{said} {unit.strip()}".strip()
     heads = (*column.heads[:place], head._replace(value=text, text=text), *column.heads[place + 1 :])
