@@ -1,4 +1,4 @@
-"""Charges that a sentence puts on some boards alone, in the words of a letter, and charges that a letter says are gone."""
+"""Charges that a sentence puts on some boards alone, and charges that a letter says are gone."""
 
 import pytest
 
@@ -44,7 +44,8 @@ def test_of_boards_not_understood_no_line_bears_the_amount():
 
 @pytest.mark.parametrize(
     "note",
-    ["Energitillägget på 4 procent är avskaffat sedan den 1 september.", "The energy surcharge of 4 % is no longer levied.",
+    ["Energitillägget på 4 procent är avskaffat sedan den 1 september.",
+     "The energy surcharge of 4 % is no longer levied.",
      "Der Energiezuschlag von 4 % ist seit September abgeschafft.", "La surtaxe énergie de 4 % est abolie depuis mai.",
      "El recargo energético del 4 % ya no se cobra."],
 )  # fmt: skip
@@ -60,3 +61,12 @@ def test_a_charge_that_is_gone_is_charged_no_more(note):
 )  # fmt: skip
 def test_the_end_of_an_earlier_one_leaves_the_charge(note):
     assert amounts(note) == [["4"]] * 3
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Only GD2 bears a surcharge of 18 euros per tonne.", "Nur GD2 trägt einen Zuschlag von 18 Euro je Tonne.",
+     "Solo el GD2 soporta un recargo de 18 euros por tonelada, motivado por el papel viejo."],
+)  # fmt: skip
+def test_a_board_that_bears_a_charge(note):
+    assert amounts(note) == [[], ["18"], []]

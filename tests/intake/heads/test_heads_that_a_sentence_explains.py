@@ -61,3 +61,9 @@ def test_one_column_alone_is_not_explained():
     rows = [["Column A is for orders under 4 tonnes."], [], ["Grade", "g/m²", "µm", "EUR/t"], ["GC2", 250, 410, 1330]]
     (line,) = lines(rows).values()
     assert (line.offer.from_kg, line.offer.below_kg) == (None, None)
+
+
+def test_the_price_of_a_load_stands_beside_that_of_lighter_orders():
+    note = "Price A is for orders under 10 tonnes; price B is for those who take a full truckload."
+    assert sizes(("A", "B"), note)[0] == ("accepted", None, 10000)
+    assert sizes(("A", "B"), note)[1][0] == "question"

@@ -18,7 +18,7 @@ def currencies(*letter):
     [
         ("Unless a row carries a star, the figures are Canadian dollars per tonne.",
          "The rows with a star are imported boards, which we invoice in US dollars per tonne.", "CAD CAD USD"),
-        ("Prices are Canadian dollars per tonne.", "Lines with an asterisk are in US dollars per tonne.", "CAD CAD USD"),
+        ("Prices are Canadian dollars per tonne.", "Lines with an asterisk are in US dollars a tonne.", "CAD CAD USD"),
         ("Sofern eine Zeile kein Sternchen trägt, gelten Preise in Euro je Tonne.",
          "Zeilen mit einem Stern berechnen wir in Schweizer Franken je Tonne.", "EUR EUR CHF"),
         ("Sauf si une ligne porte un astérisque, les prix sont en euros la tonne.",

@@ -19,8 +19,8 @@ from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.notes.footnotes import with_footnotes
 from tracker.intake.offers.notes.of_firms import take_notes_of_firms, tell_of_the_last_firm_s
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
-from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.own_texts import of_own_prices
+from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.notes.subjects import board_level, sheet_level
 from tracker.intake.offers.prices.across_sheets import ask_across_sheets

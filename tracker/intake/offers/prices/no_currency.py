@@ -1,4 +1,4 @@
-"""Values of a currency that are none, and are asked about: figures that count thousands, and the money of lines of which
+"""Values of a currency that are none, and are asked about: figures that count thousands, and the money of lines that
 nobody sees which they are."""
 
 from tracker.intake.values.notes.signs_in_words import marks_unseen

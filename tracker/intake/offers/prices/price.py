@@ -18,8 +18,8 @@ from tracker.intake.offers.prices.money import (
     currency_claim,
     foreign_unit,
 )  # fmt: skip
-from tracker.intake.offers.prices.price_cell import PriceCell, Standing
 from tracker.intake.offers.prices.no_currency import why_no_currency
+from tracker.intake.offers.prices.price_cell import PriceCell, Standing
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
 from tracker.intake.offers.prices.unit_cells import counted, unit_cells
 from tracker.intake.offers.rows.rows import WholeRow

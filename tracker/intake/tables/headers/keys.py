@@ -13,7 +13,7 @@ from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.heads.header import header, without_unit
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS
+from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS, VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
 from tracker.intake.values.orders.worded_brackets import bracket_behind_words
 from tracker.intake.values.prices.money import price_unit
@@ -42,6 +42,7 @@ def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> She
     """
     told = [*entries(around(found)), *entries(elsewhere)]
     sizes = sizes_in(told)
+    sizes |= key_of((code, _load(said)) for code, said in told if sizes and code not in sizes and _load(said))
     sizes |= key_of((code, said) for code, said in told if code not in sizes and _names_terms(said))
     units = key_of((code, said) for code, said in told if _names_unit(said))
     whole = key_of(told)
@@ -88,6 +89,18 @@ def sizes_in(told: Sequence[tuple[str, str]]) -> dict[str, str]:
 def _size(said: str) -> Bracket | None:
     """'Less than 10,000 lb', 'orders under 5 t'."""
     return bracket_text(said) or bracket_behind_words(said)
+
+
+def _load(said: str) -> str:
+    """The 'camión completo' of 'para quien se lleve un camión completo', beside the price of lighter orders; '' for
+    what does not end in a load."""
+    words = said.strip(" .").split()
+    ends = (" ".join(words[start:]) for start in range(min(len(words), _MOST_BEFORE)))
+    sizes = ((end, bracket_text(end)) for end in ends if not any(map(str.isdigit, said)))
+    return next((end for end, size in sizes if size is not None and size.not_weight in VEHICLES), "")
+
+
+_MOST_BEFORE = 7
 
 
 def _with_one_unit(told: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]:

@@ -1,5 +1,5 @@
-"""What a sentence says that the letters and numbers of prices stand for: 'Preis A gilt für Aufträge unter 10 t, Preis B
-für Aufträge ab 10 t', 'Column A is meant for orders under 5 tonnes, and column B for anything from 5 tonnes upwards'."""
+"""What a sentence says that the letters of prices stand for: 'Preis A gilt für Aufträge unter 10 t, Preis B für
+Aufträge ab 10 t', 'Column A is for orders under 5 tonnes, and column B for anything from 5 tonnes upwards'."""
 
 import re
 from collections.abc import Iterator
@@ -19,9 +19,9 @@ _AND = re.compile(rf"\s{pattern('range', 'and')}\s")
 
 
 def told_in_words(text: str) -> Iterator[tuple[str, str]]:
-    """The letters, folded, and what each is for: the verb is said once for all, and its last word again. What a price is
-    not for, a customer's year and what a roll may weigh explain nothing; nor does a column of something else than order
-    sizes."""
+    """The letters, folded, and what each is for: the verb is said once for all, and its last word again. What a price
+    is not for, a customer's year and what a roll may weigh explain nothing; nor does a column of something else than
+    order sizes."""
     told: list[tuple[str, str]] = []
     verb: str | None = None
     for part in (piece for clause in clauses(text) for piece in _parts(clause)):

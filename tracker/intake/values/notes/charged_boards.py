@@ -32,6 +32,9 @@ def charged_boards(text: str) -> Charged | None:
     text = _HYPHEN.sub(r"\1 ", _of_now(text))
     if not any(map(str.isdigit, text)) or not _adds(text):
         return None
+    bearing = _bearing(text)
+    if bearing is not None:
+        return bearing
     for match in phrases("charged_on").find(text):
         behind = text[match.end :]
         lead = phrases("both_of").find(behind.lstrip())
@@ -47,13 +50,24 @@ def charged_boards(text: str) -> Charged | None:
     return None
 
 
+def _bearing(text: str) -> Charged | None:
+    """'Only GD2 bears a surcharge of 18 euros per tonne': the boards stand first."""
+    found = next((match for match in phrases("only_these").find(text) if not text[: match.start].strip()), None)
+    words, rest = boards_behind(text[found.end :] if found is not None else text)
+    verb = next((match for match in phrases("charge_verbs").find(rest) if not rest[: match.start].strip()), None)
+    if not words or verb is None:
+        return None
+    said, boards = rest[verb.end :].strip(_STOPS), boards_named(words)
+    return Charged(said, boards) if boards.some and not boards_named(said).some else None
+
+
 def _adds(text: str) -> bool:
     sections = ("charges", "surcharge_words", "added_on_top", "charge_verbs")
     return any(phrases(section).find(text) for section in sections)
 
 
 def _of_now(text: str) -> str:
-    """The sentence without a relative clause at its end that tells of the past alone: '…, der im Herbst noch bei 35 Euro
+    """The sentence without a relative clause at its end that tells of the past alone: '…, der im Herbst bei 35 Euro
     lag'."""
     *said, last = COMMA.split(text)
     if not said or not is_relative(last) or not phrases("was_then").find(last):

@@ -20,7 +20,7 @@ def with_signs(text: str) -> str:
 
 
 def but_for_signed(sentence: str) -> str | None:
-    """'Unless a row carries *, prices are EUR/t' as the note '[not *] prices are EUR/t'; None for any other sentence."""
+    """'Unless a row carries *, prices are EUR/t' as the note '[not *] prices are EUR/t'; None for any other."""
     led = next(iter(phrases("unless_signed").find(sentence)), None)
     signed = _SIGNED.match(sentence, led.end) if led is not None and not sentence[: led.start].strip() else None
     return None if signed is None else f"[{NOT}{signed[1]}] {signed['rest']}"

@@ -1,5 +1,5 @@
-"""Whose last day a sentence tells: 'Our offer is valid until …' that of the prices, 'Our eco label is valid until …' that
-of the label, and of whatever else a vendor may have that holds for a time."""
+"""Whose last day a sentence tells: 'Our offer is valid until …' that of the prices, 'Our eco label is valid until …'
+that of the label, and of whatever else a vendor may have that holds for a time."""
 
 import re
 
@@ -30,8 +30,8 @@ _COUNTED = re.compile(r"(?<!\d)\d{1,3}\s*[^\W\d_]+")
 def of_unknown_subject(clause: str) -> bool:
     """Whether what a clause says to hold until a day has a name that is none of prices, papers with them or boards.
 
-    It stands before the word for it ('Our eco label is valid until …'), behind one that begins the clause ('Bis 30. Juni
-    gilt unser Umweltsiegel'), or is whose validity it is ('Validity of our eco label: …').
+    It stands before the word for it ('Our eco label is valid until …'), behind one that begins the clause ('Bis 30.
+    Juni gilt unser Umweltsiegel'), or is whose validity it is ('Validity of our eco label: …').
     """
     said = (match for section in _SPEAKS for match in phrases(section).find(clause))
     spoken = sorted(match.span for match in said if match.value != _OF_A_SPAN)
@@ -68,7 +68,12 @@ def _is_another(words: str) -> bool:
         return True
     if _OWN in named or any(phrases(section).find(words) for section in _PRICES):
         return False
-    if phrases("lead_topic").find(words) or find_grade(words) is not None or find_currencies(words) or find_delivery(words) is not None:
+    if (
+        phrases("lead_topic").find(words)
+        or find_grade(words) is not None
+        or find_currencies(words)
+        or find_delivery(words) is not None
+    ):
         return False
     left = _COUNTED.sub(" ", blanked(words, ((day.start, day.end) for day in find_dates(words))))
     return _WORD.search(without_words(left, *_ADDED, "held_subject")) is not None
