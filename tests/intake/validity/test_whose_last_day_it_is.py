@@ -54,3 +54,19 @@ def test_what_a_list_once_held_to_is_told_beside_its_last_day(note):
 def test_a_last_day_may_stand_in_such_a_clause_alone():
     assert until("The offer, which is valid until 31 March 2027, replaces that of May.") == LAST
     assert until("Our forest seal, which is valid until 30 June 2029, is shown below.") is None
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Rate card effective 1 September 2026, good through 31 March 2027", "Book stays in force until 31 March 2027",
+     "Prisernas giltighet: till 31 mars 2027", "Stand 25.09.2026, Angebote beider Lieferanten gültig bis 31.03.2027",
+     "Good through 31 March 2027, or until the reels are gone"],
+)  # fmt: skip
+def test_cards_books_and_offers_of_several_hold_until_theirs(note):
+    assert until(note) == LAST
+
+
+def test_an_end_that_is_no_day_is_told():
+    (line,) = lines([["Grade", "pt", "lb/MSF", "USD/ST"], ["SBS C1S", 16, 67, 1230], [],
+                     ["Prices hold until the next mill announcement"]]).values()  # fmt: skip
+    assert "validity-unread" in {note.code.value for note in line.notes}

@@ -22,6 +22,8 @@ _LABEL, _OF_A_SPAN = "label", "of_a_span"
 _SIGNS = " -–—•*(\"'"
 _WORD = re.compile(r"[^\W\d_]{4,}")
 """A word that may be a noun; what is shorter goes without saying, or is cut short."""
+_LABELS = re.compile(r":|\s/\s")
+"""Behind 'Note:', and between the two languages of 'Voimassa / Valid until'."""
 _NAME_ENDS = re.compile(r",|:|\d")
 _COUNTED = re.compile(r"(?<!\d)\d{1,3}\s*[^\W\d_]+")
 """'30 days'."""
@@ -44,15 +46,22 @@ def of_unknown_subject(clause: str) -> bool:
     if clause[: spoken[0][0]].strip(_SIGNS):
         return False
     labelled = phrases("valid").at(tokens_of(clause[spoken[0][0] :]), 0)
-    behind = max(end for _, end in [*spoken, *((day.start, day.end) for day in find_dates(clause))])
-    named = clause[spoken[0][1] :] if labelled is not None and labelled.value == _LABEL else clause[behind:]
+    named = clause[spoken[0][1] :] if labelled is not None and labelled.value == _LABEL else _behind_its_day(clause)
     return _is_led(named) and _is_another(_NAME_ENDS.split(named)[0])
 
 
+def _behind_its_day(clause: str) -> str:
+    """The 'unser Umweltsiegel' of 'Bis 30. Juni gilt unser Umweltsiegel'; '' where no verb stands behind the day."""
+    days = find_dates(clause)
+    behind = clause[days[0].end :].lstrip() if days else ""
+    verb = next((match for match in phrases("valid").find(behind) if match.start == 0), None)
+    return "" if verb is None else behind[verb.end :]
+
+
 def _subject(ahead: str) -> str:
-    """What a clause begins with, up to its word for validity: behind the last comma or colon; of a relative
+    """What a clause begins with, up to its word for validity: behind the last comma, colon or slash; of a relative
     clause ('Our seal, which you know, holds until …') it is the part before."""
-    *before, last = COMMA.split(without_relatives(ahead.rpartition(":")[2]))
+    *before, last = COMMA.split(without_relatives(_LABELS.split(ahead)[-1]))
     return f"{before[-1]} {last}" if before and is_relative(last) else last
 
 
