@@ -12,6 +12,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.headers.heads import head_text
 from tracker.intake.tables.table import SheetTables, Table, Words
+from tracker.intake.values.changes.competitors import without_competitors
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.times.dates import date_readings
 from tracker.trade.layout import Layout
@@ -73,7 +74,7 @@ class ReadSheet:
             timed = read.columns.doubt == SEVERAL_TIMES
             said = [head_text(head) for column in read.table.columns for head in column.heads]
             heads += [text for text in said if not (timed and date_readings(text))]
-        return tuple(dict.fromkeys([*(said.text for said in words), *heads, self.name]))
+        return tuple(dict.fromkeys([*(without_competitors(said.text) for said in words), *heads, self.name]))
 
     def all_texts(self) -> tuple[str, ...]:
         """Every title, note, heading and header text, and the sheet's name, once each."""

@@ -19,6 +19,7 @@ from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.notes.footnotes import with_footnotes
 from tracker.intake.offers.notes.of_firms import take_notes_of_firms, tell_of_the_last_firm_s
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
+from tracker.intake.offers.notes.own_texts import of_own_prices
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.notes.subjects import board_level, sheet_level
@@ -199,7 +200,7 @@ def _read_tables(
             continue
         around = _levels(read, sheet, sheets, len(offering))
         tables = [other.table for other in sheet.tables]
-        apart = (with_lines_apart(with_footnotes(level, tables)) for level in around)
+        apart = (with_lines_apart(with_footnotes(of_own_prices(level), tables)) for level in around)
         levels = tuple(of_own_lines(level, read, offering) for level in apart)
         vendor = vendor_of_table(read, sheet)
         if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):

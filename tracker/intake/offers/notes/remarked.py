@@ -12,6 +12,7 @@ from tracker.intake.offers.prices.money import bases_of, basis_claim, currency_c
 from tracker.intake.offers.prices.settle import Claim
 from tracker.intake.values.notes.statements import Statement, statements
 from tracker.intake.values.prices.basis import BasisReading, basis_span, basis_text
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.money import unit_of_text
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.prices.units_denied import units_denied
@@ -44,6 +45,8 @@ def remarked(remarks: Sequence[Cell]) -> list[tuple[Cell, Statement]]:
 def _of_prices(text: str) -> tuple[Statement, ...]:
     if _speaks_of_prices(text):
         return statements(text)
+    if _is_invoiced(text):
+        return tuple(one for one in statements(text) if isinstance(one, SaysCurrency))
     units = (_unit(without_this_line(part)) for part in _PARTS.split(text))
     return tuple(SaysBasis(unit, text) for unit in units if unit is not None)
 
@@ -55,6 +58,12 @@ def _speaks_of_prices(text: str) -> bool:
     first, _, rest = text.strip().partition(" ")
     unit = unit_of_text(rest if rest and phrases("header_filler").whole(first) is not None else text)
     return unit is not None and unit.currency is not None
+
+
+def _is_invoiced(text: str) -> bool:
+    """'This board is invoiced in US dollars'; what some buyers are sent on request is none of this price."""
+    said = {match.value for match in phrases("invoices").find(text)}
+    return said == {"any"} and len(find_currencies(text)) == 1
 
 
 _PARTS = re.compile(r",(?!\d)|[;()\n]|\s[-–—]\s")

@@ -13,6 +13,7 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.parts_of_rows import of_parts
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Level, Scope
+from tracker.intake.offers.prices.no_currency import counted_or_marked
 from tracker.intake.offers.prices.of_all_prices import (
     excepts,
     is_of_that_unit,
@@ -28,7 +29,7 @@ from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.unless import unless_at
 from tracker.intake.values.prices.basis import BasisReading
-from tracker.intake.values.prices.currency import CurrencyReading, counted_in_thousands
+from tracker.intake.values.prices.currency import CurrencyReading
 from tracker.intake.values.prices.money import PriceUnit, price_unit
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.prices.units_of_parts import parts_named
@@ -84,12 +85,8 @@ class Claimed:
         return self.own is not None and bool(bases & self.own.headed)
 
 
-THOUSANDS = "thousands of "
-"""Before a code, where the figures count thousands of the currency: a value that is no currency and is asked about."""
-
-
 def currency_claim(reading: CurrencyReading, where: str, words: str, excused: bool = False) -> Claim[str]:
-    counted = THOUSANDS if counted_in_thousands(words, reading.words) else ""
+    counted = counted_or_marked(reading, words)
     return Claim(frozenset(counted + code for code in reading.codes), where, words, excused)
 
 

@@ -12,7 +12,6 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.remarked import bases_in, currencies_in, denied_by_remarks, remarked
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.prices.money import (
-    THOUSANDS,
     Around,
     basis_claim,
     comment_bases,
@@ -20,6 +19,7 @@ from tracker.intake.offers.prices.money import (
     currency_claim,
     foreign_unit,
 )  # fmt: skip
+from tracker.intake.offers.prices.no_currency import why_no_currency
 from tracker.intake.offers.prices.price_cell import PriceCell, Standing
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
 from tracker.intake.offers.prices.unit_cells import counted, unit_cells
@@ -147,10 +147,11 @@ def _basis_claims(
 
 
 def _fill_currency(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
-    if settled.by is not None and any(value.startswith(THOUSANDS) for value in settled.values):
+    why = why_no_currency(settled.values)
+    if settled.by is not None and settled.against is None and why is not None:
         words = settled.by.words
-        text = f"“{words}” counts thousands: these figures are not the prices themselves. Ask the vendor for those."
-        draft.ask(NoteCode.CURRENCY_UNKNOWN, key_about("thousands", words), settled.by.where, text, words)
+        key = key_about(why[0], words)
+        draft.ask(NoteCode.CURRENCY_UNKNOWN, key, settled.by.where, f"“{words}” {why[1]}", words)
         return
     code = settled.value or _dollar(settled, facts)
     if code is not None and settled.by is not None:

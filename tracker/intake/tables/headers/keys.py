@@ -8,12 +8,12 @@ from dataclasses import replace
 from itertools import pairwise
 
 from tracker.intake.tables.headers.heads import head_of_words
-from tracker.intake.tables.headers.keys_in_words import meant_by_codes, told_of_prices
+from tracker.intake.tables.headers.told_in_words import meant_by_codes, told_in_words
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.heads.header import header, without_unit
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS
+from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS, VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
 from tracker.intake.values.orders.worded_brackets import bracket_behind_words
 from tracker.intake.values.prices.money import price_unit
@@ -42,6 +42,7 @@ def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> She
     """
     told = [*entries(around(found)), *entries(elsewhere)]
     sizes = sizes_in(told)
+    sizes |= key_of((code, _load(said)) for code, said in told if sizes and code not in sizes and _load(said))
     sizes |= key_of((code, said) for code, said in told if code not in sizes and _names_terms(said))
     units = key_of((code, said) for code, said in told if _names_unit(said))
     whole = key_of(told)
@@ -92,6 +93,18 @@ def _size(said: str) -> Bracket | None:
     return bracket_text(said) or bracket_behind_words(said) or bracket_text(size) or bracket_behind_words(size)
 
 
+def _load(said: str) -> str:
+    """The 'camión completo' of 'para quien se lleve un camión completo', beside the price of lighter orders; '' for
+    what does not end in a load."""
+    words = said.strip(" .").split()
+    ends = (" ".join(words[start:]) for start in range(min(len(words), _MOST_BEFORE)))
+    sizes = ((end, bracket_text(end)) for end in ends if not any(map(str.isdigit, said)))
+    return next((end for end, size in sizes if size is not None and size.not_weight in VEHICLES), "")
+
+
+_MOST_BEFORE = 7
+
+
 def _with_one_unit(told: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]:
     """'A = up to three tonnes, B = over three and up to ten': the unit of all sizes, where they are in one, stands
     beside some alone."""
@@ -128,7 +141,7 @@ def entries(told: Iterable[Words]) -> Iterator[tuple[str, str]]:
             if named is not None and phrases("tiers").whole(named["name"]) is not None:
                 for code in (named["code"], f"{named['name']} {named['code']}"):
                     yield fold(code).strip(), named["said"]
-        yield from told_of_prices(words.text)
+        yield from told_in_words(words.text)
     for name, said in pairwise(texts):
         beside = name.sheet == said.sheet and name.row == said.row and name.cell.column + 1 == said.cell.column
         if beside:
@@ -243,9 +256,10 @@ def _headed(column: HeadedColumn, key: Mapping[str, str], place: int) -> HeadedC
     if size is not None and size.not_weight == PIECES_OR_TONS and basis is not None and Basis.SHORT_TON in basis.bases:
         # Beside 'USD/ST' no pieces are ordered.
         said = _TONS_OR_PIECES.sub("short tons", said)
-    named, _, unit = re.split(
-        rf"(\(?\b{re.escape(_code_of(head.text))}\b\)?)", head.text, maxsplit=1, flags=re.IGNORECASE
-    )
+    code = re.search(rf"\(?\b{re.escape(_code_of(head.text))}\b\)?", fold(head.text))
+    if code is None:
+        return column
+    named, unit = head.text[: code.start()], head.text[code.end() :]
     worded = named.strip() and phrases("tiers").whole(named) is None
     text = f"{named.strip()} {said} {unit.strip()}".strip() if worded else f"{said} {unit.strip()}".strip()
     heads = (*column.heads[:place], head._replace(value=text, text=text), *column.heads[place + 1 :])

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 
 from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.freight.charge_parts import is_of_some_board
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.notes.clauses import clauses
@@ -57,7 +58,7 @@ def _read(clause: str) -> ChargeWords:
     amounts = {(start, end) for _, start, end, _ in prices_within(clause)}
     longest = max(amounts, key=lambda span: span[1] - span[0], default=None)
     price = plain_price(clause[longest[0] : longest[1]]) if longest is not None else None
-    # '12 or 14 EUR' is neither.
-    if price is None or len(price.amounts) != 1 or price.is_range or "%" in clause:
+    # '12 or 14 EUR' is neither; what some boards bear alone is no part of what others cost.
+    if price is None or len(price.amounts) != 1 or price.is_range or "%" in clause or is_of_some_board(clause):
         return ChargeWords(ChargeKind.OTHER, label)
     return ChargeWords(ChargeKind.OTHER, label, price.amounts, price.currency, price.basis)

@@ -147,6 +147,9 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
     for match in phrases("relieved").find(part):
         if denied(part, match) or _AMOUNT_NEXT.match(part[match.end :]):
             continue
+        if match.value == _EXEMPT and not _grades(part):
+            # 'Stock items are not affected': nothing tells which lines those are.
+            continue
         subject = _subject(part, named, match)
         if subject is _Subject.ANOTHER:
             continue
@@ -165,7 +168,7 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
             )  # fmt: skip
 
 
-_OF_A_TIME = ("waived", "ended")
+_OF_A_TIME, _EXEMPT = ("waived", "ended"), "exempt"
 
 
 def _is_open(part: str, charge: _Named, said: Found[str], clause: str) -> bool:

@@ -16,6 +16,7 @@ from tracker.intake.values.changes.price_changes import ChangesPrice
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery, find_delivery
+from tracker.intake.values.notes.charged_boards import charged_boards
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
@@ -54,10 +55,19 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     others = phrases("the_others").find(text)
     if others:
         return _held_for_some(text, others[0].start)
+    if (charged := charged_boards(text)) is not None and _charges(charged.said):
+        return LinesMeant(charged.said, boards=charged.boards)
     meant = _by_number(once_called(letters_as_numbers(text))) or _of_others(text)
     if meant is None and not _excepts_of_units(text):
         meant = _of_boards(text, note=note)
     return meant if meant is not None and _states_terms(text, meant.others or meant.rest or text) else None
+
+
+def _charges(text: str) -> bool:
+    """Whether it charges one amount, and changes no price beside that."""
+    said = statements(text)
+    amounts = [one.amounts for one in said if isinstance(one, ChargeWords)]
+    return len(amounts) == 1 and all(amounts) and not any(isinstance(one, ChangesPrice) for one in said)
 
 
 def _of_others(text: str) -> LinesMeant | None:
@@ -92,9 +102,8 @@ _COUNTED = re.compile(
 _BETWEEN = re.compile(rf"\.?\s*\d{{1,4}}\s*{_JOINED}\s*(?:{pattern('range', 'and')}\s)?")
 _LAST_DASH = re.compile(r"\s[-–]\s(?=\d+$)")
 _FIGURE = re.compile(r"\d+")
-_NEAR = 40
+_NEAR, _LONGEST_SPAN = 40, 200
 _SPAN = re.compile(rf"(\d+)\s*(?:[-–]|\b{pattern('range', 'any')}\b)\s*(\d+)")
-_LONGEST_SPAN = 200
 
 
 def _by_number(text: str) -> LinesMeant | None:

@@ -11,6 +11,8 @@ from tracker.intake.values.boards.boards_behind import without_boards_word
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.note_signs import LETTER, NOT, SIGN, sign_ahead, without_sign
+from tracker.intake.values.notes.relatives import is_relative
+from tracker.intake.values.notes.signs_in_words import but_for_signed, with_signs
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.times.lead import LeadTime
@@ -43,7 +45,8 @@ class _Letters(NamedTuple):
 @lru_cache(maxsize=4096)
 def marks_apart(text: str) -> tuple[str, ...]:
     """Its texts, each with the sign of the lines that it is about; () where it tells no marked lines from others."""
-    by_words = bool(phrases("marked_with").find(text))
+    text = with_signs(text)
+    by_words = bool(phrases("marked_with").find(text) or phrases("unless_signed").find(text))
     noted = _notes_within(text) if by_words else ()
     if any(part.startswith(f"[{NOT}") for part in noted):
         return noted
@@ -210,10 +213,15 @@ _SENTENCES = re.compile(r"[;.]\s")
 
 def _notes_in(sentence: str) -> list[str]:
     """Its parts between commas as notes. What goes on behind the colon of 'those marked with *: EUR/t, ex works' is of
-    the same prices."""
+    the same prices, and so is 'which we invoice in EUR/t, likewise ex works'."""
+    others = but_for_signed(sentence)
+    if others is not None:
+        return [others]
     parts: list[str] = []
     for part in map(_as_note, _with_exceptions(_COMMA.split(sentence))):
-        if parts and sign_ahead(parts[-1]) and ":" in parts[-1] and not sign_ahead(part):
+        goes_on = parts and sign_ahead(parts[-1]) and not sign_ahead(part)
+        same = is_relative(part) or phrases("goes_on_so").find(part)
+        if goes_on and (":" in parts[-1] or (same and not parts[-1].startswith(f"[{NOT}"))):
             parts[-1] += f", {part}"
         else:
             parts.append(part)

@@ -9,6 +9,7 @@ from functools import lru_cache
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry, legend
 from tracker.intake.values.boards.weight import weight_units
+from tracker.intake.values.changes.competitors import without_competitors
 from tracker.intake.values.changes.discounts import DiscountTaken, discounts_taken
 from tracker.intake.values.changes.no_offers import shows_how_to_read
 from tracker.intake.values.changes.old_prices import of_old_prices
@@ -26,6 +27,7 @@ from tracker.intake.values.freight.freight_of_prices import freight_of_prices
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.note_signs import without_sign
+from tracker.intake.values.notes.relatives import without_relatives
 from tracker.intake.values.orders.brackets import Bracket
 from tracker.intake.values.orders.loads_charged import LoadCharge, load_charges
 from tracker.intake.values.orders.loads_priced import is_load, loads_priced
@@ -140,7 +142,7 @@ def statements(text: str) -> tuple[Statement, ...]:
         return ()
     if not any(sign.isalpha() or sign in "$€£¥" for sign in text) and not find_dates(text):
         return ()
-    return tuple(_all(without_sign(text)))
+    return tuple(_all(without_competitors(without_sign(text))))
 
 
 def _all(text: str) -> Iterator[Statement]:
@@ -276,7 +278,8 @@ def says(text: str) -> frozenset[Remark]:
         if remark in (Remark.TOTAL, Remark.INDEX):
             matches = [match for match in matches if match.first <= (1 if remark is Remark.INDEX else 0)]
         elif remark is Remark.SUPERSEDED:
-            # The 'utgången' of 'till utgången av juni' is the end of June.
+            # The 'utgången' of 'till utgången av juni' is the end of June; what a list once was, it is no more.
+            matches = [match for match in matches if without_relatives(text)[slice(*match.span)].strip()]
             matches = outside(matches, phrases("end_of").find(text))
             ends = {match.start: match.end for match in matches}
             # 'Ersetzt Liste 4' replaces another; 'Liste 4, ersetzt' and 'Ersetzt durch Liste 5' are replaced.

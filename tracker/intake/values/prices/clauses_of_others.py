@@ -8,6 +8,7 @@ from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import charge_header
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.orders.other_goods import of_other_goods
 from tracker.intake.values.prices.basis import find_basis
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases, without_words
@@ -19,6 +20,7 @@ _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 def is_of_others(clause: str) -> bool:
     """Whether a clause says neither in which currency prices are nor what they are per, for all its money and units."""
     kinds = (
+        of_other_goods,
         _is_sold_apart,
         _is_of_another_list,
         _is_of_pallets,

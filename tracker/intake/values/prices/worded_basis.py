@@ -56,13 +56,20 @@ def _of_one_unit(clause: str) -> BasisReading | None:
     """The one unit of a sentence that says nothing besides, but that it is of prices or of what something costs: a
     thousand of something, or 'one', 'each', 'cada' of it."""
     named = [match for match in phrases("basis").find(clause) if _is_one(clause, match)]
-    if len(named) != 1 or not (_names_prices(clause) or _names_costs(clause)) or charges_named(clause):
+    if len(named) != 1 or not _says_of_prices(clause, *named[0].span):
         return None
     if not _says_no_more(clause, *named[0].span):
         return None
     found = tokens(fold(clause))
     unit = unit_at(found, named[0].first, clause)
     return unit[0] if unit is not None and unit[0].bases else None
+
+
+def _says_of_prices(clause: str, start: int, end: int) -> bool:
+    """It names prices or what something costs; beside a charge ('…, port compris') the part with the unit does."""
+    first, last = _part_around(clause, start, end)
+    said = clause[first:last] if charges_named(clause) else clause
+    return (_names_prices(said) or _names_costs(said)) and not charges_named(said)
 
 
 def is_of_prices(clause: str) -> bool:
@@ -89,13 +96,17 @@ def _says_no_more(clause: str, start: int, end: int) -> bool:
     """Whether the part of a clause with the unit between these places holds only the unit, what has it, the money, how
     it is delivered and small words: 'orders of one ton', 'one ton of pulp' and 'include one thousand sheets' do more.
     """
-    ends = [0, *(match.end() for match in _BREAKS.finditer(clause)), len(clause)]
-    first = max(place for place in ends if place <= start)
-    last = min(place for place in ends if place >= end)
+    first, last = _part_around(clause, start, end)
     left = blanked(clause, [(start, end)])[first:last]
     for money in find_currencies(left):
         left = left.replace(money.words, " ")
     return not any(map(str.isalnum, without_words(left, *_SAYS_NO_MORE)))
+
+
+def _part_around(clause: str, start: int, end: int) -> tuple[int, int]:
+    """The part of a clause, between commas and brackets, that these places stand in."""
+    ends = [0, *(match.end() for match in _BREAKS.finditer(clause)), len(clause)]
+    return max(place for place in ends if place <= start), min(place for place in ends if place >= end)
 
 
 _BREAKS = re.compile(r",(?!\d)|[();]|\.\s")

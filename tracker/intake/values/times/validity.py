@@ -8,6 +8,7 @@ from itertools import takewhile
 
 from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.relatives import without_relatives
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import DateOrder, DateReading, find_dates, ordered
 from tracker.intake.values.times.firm_times import without_firm
@@ -23,6 +24,7 @@ from tracker.intake.values.times.held_for import (
     months_later,
     of_validity,
 )
+from tracker.intake.values.times.held_subject import of_unknown_subject
 from tracker.intake.values.times.open_validity import begun, ends_on_no_day, runs_to, within
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -92,6 +94,11 @@ def validity(text: str) -> Validity | None:
 
     Clauses that disagree are unread.
     """
+    now = without_relatives(text)
+    told = validity(now) if now != text else None
+    if told is not None and not told.unread:
+        # 'The offer, which at first ran to 15 December, now stands until 31 January 2027'.
+        return told
     found = {}
     for clause in clauses(text):
         said = _clause(without_firm(clause))
@@ -123,7 +130,7 @@ def _clause(clause: str) -> Validity | None:
     led = [*begins, *phrases("refers_to").find(clause)]
     ends = [match for match in phrases("until").find(clause) if not within(match, led)]
     dates = find_dates(clause)
-    if of_another(clause, dates):
+    if of_another(clause, dates) or of_unknown_subject(clause):
         return None
     if may_be_of_another(clause):
         return Validity(clause, unread=True)

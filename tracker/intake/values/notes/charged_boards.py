@@ -1,0 +1,75 @@
+"""What is charged on some boards alone: 'A wood levy of 22 euros per tonne is added to the prices of the GC grades'."""
+
+import re
+from typing import NamedTuple
+
+from tracker.intake.values.boards.boards_behind import boards_behind
+from tracker.intake.values.boards.boards_meant import BoardsMeant
+from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.relatives import is_relative
+from tracker.intake.words.lists import phrases, without_words
+from tracker.intake.words.phrases import blanked
+
+_HYPHEN = re.compile(r"(?<=\b[A-Z]{2})(\d?)-(?=[^\W\d_]{5})")
+"""That of 'GD2-Positionen' and 'GC-sorterna'."""
+_EXCEPT = ("excepted", "exceptions", "the_others")
+_STOPS = " ,;:.–-"
+
+
+class Charged(NamedTuple):
+    """What is charged, without the words for the boards that bear it, and these."""
+
+    said: str
+    boards: BoardsMeant
+
+
+def charged_boards(text: str) -> Charged | None:
+    """The boards behind 'on', 'to the prices of' or 'for both', where a sentence adds an amount to those alone; None
+    where others are named beside them, or any is excepted."""
+    if len(clauses(text)) != 1 or any(phrases(section).find(text) for section in _EXCEPT):
+        return None
+    text = _HYPHEN.sub(r"\1 ", _of_now(text))
+    if not any(map(str.isdigit, text)) or not _adds(text):
+        return None
+    bearing = _bearing(text)
+    if bearing is not None:
+        return bearing
+    for match in phrases("charged_on").find(text):
+        behind = text[match.end :]
+        lead = phrases("both_of").find(behind.lstrip())
+        start = next((each.end for each in lead if each.start == 0), 0)
+        words, rest = boards_behind(behind.lstrip()[start:])
+        if words:
+            # 'Is added to the prices': an amount without a charge's name is one beside prices.
+            priced = phrases("price_words").find(text[match.start : match.end])
+            before = text[: match.start + priced[-1].end if priced else match.start]
+            said = without_words(f"{before.strip()} {rest.strip(_STOPS)}", "no_other_boards").strip(_STOPS)
+            boards = boards_named(words)
+            return Charged(said, boards) if boards.some and not boards_named(said).some else None
+    return None
+
+
+def _bearing(text: str) -> Charged | None:
+    """'Only GD2 bears a surcharge of 18 euros per tonne': the boards stand first."""
+    found = next((match for match in phrases("only_these").find(text) if not text[: match.start].strip()), None)
+    words, rest = boards_behind(text[found.end :] if found is not None else text)
+    verb = next((match for match in phrases("charge_verbs").find(rest) if not rest[: match.start].strip()), None)
+    if not words or verb is None:
+        return None
+    said, boards = rest[verb.end :].strip(_STOPS), boards_named(words)
+    return Charged(said, boards) if boards.some and not boards_named(said).some else None
+
+
+def _adds(text: str) -> bool:
+    sections = ("charges", "surcharge_words", "added_on_top", "charge_verbs")
+    return any(phrases(section).find(text) for section in sections)
+
+
+def _of_now(text: str) -> str:
+    """The sentence without a relative clause at its end that tells of the past alone: '…, der im Herbst bei 35 Euro
+    lag'."""
+    *said, last = COMMA.split(text)
+    if not said or not is_relative(last) or not phrases("was_then").find(last):
+        return text
+    return blanked(text, [(len(text) - len(last) - 1, len(text))]).rstrip()
