@@ -11,6 +11,7 @@ from tracker.intake.values.firms.form_fields import before_the_next_field, behin
 from tracker.intake.values.firms.legal_forms import end_of_form, goes_on_as_a_sentence, written_as_form
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
@@ -182,7 +183,7 @@ def may_call_a_vendor(text: str) -> bool:
     return named and not any(isinstance(said, _TERMS) for said in statements(name))
 
 
-_TERMS = (LeadTime, LeadUnread, SaysMinimum, Validity)
+_TERMS = (LeadTime, LeadUnread, SaysMinimum, LeastUnread, Validity)
 
 
 _MANY_FIGURES = re.compile(r"\d[\d.,]{2,}")
