@@ -22,8 +22,8 @@ AROUND = ("around_a_minimum", "minimum", "minimum_per", "order_words", "ordered.
 
 @dataclass(frozen=True)
 class Part:
-    """A part of a clause: its words for a smallest order, its weights with where they stand, and all from its beginning
-    to the end of the clause."""
+    """A part of a clause: its words for a smallest order, its weights with where they stand, and all from its
+    beginning to the end of the clause."""
 
     text: str
     onwards: str
@@ -73,7 +73,8 @@ class Part:
 def parts_of(clause: str) -> list[Part]:
     """Its parts; an 'and' parts as well where another matter stands on one side of it: 'es de 3 t y el plazo, de 4
     semanas'."""
-    ends = [match.span() for match in _BREAKS.finditer(clause)]
+    found = (match for match in _BREAKS.finditer(clause) if not match["word"] or _is_unit(match["word"]))
+    ends = [(match.end("word") if match["word"] else match.start(), match.end()) for match in found]
     parts, begins = [], 0
     for end, after in [*ends, (len(clause), len(clause))]:
         for piece, start in _parted_at_and(clause[begins:end]):
@@ -83,7 +84,12 @@ def parts_of(clause: str) -> list[Part]:
     return parts
 
 
-_BREAKS = re.compile(r",(?!\d)|[()\[\]\n]|\s{3,}|\s[-–—](?=\s\D)|\s[*•·|]\s|(?<=[^\W\d]{3})\.\s(?=\d)")
+def _is_unit(word: str) -> bool:
+    """The 'ton' of 'USD per ton. 5,000 lb minimum' ends a sentence; the 'min' of 'min. 5 t' does not."""
+    return phrases("basis").whole(word) is not None
+
+
+_BREAKS = re.compile(r",(?!\d)|[()\[\]\n]|\s{3,}|\s[-–—](?=\s\D)|\s[*•·|]\s|\b(?P<word>[^\W\d]{2,})\.\s(?=\d)")
 
 
 def _parted_at_and(text: str) -> Iterator[tuple[str, int]]:

@@ -62,7 +62,7 @@ def _told(parts: list[Part]) -> Iterator[Told]:
         elif part.topics and part.masses:
             now = _judged(part, parts)
         elif part.masses and told and place not in used:
-            now = _further(part, told)
+            now = [] if may_be_of_a_piece(part, parts) else _further(part, told)
         elif told and is_condition(part.text):
             now = [Told(told[-1].mass, read=False)]
         told += now
@@ -104,7 +104,8 @@ def _judged(part: Part, parts: list[Part]) -> list[Told]:
     now = _without_earlier(part)
     grades = _grades(now.text)
     first = now.masses[0][0]
-    several = not now.pieces and any(not may_be_one(first, other) for other, _ in now.masses[1:])
+    defined = now.pieces or ton_definition(now.text) is not None
+    several = not defined and any(not may_be_one(first, other) for other, _ in now.masses[1:])
     weight = None if several else times_pieces(now.behind_topic, first)
     if weight is None:
         return [Told(None, grades, read=False)]

@@ -24,7 +24,8 @@ def of_something_else(part: Part, parts: Sequence[Part]) -> bool:
     apart = listed or bool(phrases("yearly").find(text)) or names_discount(text)
     small = not _names_orders(text) or phrases("small_orders").find(text)
     charged = bool(phrases("charges").find(text)) and bool(small)
-    return apart or charged or _smaller_are_taken(part) or _of_a_load(part, parts) or _of_a_piece(part)
+    priced = not phrases("minimum").find(text) and bool(phrases("price_words").find(text))
+    return apart or charged or priced or _smaller_are_taken(part) or _of_a_load(part, parts) or _of_a_piece(part)
 
 
 def _names_orders(text: str) -> bool:
@@ -55,7 +56,7 @@ def _of_a_piece(part: Part) -> bool:
     """'Les bobines pèsent au minimum 400 kg', 'Peso mínimo de bobina 500 kg': what one roll weighs."""
     named = any(match.value in PIECES for match in phrases("bracket").find(part.rest))
     weighed = any(match.value in PIECES for match in phrases("load_weights").find(part.rest))
-    return (named or weighed) and _is_light(part)
+    return (named or weighed) and _is_light(part) and not phrases("order_words").find(part.text)
 
 
 def may_be_of_a_piece(part: Part, parts: Sequence[Part]) -> bool:
