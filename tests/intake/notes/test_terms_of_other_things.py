@@ -131,7 +131,7 @@ def test_lead_times_of_other_orders(text):
         ("Délai 3 semaines (formats spéciaux 5 semaines), minimum 2 t", 2000, 21),
         ("Pedido mínimo 2 t, plazo 3 semanas", 2000, 21),
         ("Minimum order 2 t. Standard lead time is 4 weeks, rush orders 2 weeks", 2000, 28),
-        ("Minsta order 2 t, fritt levererat", 2000, None), ("Mindestmenge 2 t frei Haus", 2000, None),
+        ("Minsta order 2 t, fritt levererat", 2000, None), ("Mindestmenge 2 t frei Haus", None, None),
     ],
 )  # fmt: skip
 def test_terms_beside_those_of_other_orders(text, kg, days):

@@ -40,7 +40,6 @@ def test_smallest_orders(note, kg):
         "Last year's minimum was 10 t.",
         "Before 2025 our minimum was 3 t.",
         "The minimum order was reduced from 10 t to 5 t.",
-        "Mindestmenge bisher 10 t, neu 5 t.",
         "For export the minimum is 20 t.",
         "Orders for the islands are quoted separately and carry a minimum of 3 t.",
         "Prices for tissue are delivered, minimum 5 t.",

@@ -9,6 +9,7 @@ from tracker.intake.values.heads.header import Header, header, without_unit
 from tracker.intake.values.heads.role_words import tells_of_freight
 from tracker.intake.values.heads.roles import Role, RoleReading
 from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.fold import fold
@@ -73,7 +74,7 @@ MEASURED = frozenset(
 
 
 def _tells_terms(head: Header) -> bool:
-    return any(isinstance(one, LeadTime | Validity | SaysMinimum) for one in statements(head.text))
+    return any(isinstance(one, LeadTime | Validity | SaysMinimum | LeastUnread) for one in statements(head.text))
 
 
 def _begins_as_index(head: Header) -> bool:

@@ -14,6 +14,7 @@ from tracker.intake.values.firms.company import labelled_company
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_unread import LeadUnread
@@ -27,6 +28,7 @@ _TOLD_OF: dict[type[object], NoteCode] = {
     LeadUnread: NoteCode.LEAD_TIME_UNREAD,
     Validity: NoteCode.VALIDITY_UNREAD,
     SaysMinimum: NoteCode.BRACKET_UNREAD,
+    LeastUnread: NoteCode.BRACKET_UNREAD,
     ChargeWords: NoteCode.NUMBER_AMBIGUOUS,
     Delivery: NoteCode.NUMBER_AMBIGUOUS,
 }

@@ -9,6 +9,7 @@ from tracker.intake.tables.table import Words
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.statements import SaysMinimum, Statement, statements
 from tracker.intake.values.orders.brackets import Bracket
+from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.orders.worded_brackets import bracket_behind_words
 from tracker.intake.words.lists import phrases
 
@@ -31,7 +32,7 @@ def _of_freight(said: Statement) -> bool:
 def bracket_in_heading(text: str) -> Bracket | None:
     """The same of a sub-heading: 'Frei Haus ab 5 t' over some of the rows tells their prices from the others. 'No
     sheets below 500 kg' are not what stands below it."""
-    if len(text) > _LONGEST or any(isinstance(said, SaysMinimum) for said in statements(text)):
+    if len(text) > _LONGEST or any(isinstance(said, SaysMinimum | LeastUnread) for said in statements(text)):
         return None
     return None if phrases("negations").find(_STOP.split(text)[-1]) else bracket_behind_words(text)
 

@@ -11,13 +11,15 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import at, of_grade
-from tracker.intake.offers.notes.scope import Scope
+from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.statements import SaysMinimum
 from tracker.intake.values.orders.brackets_in_kg import LARGEST_ORDER_KG
 from tracker.intake.values.orders.masses import Mass, find_masses
-from tracker.intake.values.orders.minimum import begins_at, find_minimum
+from tracker.intake.values.orders.minimum import LeastUnread, begins_at, find_minimum, least_unread
 from tracker.intake.values.orders.small_orders import DearerIfSmall, dearer_if_small
+from tracker.intake.words.lists import phrases
 from tracker.trade.offer import Evidence, Note, NoteCode
 from tracker.trade.quantities import MassUnit
 
@@ -39,11 +41,53 @@ def least_order(cells: dict[int, Cell], columns: Columns, scope: Scope, facts: F
         least = least_of(remark.text, facts)
         if least is not None:
             return _weighed(least, at(remark), remark.text.strip(), facts)
+        unread = least_unread(remark.text)
+        if unread is not None:
+            return not_understood(unread, at(remark))
     said = scope.nearest(SaysMinimum)
+    if not said:
+        return _of_export(scope, facts)
     if any(one.value.grades for one in said) or len({one.value.mass for one in said}) != 1:
         # Which of them holds is told once the row's grade is known.
         return None
     return _weighed(said[0].value.mass, said[0].where, said[0].words, facts)
+
+
+def _of_export(scope: Scope, facts: FileFacts) -> Least | Note | None:
+    """'Minimum order for export 20 t' of a list that is one for export itself, as its title says."""
+    for said in scope.nearest(LeastUnread):
+        if said.value.export is not None and any(map(_titles_export, scope.levels)):
+            return _weighed(said.value.export, said.where, said.words, facts)
+    return None
+
+
+def _titles_export(level: Level) -> bool:
+    """'Exportpreisliste 14', 'Export price list for Latin America'."""
+    firsts = (COMMA.split(words.text)[0] for words in level.texts)
+    named = (first for first in firsts if phrases("of_export").find(first))
+    return any(phrases("list_names").find(first) or len(first.split()) <= _SHORT_TITLE for first in named)
+
+
+_SHORT_TITLE = 2
+"""Words of 'Export' and 'Exportpreisliste 14'."""
+
+
+def leasts_unread(least: Least | Note | None, cells: dict[int, Cell], scope: Scope) -> Iterator[Note]:
+    """What is told of a smallest order around a row that tells none itself, and not understood; of orders that this
+    list is not for, where no other is told."""
+    where = least.cell if isinstance(least, Note) else None if least is None else least[1].said_by
+    if any(where == at(cell) for cell in cells.values()):
+        return
+    told = least is not None or bool(scope.nearest(SaysMinimum))
+    for said in scope.nearest(LeastUnread):
+        if not (told and said.value.apart):
+            yield not_understood(said.value, said.where)
+
+
+def not_understood(said: LeastUnread, where: str) -> Note:
+    """What is told of words that tell a smallest order and give none."""
+    text = f"“{said.words}” tells a smallest order that is not understood. Ask the vendor which orders it is for."
+    return Note(NoteCode.BRACKET_UNREAD, where, text)
 
 
 def least_of(remark: str, facts: FileFacts) -> Mass | None:
@@ -54,7 +98,10 @@ def least_of(remark: str, facts: FileFacts) -> Mass | None:
 def own_least(cell: Cell, facts: FileFacts) -> Least | Note | None:
     """The smallest order that a line of text names with its board and its price."""
     least = find_minimum(cell.text)
-    return None if least is None else _weighed(least, at(cell), cell.text.strip(), facts)
+    if least is not None:
+        return _weighed(least, at(cell), cell.text.strip(), facts)
+    unread = least_unread(cell.text)
+    return None if unread is None else not_understood(unread, at(cell))
 
 
 def minimum_of_grade(scope: Scope, grade: str | None, facts: FileFacts) -> Least | None:

@@ -12,7 +12,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at, of_grade
 from tracker.intake.offers.notes.scope import Scope
-from tracker.intake.offers.orders.order_terms import dearer_small_orders, least_order
+from tracker.intake.offers.orders.order_terms import dearer_small_orders, least_order, leasts_unread
 from tracker.intake.offers.terms.leads_around import lead_of_stock, leads_around
 from tracker.intake.offers.terms.terms_said import Cells, Terms, cell_of, remarked
 from tracker.intake.offers.terms.validity_terms import take_validity
@@ -184,6 +184,7 @@ def _orders(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: F
     elif least is not None:
         terms.minimum_kg, said = least
         terms.evidence.append(said)
+    terms.notes.extend(leasts_unread(least, cells, scope))
     terms.notes.extend(dearer_small_orders(cells, columns, scope))
 
 

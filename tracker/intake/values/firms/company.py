@@ -12,6 +12,7 @@ from tracker.intake.values.firms.legal_forms import end_of_form, goes_on_as_a_se
 from tracker.intake.values.firms.readers import leads_to_a_reader
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
@@ -184,7 +185,9 @@ def may_call_a_vendor(text: str) -> bool:
     return named and not any(isinstance(said, _TERMS) for said in statements(name))
 
 
-_TERMS = (LeadTime, LeadUnread, SaysMinimum, Validity)
+_TERMS = (LeadTime, LeadUnread, SaysMinimum, LeastUnread, Validity)
+
+
 _MANY_FIGURES = re.compile(r"\d[\d.,]{2,}")
 
 

@@ -19,7 +19,7 @@ from tracker.intake.values.freight.taken_off import signs_money, takes_off
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.orders.masses import find_masses
-from tracker.intake.values.orders.other_goods import of_other_goods
+from tracker.intake.values.orders.other_goods import without_other_goods
 from tracker.intake.values.orders.small_orders import begins_with_small_orders, signs_of_small, size_of_small
 from tracker.intake.values.prices.basis import BasisReading
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
@@ -84,8 +84,9 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
-    others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders, of_other_goods)
-    told = (clause for clause in clauses(text) if not any(tells(clause) for tells in others))
+    others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders)
+    own = map(without_other_goods, clauses(text))
+    told = (clause for clause in own if not any(tells(clause) for tells in others))
     found = (_if_decided(one, clause) for clause in told for one in _in_clause(without_added(clause)))
     # What ends or begins on a day is told once the day of the list is known.
     free = [said for said in no_charges(text) if not (said.grades or said.days) and said.delivered is None]

@@ -13,6 +13,7 @@ from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.money import price_text
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.words.lists import phrases
@@ -97,7 +98,9 @@ def _pieces(text: str) -> Iterator[str]:
 
 def _says_a_term(piece: str) -> bool:
     """'Lead time for GD2 6 weeks' behind a charge says nothing of who bears it."""
-    return boards_named(piece).some and any(isinstance(one, LeadTime | SaysMinimum) for one in statements(piece))
+    return boards_named(piece).some and any(
+        isinstance(one, LeadTime | SaysMinimum | LeastUnread) for one in statements(piece)
+    )
 
 
 def _charge_in(piece: str) -> ChargeWords | None:

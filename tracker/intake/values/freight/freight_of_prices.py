@@ -15,7 +15,7 @@ from tracker.intake.values.freight.freight_of_orders import of_some_orders
 from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
-from tracker.intake.values.orders.minimum import find_minimum
+from tracker.intake.values.orders.minimum import tells_a_least
 from tracker.intake.values.orders.small_orders import begins_with_small_orders
 from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.values.times.lead_sentences import find_lead
@@ -103,7 +103,7 @@ def _of_an_order(clause: str) -> bool:
     """A weight of order stands close to the word for delivery; 'per 1000 kg delivered' and a minimum are none."""
     for part in re.split(r",(?!\d)", clause):
         said = find_delivery(part)
-        if said is None or find_minimum(part) is not None or ton_definition(part) is not None:
+        if said is None or tells_a_least(part) or ton_definition(part) is not None:
             continue
         if (says_unread_number(part) and find_mass_units(part)) or _counts_hundreds(part):
             # 'From one hundred twenty tonnes' is some order, though its size is not read.

@@ -7,6 +7,7 @@ from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.lines_meant import LinesMeant
 from tracker.intake.values.notes.statements import SaysMinimum, Statement, statements
+from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_remarked import lead_of_some
@@ -17,7 +18,7 @@ _SUBJECTS: tuple[tuple[type[object], ...], ...] = (
     (SaysCurrency, SaysBasis),
     (Delivery, ChargeWords),
     (LeadTime, LeadUnread),
-    (SaysMinimum,),
+    (SaysMinimum, LeastUnread),
     (Validity,),
 )
 """Kinds of statements on one subject: an exception from one of them may be one from the others too."""

@@ -21,6 +21,7 @@ from tracker.intake.values.notes.lettered_lines import letters_as_numbers
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.lead_remarked import lead_of_some
@@ -90,7 +91,7 @@ def _held_for_some(text: str, others: int) -> LinesMeant | None:
     said = statements(text[:others])
     held = any(isinstance(one, Validity) and not one.unread for one in said)
     boards = boards_named(text[:others])
-    if not held or not boards.some or any(isinstance(one, LeadTime | SaysMinimum) for one in said):
+    if not held or not boards.some or any(isinstance(one, LeadTime | SaysMinimum | LeastUnread) for one in said):
         return None
     return LinesMeant(text[:others].strip(" ,;"), boards=boards)
 
@@ -287,7 +288,7 @@ def _tells_others(rest: BoardsMeant) -> bool:
     return rest.grade is not None or any(told)
 
 
-TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, SaysBasis, SaysCurrency)
+TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, LeastUnread, SaysBasis, SaysCurrency)
 
 
 def _states_terms(text: str, rest: str) -> bool:

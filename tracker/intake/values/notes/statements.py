@@ -26,13 +26,14 @@ from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.freight_of_prices import freight_of_prices
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.left_open import left_open
 from tracker.intake.values.notes.note_signs import without_sign
 from tracker.intake.values.notes.relatives import without_relatives
 from tracker.intake.values.orders.brackets import Bracket
 from tracker.intake.values.orders.loads_charged import LoadCharge, load_charges
 from tracker.intake.values.orders.loads_priced import is_load, loads_priced
 from tracker.intake.values.orders.masses import Mass
-from tracker.intake.values.orders.minimum import minimums
+from tracker.intake.values.orders.minimum import LeastUnread, minimums
 from tracker.intake.values.orders.orders_priced import orders_priced
 from tracker.intake.values.orders.small_orders import DearerIfSmall, dearer_if_small
 from tracker.intake.values.orders.terms_by_size import DeliveredFrom, SmallOrderCharge, terms_by_size
@@ -113,6 +114,7 @@ Statement = (
     | SaysTon
     | SaysWeightBasis
     | SaysMinimum
+    | LeastUnread
     | SaysOrders
     | SaysDate
     | ChangesPrice
@@ -174,6 +176,7 @@ def _all(text: str) -> Iterator[Statement]:
         yield unread
     for least in minimums(usual):
         yield SaysMinimum(least.mass, text, least.grades)
+    yield from left_open(text, usual)
     orders = orders_priced(text) or loads_priced(text)
     if orders is not None:
         yield SaysOrders(orders, text, is_load(text))

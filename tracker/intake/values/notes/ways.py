@@ -246,12 +246,24 @@ def left_to(text: str, own: frozenset[str], apart: frozenset[str]) -> str:
     kept = [part for part in held if part.ways or not part.kinds & own_kinds]
     unsure = _told_twice(kept, own)
     kept = [part for part in kept if not part.kinds & unsure]
-    if len(kept) == len(parts):
+    if len(kept) == len(parts) and not any(_is_own_least(part, own) for part in kept):
         return text
     by_clause: dict[tuple[int, int], list[str]] = {}
     for place, part in enumerate(kept):
-        by_clause.setdefault((part.clause, place if part.ways else -1), []).append(part.text)
+        told = _without_any(part.text) if _is_own_least(part, own) else part.text
+        by_clause.setdefault((part.clause, place if part.ways else -1), []).append(told)
     return "; ".join(", ".join(texts) for texts in by_clause.values())
+
+
+def _is_own_least(part: TermOfWay, own: frozenset[str]) -> bool:
+    """A smallest order of these prices' own way: 'Delivered: minimum 20 t'. It is that of all of them."""
+    return bool(part.ways) and part.ways <= own and part.kinds == {"minimum"}
+
+
+def _without_any(piece: str) -> str:
+    for match in reversed(_named(piece)):
+        piece = f"{piece[: match.start]} {piece[match.end :]}"
+    return piece.strip(_STOPS)
 
 
 def _told_twice(parts: list[TermOfWay], own: frozenset[str]) -> frozenset[str]:

@@ -4,22 +4,17 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.boards.grade import find_grade
-from tracker.intake.values.changes.discounts import names_discount
-from tracker.intake.values.figures.numbers_in_words import says_unread_number
-from tracker.intake.values.freight.delivery import find_delivery
-from tracker.intake.values.notes.clauses import COMMA, clauses
-from tracker.intake.values.orders.bracket_pieces import VEHICLES
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.brackets import bracket_text
+from tracker.intake.values.orders.least_told import Told, least_told
 from tracker.intake.values.orders.masses import MASS_UNITS, Mass, find_masses
-from tracker.intake.values.orders.orders_refused import refused_below, refuses_small, speaks_of_money
-from tracker.intake.values.orders.pieces_weighed import times_pieces
+from tracker.intake.values.orders.orders_refused import refused_below, refuses_small
+from tracker.intake.values.orders.pieces_weighed import may_be_one
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
-from tracker.intake.words.lists import phrases, without_words
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.lists import phrases
 
 _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
-_PIECES = frozenset({"pallet", "roll"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +25,16 @@ class Minimum:
     grades: tuple[str, ...] = ()
 
 
+@dataclass(frozen=True, slots=True)
+class LeastUnread:
+    """Words that tell a smallest order which is not understood: one on terms, or one of some orders alone. `apart`: of
+    orders that no price of this list is for, as those for export are; `export`: the weight of these."""
+
+    words: str
+    apart: bool = False
+    export: Mass | None = None
+
+
 def _without_per_item(clause: str) -> str:
     """'3 t/item' and '2 t/Sorte' are weights of each order; '75 lb/MSF' is none."""
     return _SLASH.sub(lambda per: " " if phrases("minimum_per").whole(per[1]) else per[0], clause)
@@ -37,82 +42,62 @@ def _without_per_item(clause: str) -> str:
 
 @lru_cache(maxsize=8192)
 def find_minimum(text: str) -> Mass | None:
-    """The one weight behind words for a minimum order, or right before them, in the same clause.
-
-    None where there is none, two that differ, or one for each of several boards.
-    """
-    found = {}
-    for clause in map(weights_in_figures, clauses(text)):
-        if says_unread_number(clause) and phrases("minimum").find(clause):
-            return None
-        refused = refused_below(clause, find_masses(_without_per_item(clause)))
-        if refused is not None:
-            found[(refused.amounts, refused.units)] = refused
-        if refuses_small(clause):
-            continue
-        clause = _before_other_lists(_with_unit_behind(clause))
-        words = _words_for_least(clause)
-        others = phrases("yearly").find(clause) or phrases("other_lists").find(clause)
-        if not words or _denies_orders_something(clause, words[0]) or others or _tells_of_another(clause, words[0]):
-            continue
-        behind = find_masses(_without_per_item(clause[words[0].start :]))
-        if len(behind) > 1 and find_grade(clause) is not None:
-            # 'Min order 20,000 lb SBS, 10,000 lb CRB' is one a board.
-            return None
-        least = behind[0] if behind else _right_before(_without_as(clause, words[0]))
-        if behind:
-            least = times_pieces(clause[words[0].end :], behind[0])
-            if least is None:
-                return None
-        if least is not None:
-            found[(least.amounts, least.units)] = least
-    return next(iter(found.values())) if len(found) == 1 else None
+    """The one weight that a text tells as the smallest order; None where it tells none, or one that is not
+    understood."""
+    told = _told(text)
+    masses = [one.mass for one in told if one.read and one.mass is not None]
+    certain = len(masses) == len(told) and all(may_be_one(masses[0], other) for other in masses)
+    return masses[0] if masses and certain else None
 
 
-def _words_for_least(clause: str) -> list[Found[str]]:
-    """'Je Sorte fertigen wir ab drei Tonnen' tells a smallest order, and 'rote Ware fertigen wir ab' one of that."""
-    first = (
-        match
-        for match in phrases("minimum_at_first").find(clause)
-        if not _says_more(clause[: match.start], "before_a_minimum")
-    )
-    return phrases("minimum").find(clause) or list(first)
+def tells_a_least(text: str) -> bool:
+    """Whether a text tells a smallest order, understood or not."""
+    return bool(_told(text))
 
 
-def _tells_of_another(clause: str, said: Found[str]) -> bool:
-    """'Last year's minimum was 10 t', 'minimum reduced from 10 t to 5 t', 'forklift of 2 t minimum': of a smallest
-    order of today it says nothing for certain."""
-    once = phrases("was_once").find(clause) or phrases("lifting").find(clause)
-    changed = phrases("least_changed").find(clause) and len(find_masses(clause)) > 1
-    for_a_discount = names_discount(clause[: said.start])
-    return bool(once) or bool(changed) or for_a_discount or _of_a_piece(clause, said)
+@lru_cache(maxsize=8192)
+def minimums(text: str) -> tuple[Minimum, ...]:
+    """What a note says of smallest orders: one of all boards, those of the boards it names, or both; () where
+    neither."""
+    told = _told(text)
+    if not any(one.grades for one in told):
+        general = find_minimum(text)
+        return () if general is None else (Minimum(general),)
+    if not all(one.read for one in told):
+        return ()
+    return tuple(dict.fromkeys(Minimum(one.mass, one.grades) for one in told if one.mass is not None))
 
 
-def _of_a_piece(clause: str, said: Found[str]) -> bool:
-    """'Les bobines pèsent au minimum 400 kg', 'Peso mínimo de bobina 500 kg': what one roll weighs, and not an order of
-    rolls; 'Mindestmenge: 2 Rollen, Rollengewicht 650 kg' is one."""
-    pieces = any(match.value in _PIECES for match in phrases("bracket").find(clause))
-    weighed = [
-        match
-        for match in phrases("piece_weighs").find(clause)
-        if match.start < said.end or not any(sign.isdigit() or sign == "," for sign in clause[said.end : match.start])
-    ]
-    named = any(match.value == "piece" for match in weighed)
-    return bool(weighed) and (pieces or named) and not phrases("order_words").find(clause)
+@lru_cache(maxsize=8192)
+def least_unread(text: str) -> LeastUnread | None:
+    """The first clause that tells a smallest order which is not understood, where the text tells none that is."""
+    if minimums(text):
+        return None
+    for clause in clauses(text):
+        told = _told_in(clause)
+        if not all(one.read for one in told):
+            export = next((one.mass for one in told if one.apart), None)
+            return LeastUnread(clause.strip(" ."), any(one.apart for one in told), export)
+    return LeastUnread(text.strip()) if _told(text) else None
 
 
-def _denies_orders_something(clause: str, said: Found[str]) -> bool:
-    """'No order below 5 t earns a rebate', 'Kein Auftrag unter 5 t wird frei geliefert': smaller orders are taken."""
-    refused = bool(phrases("negations").find(clause[said.start : said.end]))
-    return refused and (speaks_of_money(clause) or find_delivery(clause) is not None)
+@lru_cache(maxsize=8192)
+def _told(text: str) -> tuple[Told, ...]:
+    """All that a text tells of smallest orders; what it tells of those for export changes nothing of one for all."""
+    if not any(phrases(section).find(text) for section in ("minimum", "minimum_at_first", "orders_refused")):
+        return ()
+    told: tuple[Told, ...] = ()
+    for clause in clauses(text):
+        told += _told_in(clause, told)
+    return tuple(one for one in told if not one.apart) or told
 
 
-def _before_other_lists(clause: str) -> str:
-    """'Minimum order 5 ST' of 'Minimum order 5 ST, sheets see separate price list'; in 'Stock by its own list, minimum
-    2 t' the list is named first, and the order is one from it."""
-    parts = COMMA.split(clause)
-    other = next((at for at, part in enumerate(parts) if phrases("other_lists").find(part)), 0)
-    return ",".join(parts[:other]) or clause
+def _told_in(clause: str, before: tuple[Told, ...] = ()) -> tuple[Told, ...]:
+    clause = _without_per_item(weights_in_figures(clause))
+    if refuses_small(clause):
+        refused = refused_below(clause)
+        return () if refused is None else (refused,)
+    return least_told(_with_unit_behind(clause), before)
 
 
 def _with_unit_behind(clause: str) -> str:
@@ -125,9 +110,7 @@ def _with_unit_behind(clause: str) -> str:
         return said["label"] if find_masses(said["unit"]) else clause
     if phrases("basis").whole(said["unit"]) not in MASS_UNITS:
         return clause
-    label = said["label"]
-    label = without_words(label, "minimum", "least_labelled")
-    if _says_more(label, "refusal_filler"):
+    if rest_of(said["label"], (), "minimum", "around_a_minimum", "order_words", "ordered.any", "minimum_per"):
         return clause
     return f"{said['label']}: {said['figure']} {said['unit']}"
 
@@ -143,55 +126,3 @@ def begins_at(text: str) -> Mass | None:
     size = bracket_text(text)
     opens = size is not None and size.end is None and not size.alone and not size.not_weight
     return size.start if size is not None and opens else find_minimum(text)
-
-
-def _without_as(clause: str, said: Found[str]) -> str:
-    """'We make 10,000 lb' of 'We make 10,000 lb as a minimum'; as a minimum of a truck, of what is delivered free, of a
-    charge or of what is kept in stock it is no order's."""
-    before = clause[: said.start]
-    joined = [match for match in phrases("as_a_minimum").find(before) if match.end == len(before.rstrip())]
-    if not joined:
-        return before
-    weight = before[: joined[0].start]
-    loaded = any(match.value in (*VEHICLES, *_PIECES) for match in phrases("bracket").find(clause))
-    other = loaded or find_delivery(clause) is not None or phrases("charges").find(clause)
-    ahead = next(iter(find_masses(weight)), None)
-    if other or ahead is None or _says_more(weight[: weight.rfind(ahead.words)], "before_a_minimum"):
-        return before
-    return before if _says_more(clause[said.end :], "refusal_filler") else weight
-
-
-def _says_more(words: str, filler: str) -> bool:
-    """It has words besides those for orders and those that go without saying around a smallest one."""
-    words = without_words(words, filler, "order_words", "ordered", "minimum", "minimum_per")
-    return any(map(str.isalnum, words))
-
-
-def _right_before(text: str) -> Mass | None:
-    """The weight that a text ends with: '10,000 lb' of '10,000 lb minimum per item', not 'Truckload = 40,000 lb' or
-    'rolls of 1,500 lb'; that of 'Rolls only, 10,000 lb' is no roll's."""
-    vehicles = any(match.value in VEHICLES for match in phrases("bracket").find(text))
-    if vehicles or any(match.value in _PIECES for match in phrases("bracket").find(COMMA.split(text)[-1])):
-        return None
-    ahead = find_masses(text)
-    return ahead[-1] if ahead and text.rstrip(" (").endswith(ahead[-1].words) else None
-
-
-@lru_cache(maxsize=8192)
-def minimums(text: str) -> tuple[Minimum, ...]:
-    """What a note says of smallest orders: one of all boards, or those of the boards it names; () where neither."""
-    if not any(phrases(section).find(text) for section in ("minimum", "minimum_at_first", "orders_refused")):
-        return ()
-    named = [_of_part(part) for clause in clauses(text) for part in COMMA.split(clause)]
-    of_boards = tuple(one for one in named if one is not None and one.grades)
-    if of_boards:
-        return of_boards
-    general = find_minimum(text)
-    return () if general is None else (Minimum(general),)
-
-
-def _of_part(part: str) -> Minimum | None:
-    masses = find_masses(_without_per_item(part))
-    named = find_grade(part)
-    least = times_pieces(part, masses[0]) if len(masses) == 1 else None
-    return Minimum(least, named.grades if named is not None else ()) if least is not None else None

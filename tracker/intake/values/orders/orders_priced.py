@@ -5,7 +5,7 @@ from functools import lru_cache
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
 from tracker.intake.values.orders.masses import find_masses
-from tracker.intake.values.orders.minimum import find_minimum
+from tracker.intake.values.orders.minimum import tells_a_least
 from tracker.intake.values.orders.worded_brackets import names_one_quantity
 from tracker.intake.values.prices.tax import tax_included
 from tracker.intake.words.fold import fold, tokens
@@ -25,7 +25,7 @@ def orders_priced(text: str) -> Bracket | None:
 
 def _in_clause(clause: str) -> Bracket | None:
     prices = phrases("price_words").find(clause) if find_masses(clause) else []
-    if not prices or find_minimum(clause) is not None:
+    if not prices or tells_a_least(clause):
         return None
     behind = clause[prices[0].end :]
     found = tokens(fold(behind))

@@ -41,9 +41,9 @@ def times_pieces(text: str, weight: Mass) -> Mass | None:
     total = _total_behind(behind)
     if total is not None:
         # '5 skids of 2,000 lb, total 10,000 lb' says both, which must agree.
-        return total if _comes_to(total, all_of_them) else _either(total, all_of_them)
+        return total if may_be_one(total, all_of_them) else _either(total, all_of_them)
     if _of_all(behind):
-        possible = min(_in_kg(weight), default=Decimal(0)) >= _LIGHTEST_KG[piece.value] * int(counted["count"])
+        possible = min(readings_in_kg(weight), default=Decimal(0)) >= _LIGHTEST_KG[piece.value] * int(counted["count"])
         return weight if possible else _either(weight, all_of_them)
     certain = told or _is_of_one(weight, int(counted["count"]), piece.value, between)
     return all_of_them if certain else _either(weight, all_of_them)
@@ -62,13 +62,13 @@ nobody packs)."""
 
 def _is_of_one(weight: Mass, count: int, piece: str, between: str) -> bool:
     """A piece can weigh as much; behind 'with', so many of them cannot weigh as little together."""
-    readings = _in_kg(weight)
+    readings = readings_in_kg(weight)
     possible = not readings or min(readings) <= _HEAVIEST_KG[piece]
     together = min(readings, default=Decimal(0)) >= _LIGHTEST_KG[piece] * count
     return possible and not (_with(between) and together)
 
 
-def _in_kg(weight: Mass) -> list[Decimal]:
+def readings_in_kg(weight: Mass) -> list[Decimal]:
     """All that a weight may come to."""
     return [kg for ton in TONS if (kg := weight.kg(ton)) is not None]
 
@@ -84,9 +84,11 @@ def _total_behind(behind: str) -> Mass | None:
     return masses[0] if leads or (not before.strip(_STOPS) and _of_all(after)) else None
 
 
-def _comes_to(total: Mass, reckoned: Mass) -> bool:
+def may_be_one(total: Mass, reckoned: Mass) -> bool:
     """Whether one of the readings of the one is one of the other's."""
-    return any(abs(one - other) * 100 <= one for one in _in_kg(total) for other in _in_kg(reckoned))
+    return total == reckoned or any(
+        abs(one - other) * 100 <= one for one in readings_in_kg(total) for other in readings_in_kg(reckoned)
+    )
 
 
 def _plain(text: str) -> str:

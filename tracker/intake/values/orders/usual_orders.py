@@ -9,7 +9,6 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.other_goods import of_other_goods
 from tracker.intake.values.prices.currency import find_currencies
-from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.delivery_sentences import begins_with_samples, tells_of_orders, with_orders
 from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import phrases
@@ -32,6 +31,9 @@ def _usual(clause: str) -> str:
     if not _of_others(clause):
         return clause
     parts = [part.strip() for part in _BREAKS.split(clause) if part.strip()]
+    if of_other_goods(parts[0]):
+        # 'Prices for tissue on request, minimum 5 t': whose it is is open, but for what names prices.
+        return ", ".join(part for part in parts[1:] if phrases("price_words").find(part) and not _of_others(part))
     if _of_others(parts[0]):
         # 'Samples free, lead time 3 weeks'.
         own = (part for part in parts[1:] if begins_with_samples(parts[0]) and tells_of_orders(part))
@@ -45,7 +47,7 @@ def _of_others(part: str) -> bool:
 
 
 def _tells_of_another(part: str) -> bool:
-    return of_other_goods(part) or _of_export(part) or _of_delivery(part) or _of_later(part) or _of_a_hurry(part)
+    return of_other_goods(part) or _of_delivery(part) or _of_a_hurry(part)
 
 
 def _of_delivery(part: str) -> bool:
@@ -59,33 +61,11 @@ def _of_delivery(part: str) -> bool:
     return False
 
 
-def _of_export(part: str) -> bool:
-    """'For export the minimum is 20 t', 'orders for the islands are quoted separately and carry a minimum of 3 t': the
-    smallest order of what this list is not for."""
-    apart = phrases("sold_apart").find(part) if phrases("minimum").find(part) else []
-    return any(match.value == "apart" or match.first <= 1 for match in apart)
-
-
 def _freight_at(words: str) -> int | None:
     """Where 'free delivery' or 'prepaid freight' begins."""
     freight = [match.start for match in phrases("charges").find(words) if match.value == "freight"]
     said = find_delivery(words)
     return min([*freight, *([] if said is None else [words.find(said.words)])], default=None)
-
-
-def _of_later(part: str) -> bool:
-    """'Minimum order 5 t from January': of today's it says nothing."""
-    topics = phrases("minimum").find(part)
-    for begin in phrases("since").find(part) if topics else ():
-        behind = part[begin.end :]
-        months = [match.start for match in phrases("months").find(behind)]
-        if any(start < _AT_ONCE for start in (*months, *(date.start for date in find_dates(behind)))):
-            return True
-    return False
-
-
-_AT_ONCE = 5
-"""Letters between 'from' and the day or month: 'from 1 January', 'ab dem 1.1.2027'."""
 
 
 def _of_a_hurry(part: str) -> bool:

@@ -6,7 +6,7 @@ import re
 from tracker.intake.values.freight.charges import find_charges
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
-from tracker.intake.values.orders.other_goods import of_other_goods
+from tracker.intake.values.orders.other_goods import behind_other_goods, of_other_goods
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import DateReading
 from tracker.intake.words.lists import phrases
@@ -24,9 +24,9 @@ def of_another(clause: str, dates: tuple[DateReading, ...]) -> bool:
     spoken = [match.start for section in _HELD for match in phrases(section).find(clause)]
     if not spoken:
         return False
-    if of_other_goods(clause):
-        return True
     begins = max((comma.end() for comma in COMMA.finditer(clause[: min(spoken)])), default=0)
+    if of_other_goods(clause[begins:]):
+        return True
     ends = next((date.start for date in dates if date.start >= min(spoken)), len(clause))
     return _names_another(clause[begins:ends])
 
@@ -35,6 +35,8 @@ def may_be_of_another(clause: str) -> bool:
     """'Fuel surcharge $12/ST, valid until 31 December 2026' may be said of the surcharge or of the prices, and so may
     'FSC certificate no. 1234, valid until 30 June 2028'."""
     held = [match.start for match in phrases("valid").find(clause)]
+    if any(phrases("valid").find(part) for part in COMMA.split(behind_other_goods(clause))):
+        return True
     ahead = clause[: min(held)] if held else ""
     if not ahead.rstrip().endswith(",") or not _names_another(ahead):
         return False
