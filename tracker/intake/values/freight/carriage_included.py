@@ -72,11 +72,14 @@ def _borne(part: str) -> tuple[bool, str] | None:
     for verb in phrases("bears").find(part):
         behind = part[verb.end :]
         carried = next(iter(phrases("carriage").find(behind)), None)
-        if carried is None or left_over(behind[: carried.start], *_BESIDE_FREIGHT):
+        # The full stop of 'inkl.' ends no sentence.
+        between = behind[: carried.start].lstrip(".") if carried is not None else ""
+        if carried is None or _STOP.search(between) or left_over(between, *_BESIDE_FREIGHT):
             continue
-        denied = phrases("negations").find(f"{part[: verb.start]} {behind[: carried.start]}")
+        denied = phrases("negations").find(f"{part[: verb.start]} {between}")
         return (verb.value == "included") != bool(denied), part[verb.start : verb.end + carried.end]
     return None
 
 
+_STOP = re.compile(r"[.;:]")
 _BESIDE_FREIGHT = ("articles", "negations", "charges", "and_words", "all_of_them", "tax", "taxes", "packed")

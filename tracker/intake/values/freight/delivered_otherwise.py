@@ -50,7 +50,11 @@ def told_of_unknown(clause: str) -> set[bool | None]:
     """What terms say in parts about something unknown, where they are said of nothing but freight or of some loads:
     'all else ab Werk' and 'LTL freight extra' contradict 'delivered', and 'engineers are collected' does not."""
     found = ((part, find_delivery(part)) for part in COMMA.split(clause) if _told(part) is _Told.UNKNOWN)
-    return {said.delivered for part, said in found if said and (_is_firm(said) or _loads(part))}
+    return {said.delivered for part, said in found if said and _contradicts(part, said)}
+
+
+def _contradicts(part: str, said: Delivery) -> bool:
+    return _is_firm(said) or bool(_loads(part) or phrases("price_words").find(part))
 
 
 def goes_on_unread(clause: str) -> bool:
@@ -67,9 +71,11 @@ def _told(part: str) -> _Told | None:
     subject = subject_of(ahead, *_AHEAD, *(_JOINED if _joins(ahead) else ()))
     if _is_of_other_things(ahead, behind, said):
         return _Told.OF_OTHERS
+    if said.delivered and subject is not Subject.PRICES and _tells_a_size(ahead):
+        return _Told.PARTLY
     if subject is Subject.OTHER and not _is_a_title(ahead, said):
-        bounded = said.delivered and phrases("reach").find(ahead)
-        return _Told.PARTLY if said.delivered and _tells_a_size(ahead) else None if bounded else _Told.UNKNOWN
+        # Whether a region bounds a delivery is heard elsewhere: 'within Ohio delivered'.
+        return None if said.delivered and phrases("reach").find(ahead) else _Told.UNKNOWN
     if said.delivered is None or counts_time(behind) or find_lead(part) is not None or not _rest_behind(behind, said):
         return _Told.OF_PRICES
     if said.delivered and (subject is not Subject.BOARDS or not _is_one_word(said)):
@@ -78,12 +84,19 @@ def _told(part: str) -> _Told | None:
 
 
 def _around(part: str, said: Delivery) -> tuple[str, str]:
-    """What stands before the first term of a part, from the last bracket or colon on, and what behind it."""
+    """What stands before the first term of a part, from the last bracket or colon on, and what behind it as far as the
+    next one, or as an 'unless marked'."""
     terms = terms_in(part)
     start = terms[0].start if terms else part.find(said.words)
     end = terms[0].end if terms else start + len(said.words)
     rest = blanked(part, (term.span for term in terms))
-    return re.split(r"[():]|\s[-–—]\s", rest[:start])[-1], re.split(r"[()=]", rest[end:])[0]
+    behind = _ENDS.split(rest[end:])[0]
+    otherwise = [one.start for one in phrases("unless").find(behind) if one.value == "lead"]
+    return _STARTS.split(rest[:start])[-1], behind[: min(otherwise)] if otherwise else behind
+
+
+_STARTS = re.compile(r"[():\n]|\s(?:[-–—]+|/)\s")
+_ENDS = re.compile(r"[()=\n]|\s(?:[-–—]+|/)\s")
 
 
 def _is_of_other_things(ahead: str, behind: str, said: Delivery) -> bool:
@@ -140,16 +153,17 @@ def _loads(words: str) -> list[Found[str]]:
 
 def _is_a_title(ahead: str, said: Delivery) -> bool:
     """Names before the boards or the prices, and a term that is said of nothing else: 'Harlan stock rolls ex works'."""
+    named = all(name[0].isupper() for name in left_over(ahead, *_AHEAD))
     if not _is_firm(said):
-        return False
-    priced = [one.start for one in phrases("price_words").find(ahead)]
+        return named and bool(phrases("price_words").find(said.words))
     if phrases("price_words").find(said.words):
         return True
+    priced = [one.start for one in phrases("price_words").find(ahead)]
     listed = any(phrases(section).find(ahead) for section in ("price_words", "list_names", "board_goods", "basis"))
     if priced and subject_of(ahead[priced[-1] :], *_AHEAD, "charges") is Subject.PRICES:
         # 'On page two you find our prices ex works'.
         return True
-    return listed and all(name[0].isupper() for name in left_over(ahead, *_AHEAD))
+    return listed and named
 
 
 def _is_firm(said: Delivery) -> bool:
@@ -169,8 +183,10 @@ def _rest_behind(behind: str, said: Delivery) -> list[str]:
     if not said.delivered and names_discount(behind):
         # 'With prices FOB mill we allow 2 % for cash'.
         return []
+    if said.delivered and _costs_extra(behind):
+        return [behind]
     bounds = [*phrases("days_off").find(behind)]
-    bounds += [one for one in phrases("only_if").find(behind) if _is_small(behind, one)]
+    bounds += [one for one in phrases("only_if").find(without_words(behind, "basis")) if _is_small(behind, one)]
     rest = [word for word in left_over(behind, *_BEHIND) if not word[0].isupper()]
     only = phrases("only_these").find(behind) if said.delivered else []
     if bounds or (only and any(map(str.isalpha, blanked(behind, (one.span for one in only))))):
@@ -179,6 +195,14 @@ def _rest_behind(behind: str, said: Delivery) -> list[str]:
     # The place of an incoterm may be written in any language: 'DAP magazyn klienta'.
     named = phrases("incoterms").whole(said.words) is not None and len(rest) <= _LONGEST_NAME
     return [] if named else rest
+
+
+def _costs_extra(behind: str) -> bool:
+    """'Freight delivered UK extra', and not 'at no extra charge', 'plus VAT', 'plus an energy surcharge'."""
+    other = {one.value for one in phrases("charges").find(behind)} - {"freight", "other"}
+    denied = any(phrases(section).find(behind) for section in ("negations", "taxes"))
+    last = len(behind.rstrip(" ."))
+    return any(one.end == last for one in phrases("extra_words").find(behind)) and not other and not denied
 
 
 _LONGEST_NAME = 2
@@ -232,12 +256,13 @@ _JOINED = ("samples", "other_goods")
 _OTHERS = ("samples", "other_dealings", "things_sent")
 _AHEAD = (
     "ahead_of_delivered", "articles", "all_of_them", "carriage", "freight_included", "delivery", "incoterms", "months",
-    "quarters", "tax", "taxes", "to_the_buyer", "orders_meant", "bears", "and_words", "whole_markets",
+    "quarters", "tax", "taxes", "to_the_buyer", "orders_meant", "bears", "and_words", "whole_markets", "papers",
+    "valid", "since", "until", "quoting",
 )  # fmt: skip
 _BEHIND = (
-    "freight_conditions", "kept_ours", "to_the_buyer", "behind_delivered", "whole_markets", "loads_priced", "basis",
-    "currency", "tax", "taxes", "months", "quarters", "valid", "until", "delivery", "incoterms", "freight_included",
-    "carriage", "charges", "packed", "price_words", "list_names", "papers", "forms", "goods_delivered", "board_goods",
+    "freight_conditions", "kept_ours", "bears", "to_the_buyer", "behind_delivered", "whole_markets", "loads_priced",
+    "basis", "currency", "tax", "taxes", "months", "quarters", "valid", "until", "delivery", "incoterms",
+    "freight_included", "carriage", "charges", "packed", "price_words", "list_names", "papers", "forms", "goods_delivered", "board_goods",
     "orders_meant", "and_words", "articles", "count_words", "minimum", "order_words", "against", "payment_means",
 )  # fmt: skip
 _FIRST_WORDS = 2
