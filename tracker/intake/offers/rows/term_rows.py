@@ -29,10 +29,12 @@ def freight_by_column(label: Cell, cells: Mapping[int, Cell], offered: Collectio
 
 
 def _as_answered(piece: Piece) -> Piece | None:
-    """The piece as words that tell of freight; 'Freight included no' does with a colon before the 'no'."""
+    """The piece as words that tell of freight; 'Freight included no' does with a colon before the 'no', and the 'yes'
+    of another goes without saying."""
     ahead, _, last = piece.text.rpartition(" ")
-    answered = phrases("answers").whole(last) == "no" or find_delivery(piece.text) is None
-    text = f"{ahead}: {last}" if answered else piece.text
+    answer = phrases("answers").whole(last)
+    named = answer != "no" and find_delivery(piece.text) is not None
+    text = ahead if answer == "yes" else piece.text if named else f"{ahead}: {last}"
     return piece._replace(text=text) if find_delivery(text) is not None else None
 
 

@@ -19,13 +19,16 @@ def _in_part(text: str) -> tuple[bool, str] | None:
     for match in phrases("freight_included").find(text) if carried else ():
         before = [one for one in carried if one.end < match.start]
         between = text[before[-1].end : match.start].split() if before else []
-        denials = phrases("negations").find(between[-1]) if between else []
-        included = not between or (phrases("answers").whole(between[-1]) != "no" and not denials)
-        names = between if included else between[:-1]
+        names = [word for word in between if not _denies(word)]
+        included = len(names) == len(between)
         by_itself = match.value == "in_price" and bool(before) and not left_over(" ".join(names), *_LINKS)
         if by_itself or _to_a_place(names) or _to_the_buyer(" ".join(names)):
             return included, text[before[-1].start : match.end]
     return None
+
+
+def _denies(word: str) -> bool:
+    return phrases("answers").whole(word) == "no" or bool(phrases("negations").find(word))
 
 
 def _to_a_place(between: list[str]) -> bool:

@@ -185,7 +185,7 @@ def _rest_behind(behind: str, said: Delivery) -> list[str]:
         return []
     if said.delivered and _costs_extra(behind):
         return [behind]
-    bounds = [*phrases("days_off").find(behind)]
+    bounds = [one for section in ("days_off", "weekdays") for one in phrases(section).find(behind)]
     bounds += [one for one in phrases("only_if").find(without_words(behind, "basis")) if _is_small(behind, one)]
     rest = [word for word in left_over(behind, *_BEHIND) if not word[0].isupper()]
     only = phrases("only_these").find(behind) if said.delivered else []
@@ -262,8 +262,9 @@ _AHEAD = (
 _BEHIND = (
     "freight_conditions", "kept_ours", "bears", "to_the_buyer", "behind_delivered", "whole_markets", "loads_priced",
     "basis", "currency", "tax", "taxes", "months", "quarters", "valid", "until", "delivery", "incoterms",
-    "freight_included", "carriage", "charges", "packed", "price_words", "list_names", "papers", "forms", "goods_delivered", "board_goods",
-    "orders_meant", "and_words", "articles", "count_words", "minimum", "order_words", "against", "payment_means",
+    "freight_included", "carriage", "charges", "packed", "price_words", "list_names", "papers", "forms",
+    "goods_delivered", "board_goods", "orders_meant", "and_words", "articles", "count_words", "minimum",
+    "order_words", "against", "payment_means",
 )  # fmt: skip
 _FIRST_WORDS = 2
 """Words that may stand before the goods: 'all our', 'unsere'."""
