@@ -42,8 +42,7 @@ def freight_of_orders_in(clause: str) -> str:
         return ""
     left = [part for part in parts if _told(part) not in (_Told.OF_OTHERS, _Told.UNKNOWN)]
     own = clause if len(left) == len(parts) else ", ".join(left)
-    others = (_allows_for_collection, _tells_of_a_start, costs_to_the_buyer)
-    return "" if any(tells(own) for tells in others) else own
+    return "" if costs_to_the_buyer(own) else own
 
 
 def told_of_unknown(clause: str) -> set[bool | None]:
@@ -69,14 +68,19 @@ def _told(part: str) -> _Told | None:
         return None
     ahead, behind = _around(part, said)
     subject = subject_of(ahead, *_AHEAD, *(_JOINED if _joins(ahead) else ()))
-    if _is_of_other_things(ahead, behind, said):
+    unknown = subject is Subject.OTHER and not _is_a_title(ahead, said)
+    timed = find_lead(part) is not None
+    start = said.delivered is False and _is_a_start(ahead, behind)
+    if _is_of_other_things(ahead, behind, said) or (start and (unknown or not timed)):
         return _Told.OF_OTHERS
     if said.delivered and subject is not Subject.PRICES and _tells_a_size(ahead):
         return _Told.PARTLY
-    if subject is Subject.OTHER and not _is_a_title(ahead, said):
+    if unknown:
         # Whether a region bounds a delivery is heard elsewhere: 'within Ohio delivered'.
         return None if said.delivered and phrases("reach").find(ahead) else _Told.UNKNOWN
-    if said.delivered is None or counts_time(behind) or find_lead(part) is not None or not _rest_behind(behind, said):
+    # 'With prices FOB mill we allow 2 % for cash' goes on to a discount.
+    goes_on = counts_time(behind) or timed or (subject is Subject.PRICES and names_discount(behind))
+    if said.delivered is None or goes_on or not _rest_behind(behind, said):
         return _Told.OF_PRICES
     if said.delivered and (subject is not Subject.BOARDS or not _is_one_word(said)):
         return _Told.PARTLY
@@ -109,6 +113,11 @@ def _is_of_other_things(ahead: str, behind: str, said: Delivery) -> bool:
         return False
     told = _is_one_word(said) and (_tells_their_state(ahead, behind) or _tells_of_packing(ahead, behind))
     return told or _names_others(ahead)
+
+
+def _is_a_start(ahead: str, behind: str) -> bool:
+    """'Leveranstiden från bruk är fyra veckor': from where the weeks count."""
+    return counts_time(behind) and any(one.end == len(ahead.rstrip()) for one in phrases("lead_topic").find(ahead))
 
 
 def _names_others(ahead: str) -> bool:
@@ -180,10 +189,9 @@ def _tells_a_size(ahead: str) -> bool:
 def _rest_behind(behind: str, said: Delivery) -> list[str]:
     """The words behind a term that are no place and do not go without saying there; the 'Saturdays' of 'delivered on
     Saturdays' are none, though they have a capital."""
-    if not said.delivered and names_discount(behind):
-        # 'With prices FOB mill we allow 2 % for cash'.
-        return []
-    if said.delivered and _costs_extra(behind):
+    orders = phrases("order_words").at(tokens_of(behind.strip()), 0)
+    if orders is not None or (said.delivered and _costs_extra(behind)):
+        # 'For FOB mill orders' is said of some.
         return [behind]
     bounds = [one for section in ("days_off", "weekdays") for one in phrases(section).find(behind)]
     bounds += [one for one in phrases("only_if").find(without_words(behind, "basis")) if _is_small(behind, one)]
@@ -221,31 +229,6 @@ def _begins_with_others(part: str) -> bool:
     return led is not None and led.first <= 1 and not _joins(part)
 
 
-def _allows_for_collection(clause: str) -> bool:
-    """'If you pick up at our dock we allow $0.60 per cwt', 'Bei Selbstabholung vergüten wir 12 EUR/t': the prices
-    without that are others."""
-    said = find_delivery(clause)
-    if said is None or said.delivered is not False:
-        return False
-    ahead = clause[: clause.find(said.words)]
-    if any(phrases(section).find(ahead) for section in ("price_words", "forms")):
-        # 'With prices FOB mill we allow 2 % for cash', 'for rolls FOB mill, discount 2 %'.
-        return False
-    on_collection = any(match.start == 0 for match in phrases("on_collection").find(ahead))
-    allowed = any(phrases(section).find(clause) for section in ("allows_money", "reductions", "discounts"))
-    return on_collection and allowed and len(ahead.split()) <= _FIRST_WORDS
-
-
-def _tells_of_a_start(clause: str) -> bool:
-    """'Leveranstiden från bruk är fyra veckor': from where the weeks count, though they are not read."""
-    said = find_delivery(clause)
-    if said is None or said.delivered is not False:
-        return False
-    ahead = clause[: clause.find(said.words)]
-    timed = any(match.end == len(ahead.rstrip()) for match in phrases("lead_topic").find(ahead))
-    return timed and counts_time(clause) and find_lead(clause) is None
-
-
 def _is_one_word(said: Delivery) -> bool:
     """'Delivered', which is said of many things; 'frei Haus' and 'delivered price' are of freight alone."""
     return len(said.words.split()) == 1
@@ -266,5 +249,3 @@ _BEHIND = (
     "goods_delivered", "board_goods", "orders_meant", "and_words", "articles", "count_words", "minimum",
     "order_words", "against", "payment_means",
 )  # fmt: skip
-_FIRST_WORDS = 2
-"""Words that may stand before the goods: 'all our', 'unsere'."""
