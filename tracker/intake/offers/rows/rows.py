@@ -234,7 +234,9 @@ class Rows:
             unit = lead_unit(label.text)
             self.leads = {index: (cell, unit) for index, cell in leads.items()}
             return
-        self._state_terms(row, cells, label, terms_by_column(label, cells, self._offered))
+        ways = (freight_by_column, terms_by_column)
+        pieces = next((told for tells in ways if (told := tells(label, cells, self._offered))), ())
+        self._state_terms(row, cells, label, pieces)
 
     def _state_terms(self, row: BodyRow, cells: dict[int, Cell], label: Cell, pieces: tuple[Piece, ...]) -> None:
         words = Words(self._table.view.sheet, row.index, label, _said(cells, label))

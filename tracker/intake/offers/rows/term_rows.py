@@ -5,6 +5,7 @@ from collections.abc import Collection, Mapping
 from tracker.intake.grid import Cell
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.heads.columns_meant import Piece
+from tracker.intake.words.lists import phrases
 
 
 def terms_by_column(label: Cell, cells: Mapping[int, Cell], offered: Collection[int]) -> tuple[Piece, ...]:
@@ -20,10 +21,21 @@ def terms_by_column(label: Cell, cells: Mapping[int, Cell], offered: Collection[
 
 
 def freight_by_column(label: Cell, cells: Mapping[int, Cell], offered: Collection[int]) -> tuple[Piece, ...]:
-    """What a row of freight gives each price column in words alone: 'Freight | extra | included'; () where it says one
-    thing of all, or an amount."""
+    """What a row of freight gives each price column in words alone: 'Freight | extra | included', 'Freight included |
+    no | yes', and nothing that of a dash; () where it says one thing of all, or an amount."""
     pieces = terms_by_column(label, cells, offered)
-    return pieces if all(find_delivery(piece.text) is not None for piece in pieces) and not _counts(pieces) else ()
+    told = tuple(said for piece in pieces if (said := _as_answered(piece)) is not None)
+    return told if not _counts(pieces) else ()
+
+
+def _as_answered(piece: Piece) -> Piece | None:
+    """The piece as words that tell of freight; 'Freight included no' does with a colon before the 'no', and the 'yes'
+    of another goes without saying."""
+    ahead, _, last = piece.text.rpartition(" ")
+    answer = phrases("answers").whole(last)
+    named = answer != "no" and find_delivery(piece.text) is not None
+    text = ahead if answer == "yes" else piece.text if named else f"{ahead}: {last}"
+    return piece._replace(text=text) if find_delivery(text) is not None else None
 
 
 def _counts(pieces: tuple[Piece, ...]) -> bool:

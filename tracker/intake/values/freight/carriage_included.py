@@ -1,15 +1,17 @@
-"""Freight, where it leads, and whether prices bear it: 'entrega en Bogotá incluida', 'die Lieferung bis zu Ihrem Werk
-ist darin enthalten', 'Preise schließen die Anlieferung bei Ihnen ein'."""
+"""Freight, perhaps where it leads, and whether prices bear it: 'entrega en Bogotá incluida', 'die Lieferung bis zu
+Ihrem Werk ist darin enthalten', 'Preise schließen die Anlieferung ein', 'les prix ne comprennent pas le port'."""
 
 import re
 
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.notes.subjects import left_over
 from tracker.intake.words.lists import phrases, without_words
 
 
 def carriage_included(text: str) -> tuple[bool, str] | None:
     """Whether the freight to a place is in the prices, and the words that say so; None where they don't."""
-    return next((said for part in COMMA.split(text) if (said := _in_part(part) or _enclosed(part)) is not None), None)
+    ways = (_in_part, _enclosed, _borne)
+    return next((said for part in COMMA.split(text) for tells in ways if (said := tells(part)) is not None), None)
 
 
 def _in_part(text: str) -> tuple[bool, str] | None:
@@ -17,26 +19,34 @@ def _in_part(text: str) -> tuple[bool, str] | None:
     for match in phrases("freight_included").find(text) if carried else ():
         before = [one for one in carried if one.end < match.start]
         between = text[before[-1].end : match.start].split() if before else []
-        denials = phrases("negations").find(between[-1]) if between else []
-        included = not between or (phrases("answers").whole(between[-1]) != "no" and not denials)
-        names = between if included else between[:-1]
-        if _to_a_place(names) or _to_the_buyer(" ".join(names)):
+        names = [word for word in between if not _denies(word)]
+        included = len(names) == len(between)
+        by_itself = match.value == "in_price" and bool(before) and not left_over(" ".join(names), *_LINKS)
+        if by_itself or _to_a_place(names) or _to_the_buyer(" ".join(names)):
             return included, text[before[-1].start : match.end]
     return None
 
 
+def _denies(word: str) -> bool:
+    return phrases("answers").whole(word) == "no" or bool(phrases("negations").find(word))
+
+
 def _to_a_place(between: list[str]) -> bool:
-    """A small word, perhaps, and a name with a capital; the 'not' and 'NOT' before 'included' are none."""
+    """A small word, perhaps, and a name with a capital; the 'not' and 'NOT' before 'included' are none, nor are the
+    'Samstag' and the 'Muster' of what is delivered then, or beside the board."""
     names = between[1:] if between and between[0][0].islower() else between
-    return 0 < len(names) <= _LONGEST_NAME and all(word.istitle() for word in names)
+    other = any(phrases(section).find(" ".join(names)) for section in _NO_PLACES)
+    return 0 < len(names) <= _LONGEST_NAME and all(word.istitle() for word in names) and not other
 
 
 _LONGEST_NAME = 3
+_NO_PLACES = ("days_off", "samples", "things_sent", "other_dealings", "charges")
+_LINKS = ("copula", "beside_included")
 
 
 def _to_the_buyer(between: str) -> bool:
     """'Bis zu Ihrem Werk ist darin', and nothing but such words."""
-    rest = without_words(between, "to_the_buyer", "copula", "beside_included")
+    rest = without_words(between, "to_the_buyer", *_LINKS)
     return bool(phrases("to_the_buyer").find(between)) and not rest.strip()
 
 
@@ -58,3 +68,21 @@ def _enclosed(part: str) -> tuple[bool, str] | None:
 
 
 _ENDS = re.compile(r"\s+(?P<not>nicht\s+)?ein$")
+
+
+def _borne(part: str) -> tuple[bool, str] | None:
+    """'Ne comprennent pas le transport', 'include packing and freight', 'exclude VAT and freight'."""
+    for verb in phrases("bears").find(part):
+        behind = part[verb.end :]
+        carried = next(iter(phrases("carriage").find(behind)), None)
+        # The full stop of 'inkl.' ends no sentence.
+        between = behind[: carried.start].lstrip(".") if carried is not None else ""
+        if carried is None or _STOP.search(between) or left_over(between, *_BESIDE_FREIGHT):
+            continue
+        denied = phrases("negations").find(f"{part[: verb.start]} {between}")
+        return (verb.value == "included") != bool(denied), part[verb.start : verb.end + carried.end]
+    return None
+
+
+_STOP = re.compile(r"[.;:]")
+_BESIDE_FREIGHT = ("articles", "negations", "charges", "and_words", "all_of_them", "tax", "taxes", "packed")

@@ -1,39 +1,224 @@
 """What a clause says of the delivery of orders, without what it says of other things that come or go: samples, returns,
-damaged goods, goods that stay the vendor's, and how board is packed."""
+papers, damaged goods, and how board is packed.
 
-from tracker.intake.values.freight.delivery import Delivery, find_delivery
+A part of it tells of the prices only where these, the boards of the list or nothing at all is its subject, and where
+nothing stands behind the term but a place or what goes without saying.
+"""
+
+import re
+from enum import Enum, auto
+from functools import lru_cache
+
+from tracker.intake.values.changes.discounts import names_discount
+from tracker.intake.values.freight.delivery import Delivery, find_delivery, terms_in
 from tracker.intake.values.freight.freight_to_buyer import costs_to_the_buyer
-from tracker.intake.values.freight.things_delivered import tells_of_other_things
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.notes.subjects import Subject, left_over, subject_of
+from tracker.intake.values.orders.masses import find_mass_units
+from tracker.intake.values.orders.small_orders import begins_with_small_orders
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.intake.values.times.times_in_words import counts_time
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import tokens_of
+from tracker.intake.words.lists import phrases, without_words
+from tracker.intake.words.phrases import Found, blanked, tokens_of
+
+
+class _Told(Enum):
+    """Of what a part with a term of delivery tells. PARTLY: of the prices, and then of more that is not read. UNKNOWN:
+    of nothing that is known to be the list's, or to be something else."""
+
+    OF_PRICES = auto()
+    PARTLY = auto()
+    OF_OTHERS = auto()
+    UNKNOWN = auto()
 
 
 def freight_of_orders_in(clause: str) -> str:
     """The clause without its parts about other goods; '' where the whole of it tells of something else."""
-    own = _of_orders(clause)
-    others = (
-        _tells_of_packing,
-        _allows_for_collection,
-        _tells_of_property,
-        _tells_of_other_things,
-        _tells_of_a_start,
-        _is_in_anothers_freight,
-        costs_to_the_buyer,
-    )
-    return "" if any(tells(own) for tells in others) else own
-
-
-def _of_orders(clause: str) -> str:
-    """The clause without its parts that tell how samples and damaged goods come: 'Muster frei Haus', 'goods delivered
-    damaged should be refused'."""
+    if begins_with_small_orders(clause):
+        # Of them the prices' own freight is told: that it is another.
+        return clause
     parts = COMMA.split(clause)
     if _begins_with_others(parts[0]) and not any(phrases("price_words").find(part) for part in parts):
         return ""
-    left = [part for part in parts if not (_of_samples(part) or _of_damaged_goods(part))]
-    return clause if len(left) == len(parts) else ", ".join(left)
+    left = [part for part in parts if _told(part) not in (_Told.OF_OTHERS, _Told.UNKNOWN)]
+    own = clause if len(left) == len(parts) else ", ".join(left)
+    return "" if costs_to_the_buyer(own) else own
+
+
+def told_of_unknown(clause: str) -> set[bool | None]:
+    """What terms say in parts about something unknown, where they are said of nothing but freight or of some loads:
+    'all else ab Werk' and 'LTL freight extra' contradict 'delivered', and 'engineers are collected' does not."""
+    found = ((part, find_delivery(part)) for part in COMMA.split(clause) if _told(part) is _Told.UNKNOWN)
+    return {said.delivered for part, said in found if said and _contradicts(part, said)}
+
+
+def _contradicts(part: str, said: Delivery) -> bool:
+    return _is_firm(said) or bool(_loads(part) or phrases("price_words").find(part))
+
+
+def goes_on_unread(clause: str) -> bool:
+    """'Prices cover freight up to $40/ST', 'delivered on Saturdays': what stands behind may bound the term."""
+    return any(_told(part) is _Told.PARTLY for part in COMMA.split(clause))
+
+
+@lru_cache(maxsize=8192)
+def _told(part: str) -> _Told | None:
+    said = find_delivery(part)
+    if said is None:
+        return None
+    ahead, behind = _around(part, said)
+    subject = subject_of(ahead, *_AHEAD, *(_JOINED if _joins(ahead) else ()))
+    unknown = subject is Subject.OTHER and not _is_a_title(ahead, said)
+    timed = find_lead(part) is not None
+    start = said.delivered is False and _is_a_start(ahead, behind)
+    if _is_of_other_things(ahead, behind, said) or (start and (unknown or not timed)):
+        return _Told.OF_OTHERS
+    if said.delivered and subject is not Subject.PRICES and _tells_a_size(ahead):
+        return _Told.PARTLY
+    if unknown:
+        # Whether a region bounds a delivery is heard elsewhere: 'within Ohio delivered'.
+        return None if said.delivered and phrases("reach").find(ahead) else _Told.UNKNOWN
+    # 'With prices FOB mill we allow 2 % for cash' goes on to a discount.
+    goes_on = counts_time(behind) or timed or (subject is Subject.PRICES and names_discount(behind))
+    if said.delivered is None or goes_on or not _rest_behind(behind, said):
+        return _Told.OF_PRICES
+    if said.delivered and (subject is not Subject.BOARDS or not _is_one_word(said)):
+        return _Told.PARTLY
+    return _Told.UNKNOWN
+
+
+def _around(part: str, said: Delivery) -> tuple[str, str]:
+    """What stands before the first term of a part, from the last bracket or colon on, and what behind it as far as the
+    next one, or as an 'unless marked'."""
+    terms = terms_in(part)
+    start = terms[0].start if terms else part.find(said.words)
+    end = terms[0].end if terms else start + len(said.words)
+    rest = blanked(part, (term.span for term in terms))
+    behind = _ENDS.split(rest[end:])[0]
+    otherwise = [one.start for one in phrases("unless").find(behind) if one.value == "lead"]
+    return _STARTS.split(rest[:start])[-1], behind[: min(otherwise)] if otherwise else behind
+
+
+_STARTS = re.compile(r"[():\n]|\s(?:[-–—]+|/)\s")
+_ENDS = re.compile(r"[()=\n]|\s(?:[-–—]+|/)\s")
+
+
+def _is_of_other_things(ahead: str, behind: str, said: Delivery) -> bool:
+    """'Catalogues are delivered', 'free delivery of the catalogue', 'orders may be collected', 'delivered damaged'."""
+    if any(_is_small(ahead, one) for one in phrases("may_be").find(ahead)):
+        return True
+    if said.delivered and _leads_to_others(behind):
+        return True
+    if any(phrases(section).find(ahead) for section in ("price_words", "list_names", "goods_meant")):
+        return False
+    told = _is_one_word(said) and (_tells_their_state(ahead, behind) or _tells_of_packing(ahead, behind))
+    return told or _names_others(ahead)
+
+
+def _is_a_start(ahead: str, behind: str) -> bool:
+    """'Leveranstiden från bruk är fyra veckor': from where the weeks count."""
+    return counts_time(behind) and any(one.end == len(ahead.rstrip()) for one in phrases("lead_topic").find(ahead))
+
+
+def _names_others(ahead: str) -> bool:
+    """'Samples and orders are delivered free' tells of both."""
+    rest = without_words(ahead, "ahead_of_delivered")
+    return not _joins(ahead) and any(phrases(section).find(rest) for section in _OTHERS)
+
+
+def _joins(words: str) -> bool:
+    return any(match.value in ("and", "or") for match in phrases("range").find(words))
+
+
+def _leads_to_others(behind: str) -> bool:
+    """The 'of the catalogue' of 'free delivery of the catalogue'."""
+    led = phrases("leads_to_things").at(tokens_of(behind.strip()), 0)
+    rest = behind.strip()[led.end :] if led is not None else ""
+    found = [one.start for section in _OTHERS for one in phrases(section).find(rest)]
+    return bool(found) and not left_over(rest[: min(found)], "articles", "the_buyer")
+
+
+def _tells_their_state(ahead: str, behind: str) -> bool:
+    """'Delivered damaged' and 'delivered remain our property' are said of what came."""
+    return any(phrases(section).find(words) for section in ("damaged", "kept_ours") for words in (ahead, behind))
+
+
+def _tells_of_packing(ahead: str, behind: str) -> bool:
+    """'Sheets are delivered unwrapped on one-way pallets': how the goods come, and not at whose freight; 'board is
+    delivered to your dock on pallets' says both."""
+    packed = phrases("packed").find(_without_loads(f"{ahead} {behind}"))
+    led = phrases("to_the_buyer").find(behind) or phrases("carriage").find(f"{ahead} {behind}")
+    return bool(packed) and not led
+
+
+def _without_loads(words: str) -> str:
+    """The pallets of 'in full pallets' are how much is ordered at once."""
+    return blanked(words, (load.span for load in _loads(words)))
+
+
+def _loads(words: str) -> list[Found[str]]:
+    return [one for one in phrases("loads_priced").find(words) if one.value != "filler"]
+
+
+def _is_a_title(ahead: str, said: Delivery) -> bool:
+    """Names before the boards or the prices, and a term that is said of nothing else: 'Harlan stock rolls ex works'."""
+    named = all(name[0].isupper() for name in left_over(ahead, *_AHEAD))
+    if not _is_firm(said):
+        return named and bool(phrases("price_words").find(said.words))
+    if phrases("price_words").find(said.words):
+        return True
+    priced = [one.start for one in phrases("price_words").find(ahead)]
+    listed = any(phrases(section).find(ahead) for section in ("price_words", "list_names", "board_goods", "basis"))
+    if priced and subject_of(ahead[priced[-1] :], *_AHEAD, "charges") is Subject.PRICES:
+        # 'On page two you find our prices ex works'.
+        return True
+    return listed and named
+
+
+def _is_firm(said: Delivery) -> bool:
+    """'FOB mill', 'frei Haus', 'franco', which are said of no other thing as 'delivered' and 'freight' are."""
+    return not any(phrases(section).find(said.words) for section in ("done_words", "carriage", "bears", "loaded"))
+
+
+def _tells_a_size(ahead: str) -> bool:
+    """'From five tonnes on we deliver free', 'full loads are delivered': of some orders."""
+    led = any(one.value in ("from", "above", "below") for one in phrases("bracket").find(ahead))
+    return bool(_loads(ahead)) or (led and bool(find_mass_units(ahead) or phrases("order_words").find(ahead)))
+
+
+def _rest_behind(behind: str, said: Delivery) -> list[str]:
+    """The words behind a term that are no place and do not go without saying there; the 'Saturdays' of 'delivered on
+    Saturdays' are none, though they have a capital."""
+    orders = phrases("order_words").at(tokens_of(behind.strip()), 0)
+    if orders is not None or (said.delivered and _costs_extra(behind)):
+        # 'For FOB mill orders' is said of some.
+        return [behind]
+    bounds = [one for section in ("days_off", "weekdays") for one in phrases(section).find(behind)]
+    bounds += [one for one in phrases("only_if").find(without_words(behind, "basis")) if _is_small(behind, one)]
+    rest = [word for word in left_over(behind, *_BEHIND) if not word[0].isupper()]
+    only = phrases("only_these").find(behind) if said.delivered else []
+    if bounds or (only and any(map(str.isalpha, blanked(behind, (one.span for one in only))))):
+        # 'Delivered only' bounds nothing, and 'delivered to Atlanta only' does.
+        return [behind]
+    # The place of an incoterm may be written in any language: 'DAP magazyn klienta'.
+    named = phrases("incoterms").whole(said.words) is not None and len(rest) <= _LONGEST_NAME
+    return [] if named else rest
+
+
+def _costs_extra(behind: str) -> bool:
+    """'Freight delivered UK extra', and not 'at no extra charge', 'plus VAT', 'plus an energy surcharge'."""
+    other = {one.value for one in phrases("charges").find(behind)} - {"freight", "other"}
+    denied = any(phrases(section).find(behind) for section in ("negations", "taxes"))
+    last = len(behind.rstrip(" ."))
+    return any(one.end == last for one in phrases("extra_words").find(behind)) and not other and not denied
+
+
+_LONGEST_NAME = 2
+
+
+def _is_small(text: str, word: Found[str]) -> bool:
+    """The 'Falls' of 'FOB Anvil Falls' is no 'falls'."""
+    return text[word.start].islower()
 
 
 def _begins_with_others(part: str) -> bool:
@@ -41,87 +226,7 @@ def _begins_with_others(part: str) -> bool:
     sentence is about."""
     said = (next(iter(phrases(section).find(part)), None) for section in _OTHERS)
     led = min((one for one in said if one is not None), key=lambda one: one.first, default=None)
-    joined = any(match.value in ("and", "or") for match in phrases("range").find(part))
-    return led is not None and led.first <= 1 and not joined
-
-
-def _of_samples(part: str) -> bool:
-    said = find_delivery(part)
-    ahead = part[: part.find(said.words)] if said is not None else ""
-    if not any(phrases(section).find(ahead) for section in _OTHERS) or phrases("price_words").find(part):
-        return False
-    # 'Samples and orders are delivered free'.
-    return not any(match.value in ("and", "or") for match in phrases("range").find(ahead))
-
-
-def _of_damaged_goods(part: str) -> bool:
-    """The state that they come in stands right beside the word for it."""
-    said = find_delivery(part)
-    if said is None or not said.delivered:
-        return False
-    before, _, behind = part.partition(said.words)
-    states = phrases("damaged")
-    ahead = any(match.end == len(before.rstrip()) for match in states.find(before))
-    return ahead or states.at(tokens_of(behind.lstrip()), 0) is not None
-
-
-def _tells_of_packing(clause: str) -> bool:
-    """'Sheets are delivered unwrapped on one-way pallets': how the goods come, and not at whose freight; 'board is
-    delivered to your dock on pallets' says both."""
-    packed = phrases("packed").find(clause)
-    # 'Pallets are wrapped and delivered with corner protection'.
-    goods = next(iter([*phrases("goods_delivered").find(clause), *packed[:1]]), None)
-    if goods is None or goods.first > _FIRST_WORDS or not packed or packed[-1].start < goods.end:
-        return False
-    said = find_delivery(clause)
-    if said is None or not _is_one_word(said) or "," in clause[goods.end : clause.find(said.words)]:
-        # 'Frei Haus', 'delivered price'; the title 'Sheets on pallets, delivered'.
-        return False
-    return not any(phrases(words).find(clause) for words in ("price_words", "carriage", "to_the_buyer", "the_buyer"))
-
-
-def _allows_for_collection(clause: str) -> bool:
-    """'If you pick up at our dock we allow $0.60 per cwt', 'Bei Selbstabholung vergüten wir 12 EUR/t': the prices
-    without that are others."""
-    said = find_delivery(clause)
-    if said is None or said.delivered is not False:
-        return False
-    ahead = clause[: clause.find(said.words)]
-    if any(phrases(section).find(ahead) for section in ("price_words", "forms")):
-        # 'With prices FOB mill we allow 2 % for cash', 'for rolls FOB mill, discount 2 %'.
-        return False
-    on_collection = any(match.start == 0 for match in phrases("on_collection").find(ahead))
-    allowed = any(phrases(section).find(clause) for section in ("allows_money", "reductions", "discounts"))
-    return on_collection and allowed and len(ahead.split()) <= _FIRST_WORDS
-
-
-def _tells_of_property(clause: str) -> bool:
-    """'Goods delivered remain our property until paid': of what came, and not how."""
-    said = find_delivery(clause)
-    return (
-        said is not None and said.delivered is True and _is_one_word(said) and bool(phrases("kept_ours").find(clause))
-    )
-
-
-def _tells_of_other_things(clause: str) -> bool:
-    said = find_delivery(clause)
-    return said is not None and tells_of_other_things(clause, said)
-
-
-def _tells_of_a_start(clause: str) -> bool:
-    """'Leveranstiden från bruk är fyra veckor': from where the weeks count, though they are not read."""
-    said = find_delivery(clause)
-    if said is None or said.delivered is not False:
-        return False
-    ahead = clause[: clause.find(said.words)]
-    timed = any(match.end == len(ahead.rstrip()) for match in phrases("lead_topic").find(ahead))
-    return timed and counts_time(clause) and find_lead(clause) is None
-
-
-def _is_in_anothers_freight(clause: str) -> bool:
-    """'Die Maut ist in der Fracht des Spediteurs enthalten': in what else than the prices something is."""
-    said = find_delivery(clause)
-    return said is not None and bool(said.delivered) and bool(phrases("to_carriers").find(clause))
+    return led is not None and led.first <= 1 and not _joins(part)
 
 
 def _is_one_word(said: Delivery) -> bool:
@@ -129,6 +234,18 @@ def _is_one_word(said: Delivery) -> bool:
     return len(said.words.split()) == 1
 
 
-_OTHERS = ("samples", "other_dealings")
-_FIRST_WORDS = 2
-"""Words that may stand before the goods: 'all our', 'unsere'."""
+_JOINED = ("samples", "other_goods")
+"""With board they are what a sentence is of as well."""
+_OTHERS = ("samples", "other_dealings", "things_sent")
+_AHEAD = (
+    "ahead_of_delivered", "articles", "all_of_them", "carriage", "freight_included", "delivery", "incoterms", "months",
+    "quarters", "tax", "taxes", "to_the_buyer", "orders_meant", "bears", "and_words", "whole_markets", "papers",
+    "valid", "since", "until", "quoting",
+)  # fmt: skip
+_BEHIND = (
+    "freight_conditions", "kept_ours", "bears", "to_the_buyer", "behind_delivered", "whole_markets", "loads_priced",
+    "basis", "currency", "tax", "taxes", "months", "quarters", "valid", "until", "delivery", "incoterms",
+    "freight_included", "carriage", "charges", "packed", "price_words", "list_names", "papers", "forms",
+    "goods_delivered", "board_goods", "orders_meant", "and_words", "articles", "count_words", "minimum",
+    "order_words", "against", "payment_means",
+)  # fmt: skip

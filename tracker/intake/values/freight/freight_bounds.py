@@ -38,9 +38,11 @@ def bounded_beside(clause: str) -> bool:
 
 
 def _tells_of_elsewhere(part: str) -> bool:
-    """'Delivered in Ohio, freight $40/ST elsewhere': to somewhere freight costs money, or another term holds."""
+    """'Delivered in Ohio, freight $40/ST elsewhere', 'freight $40/ST to Alaska': to somewhere freight costs money, or
+    another term holds."""
     carried = bool(phrases("carriage").find(part)) and sums_in(part)
-    return bool(phrases("other_places").find(part)) and (carried or find_delivery(part) is not None)
+    led = carried and any(_PLACE.match(part[one.end :]) for one in phrases("to_a_place").find(part))
+    return led or (bool(phrases("other_places").find(part)) and (carried or find_delivery(part) is not None))
 
 
 def _bounds(part: str) -> bool:

@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
-from tracker.intake.values.freight.delivered_otherwise import freight_of_orders_in
+from tracker.intake.values.freight.delivered_otherwise import freight_of_orders_in, goes_on_unread, told_of_unknown
 from tracker.intake.values.freight.delivery import Delivery, find_delivery, priced_at_its_store, terms_in
 from tracker.intake.values.freight.delivery_charged import costs_extra
 from tracker.intake.values.freight.freight_bounds import bounded_beside, of_full_loads, within_a_reach
@@ -35,7 +35,7 @@ def freight_of_prices(text: str) -> Delivery | None:
         return Delivery(None, said.words, said.of_lead_time, conditional=True)
     if said is None or said.delivered is False:
         return said
-    told = (_of_an_order, _on_a_condition, bounded_beside)
+    told = (_of_an_order, _on_a_condition, bounded_beside, goes_on_unread)
     open_ = any(tells(clause) for clause in clauses(text) for tells in told)
     return Delivery(None, said.words, said.of_lead_time, conditional=True) if open_ else said
 
@@ -83,6 +83,8 @@ def _of_prices(text: str) -> Delivery | None:
         return None
     own = [part for clause in told if (part := _before_lead(clause))]
     said = find_delivery("; ".join(own)) if own else None
+    if said is not None and any(told_of_unknown(clause) - {said.delivered} for clause in parted):
+        return replace(said, delivered=None)
     if said is not None or told != parted:
         return said
     said = find_delivery(text)

@@ -7,6 +7,7 @@ from functools import lru_cache
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.delivery import terms_in
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.lists import phrases
 
 _PLACE = re.compile(r"\s*(?:[A-ZÄÖÜÅÉ][^\W\d]*\s*){0,3}")
@@ -18,14 +19,18 @@ def freight_to_buyer(label: str) -> str | None:
     """The freight's name, where a label says no more than that and where it leads; 'Fracht frei' and 'freight prepaid'
     say that the prices bear it."""
     name, behind = _led(label)
-    return name if name and not behind.strip(_STOPS) else None
+    rest = behind.strip(_STOPS)
+    return name if name and (not rest or price_unit(rest) is not None) else None
 
 
 def costs_to_the_buyer(clause: str) -> bool:
-    """Whether an amount stands behind such a label: the prices themselves bear no freight then."""
+    """Whether an amount stands behind such a label, or what it is in: the prices themselves bear no freight then."""
     name, behind = _led(clause)
     figure = behind.strip(_STOPS)
-    return bool(name) and (figure[:1].isdigit() or figure[:1] in "$€£") and bool(find_currencies(figure))
+    return bool(name) and (bool(find_currencies(figure)) or _FIGURE.fullmatch(figure) is not None)
+
+
+_FIGURE = re.compile(r"\d+(?:[.,]\d{1,3})?")
 
 
 def _led(text: str) -> tuple[str, str]:

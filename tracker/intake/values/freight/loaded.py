@@ -3,6 +3,7 @@
 import re
 from collections.abc import Sequence
 
+from tracker.intake.values.notes.subjects import Subject, subject_of
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 
@@ -30,4 +31,4 @@ def _of_prices(text: str, term: Found[str], terms: Sequence[Found[str]]) -> bool
     if any(each.value == "delivered" for each in terms) and not either:
         follows = any(each.after == term.first for each in terms)
         return follows or not (ahead or behind)
-    return not ahead or bool(phrases("price_words").find(ahead))
+    return subject_of(ahead, "ahead_of_delivered", "articles", "all_of_them", "orders_meant") is not Subject.OTHER
