@@ -24,7 +24,9 @@ def of_something_else(part: Part, parts: Sequence[Part]) -> bool:
     apart = listed or bool(phrases("yearly").find(text)) or names_discount(text)
     small = not _names_orders(text) or phrases("small_orders").find(text)
     charged = bool(phrases("charges").find(text)) and bool(small)
-    priced = not phrases("minimum").find(text) and bool(phrases("price_words").find(text))
+    ahead = text[: part.topics[0].start]
+    # 'Preise gelten für Anfertigungen ab 10 t' says for which orders these are.
+    priced = not phrases("minimum").find(text) and bool(phrases("price_words").find(ahead))
     return apart or charged or priced or _smaller_are_taken(part) or _of_a_load(part, parts) or _of_a_piece(part)
 
 
