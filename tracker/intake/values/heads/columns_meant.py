@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
+from tracker.intake.values.freight.delivery import delivery_text
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.lines_meant import counted_ahead, ending_with, of_excepted
@@ -151,7 +152,8 @@ def _exception(before: str) -> Found[str] | None:
 
 
 def _with_topic(said: str, topic: str) -> str:
-    return said if not topic or topic_of(said, *OF_TERMS) else f"{topic} {said}"
+    """'Two weeks' goes on with 'lead time'; 'EXW' is of no energy surcharge that another sentence tells."""
+    return said if not topic or topic_of(said, *OF_TERMS) or delivery_text(said) is not None else f"{topic} {said}"
 
 
 _STOPS = " .,;:()–-"
