@@ -5,7 +5,7 @@ from tracker.intake.values.freight.delivery import Delivery, find_delivery
 from tracker.intake.values.freight.freight_to_buyer import costs_to_the_buyer
 from tracker.intake.values.freight.things_delivered import tells_of_other_things
 from tracker.intake.values.notes.clauses import COMMA
-from tracker.intake.values.times.lead_sentences import find_lead
+from tracker.intake.values.times.lead_sentences import times_deliveries
 from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
@@ -115,7 +115,7 @@ def _tells_of_a_start(clause: str) -> bool:
         return False
     ahead = clause[: clause.find(said.words)]
     timed = any(match.end == len(ahead.rstrip()) for match in phrases("lead_topic").find(ahead))
-    return timed and counts_time(clause) and find_lead(clause) is None
+    return timed and counts_time(clause) and not times_deliveries(clause)
 
 
 def _is_in_anothers_freight(clause: str) -> bool:
