@@ -81,9 +81,11 @@ def test_a_lead_time_beside_stands(text, lead):
 @pytest.mark.parametrize(
     ("text", "lead"),
     [
-        ("Handmuster kostenlos, Versand binnen 4 Tagen.", None),
+        ("Handmuster kostenlos, Versand binnen 4 Tagen.", UNREAD),
         ("Muster sind kostenlos, sie gehen noch am selben Tag ab Lager.", None),
-        ("Prover gratis, leverans inom 4 dagar.", None),
+        ("Prover gratis, leverans inom 4 dagar.", UNREAD),
+        ("Muster gratis, ab Lager lieferbar.", UNREAD),
+        ("Muster gratis, Versand per Post.", None),
         ("Muster kostenlos, Lieferzeit 4 Wochen.", (28, 28)),
         ("Muster kostenlos, Lieferung 4 Wochen nach Bestellung.", (28, 28)),
         ("Samples free, lead time 4 weeks", (28, 28)),

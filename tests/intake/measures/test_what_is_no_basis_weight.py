@@ -124,6 +124,8 @@ def test_the_rolls_and_the_pounds_of_a_lot_are_no_basis_weights():
     [
         (["Sorte", "Stärke (µm)", "Gewicht", "Preis EUR/t"], [["GC1", 450, "300,000", 1120]], [300]),
         (["Kvalitet", "Tjocklek (µm)", "Ytvikt", "Pris EUR/t"], [["GC1", 450, "300,000", 1120]], [300]),
+        (["Sorte", "Stärke (µm)", "Gewicht", "Preis EUR/t"],
+         [["GC1", 450, "318,250", 1120], ["GD2", 400, "285,000", 820]], [318, 285]),
         (["Grade", "Caliper (pt)", "Weight", "Price USD/ST"],
          [["SBS", 18, "77.000", 1228], ["CUK", 21, "84.000", 1010]], [376, 410]),
         (["Grade", "Caliper (pt)", "Basis weight (lb)", "Price USD/ST"], [["SBS", 18, "77.000", 1228]], [376]),

@@ -125,3 +125,10 @@ def test_a_key_explains_letters_right_before_the_dollar():
 def test_australias_dollar_in_a_head_alone():
     rows = [[*HEAD, "Price in A $ per tonne"], *(row[:4] for row in BOARDS)]
     assert {line.offer.currency for line in lines(rows).values()} == {"AUD"}
+
+
+@pytest.mark.parametrize("home", ["Price US $/ST", "Price U.S. $/ST", "Price USD/ST"])
+def test_canadas_dollar_beside_that_of_the_states(home):
+    found = {cell: line.offer.currency for cell, line in listed((home, "Price C $/ST")).items()}
+    assert {found["D4"], found["E4"]} == {"USD", "CAD"}
+    assert found["E4"] == "CAD"

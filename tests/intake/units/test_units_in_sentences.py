@@ -255,6 +255,8 @@ def test_another_list_takes_from_prices_only_what_is_said_of_it(note, currency, 
         ("Las facturas en CAD se emiten por separado.", "USD"),
         ("All invoices are issued in CAD.", None),
         ("Facturation en CAD pour les clients au Canada.", "USD"),
+        ("Facturation possible en CAD.", "USD"),
+        ("Fakturering i CAD möjlig.", "USD"),
     ],
 )
 @pytest.mark.parametrize("head", ["Price USD/ST", "Price US$/ST"])
@@ -267,6 +269,32 @@ def test_the_money_that_some_are_invoiced_in_does_not_settle_whose_dollars_price
     rows = [["Board", "Caliper (pt)", "lb/MSF", "Price $/ST"], ["SBS", 16, 68, 1215]]
     found = lines([*rows, [None], ["Canadian customers are invoiced in CAD."]])
     assert [(line.offer.currency, codes(line)) for line in found.values()] == [(None, {"currency-unknown"})]
+
+
+@pytest.mark.parametrize(
+    ("note", "basis"),
+    [
+        ("Reels per short ton; packed sheets per MSF.", "msf"),
+        ("Prices per short ton; sheets packed per MSF.", "short_ton"),
+    ],
+)
+def test_packed_before_a_form_tells_how_it_is_sold(note, basis):
+    rows = [["Board", "pt", "lb/MSF", "Form", "Size (in.)", "Price USD"]]
+    rows += [["SBS", 18, 77, "Reel", "40 wide", 1190], ["SBS", 18, 77, "Sheet", "28 x 40", 60], [None], [note]]
+    assert [line.offer.basis for line in lines(rows).values()] == ["short_ton", basis]
+
+
+@pytest.mark.parametrize(
+    ("note", "basis"),
+    [
+        ("Figures in this list are per short ton.", "short_ton"),
+        ("Figures below are per short ton.", "short_ton"),
+        ("Figures in this list are per short ton of pulp.", None),
+    ],
+)
+def test_where_the_figures_stand_that_are_per_a_unit(note, basis):
+    rows = [["Board", "Caliper (pt)", "lb/MSF", "Price USD"], ["SBS", 16, 68, 1215], [None], [note]]
+    assert [line.offer.basis for line in lines(rows).values()] == [basis]
 
 
 def test_the_french_for_board_is_no_carton_that_prices_are_per():

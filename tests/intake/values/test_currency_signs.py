@@ -157,3 +157,13 @@ def test_the_letter_of_a_class_or_before_an_american_unit_is_not_australias(text
 @pytest.mark.parametrize("text", ["Price list: A $ per tonne", "Price in A $ per tonne", "Price A $", "A $"])
 def test_and_behind_other_words_it_is(text):
     assert [found.code for found in find_currencies(text)] == ["AUD"]
+
+
+@pytest.mark.parametrize("text", ["Price C $/ST", "Net price C $ per short ton", "List C $/cwt", "All prices C $/ST"])
+def test_the_letter_of_canadas_dollar_stands_before_american_units_too(text):
+    assert [found.code for found in find_currencies(text)] == ["CAD"]
+
+
+@pytest.mark.parametrize("text", ["Zone C $/cwt", "Class C $/ST"])
+def test_and_that_of_a_zone_or_class_is_none(text):
+    assert [found.bare_dollar for found in find_currencies(text)] == [True]

@@ -127,6 +127,12 @@ def phrases(section: str) -> Phrases[str]:
     return Phrases(words(section))
 
 
+@cache
+def joined(*sections: str) -> Phrases[str]:
+    """Several sections as one, each a meaning: the longest phrase over all of them is found."""
+    return Phrases({section: [word for group in words(section).values() for word in group] for section in sections})
+
+
 def without_words(text: str, *sections: str) -> str:
     """A text with blanks for the words of these lists.
 

@@ -66,13 +66,13 @@ def _in_thousands(column: Column, cells: Sequence[Cell], *, alone: bool) -> list
 
 def _are_of_boards(written: Sequence[str], units: Sequence[MassUnit]) -> bool:
     """Figures with three decimals of one unit. Those who weigh boards in pounds group thousands by a comma: '77,250' is
-    a lot; a point they write before decimals. Between half and whole grams nobody weighs boards, and kilograms are of
-    no board."""
+    a lot; a point they write before decimals. Between quarters of a gram nobody weighs boards, and kilograms are of no
+    board."""
     as_decimals = [Decimal(text.replace(",", ".")) for text in written]
     if units and MassUnit.LB not in units:
         return False
     if not units and all(_FEWEST_GRAMS <= figure <= _HEAVIEST for figure in as_decimals):
-        return all(figure % _HALF == 0 for figure in as_decimals)
+        return all(figure % _QUARTER == 0 for figure in as_decimals)
     pounds = all(_LIGHTEST <= figure <= _HEAVIEST_IN_POUNDS for figure in as_decimals)
     # Lots of a truckload look like light boards.
     apart = bool(units) or all(figure > _TRUCKLOAD or figure % _QUARTER == 0 for figure in as_decimals)
@@ -80,7 +80,7 @@ def _are_of_boards(written: Sequence[str], units: Sequence[MassUnit]) -> bool:
 
 
 _IN_THOUSANDS = re.compile(r"\d{1,3}[.,]\d{3}")
-_HALF, _QUARTER = Decimal("0.5"), Decimal("0.25")
+_QUARTER = Decimal("0.25")
 _TRUCKLOAD = Decimal(48)
 """Thousands of pounds that no truck carries; common practice, no source."""
 _LIGHTEST, _HEAVIEST_IN_POUNDS = Decimal(38), Decimal(450)

@@ -45,6 +45,11 @@ def _take_named(draft: Draft, cells: Mapping[int, Cell], columns: Columns) -> No
 
 def _take_instead(draft: Draft, scope: Scope) -> None:
     """'CUK: the lead time is now 9 weeks'; 'now 5 weeks for new customers' is told beside what the column says."""
+    for unread in scope.all_of(LeadUnread):
+        if may_hold_now(unread.value.words) and holds_for(boards_meant(unread.value.words), draft):
+            draft.note(
+                NoteCode.LEAD_TIME_UNREAD, unread.where, f"“{unread.value.words}” may hold for this offer instead."
+            )
     every = scope.all_of(LeadTime)
     if not every:
         return

@@ -16,7 +16,7 @@ from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.subjects import Subject, left_over, subject_of
 from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.values.orders.small_orders import begins_with_small_orders
-from tracker.intake.values.times.lead_sentences import find_lead
+from tracker.intake.values.times.lead_sentences import times_deliveries
 from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import Found, blanked, tokens_of
@@ -69,7 +69,7 @@ def _told(part: str) -> _Told | None:
     ahead, behind = _around(part, said)
     subject = subject_of(ahead, *_AHEAD, *(_JOINED if _joins(ahead) else ()))
     unknown = subject is Subject.OTHER and not _is_a_title(ahead, said)
-    timed = find_lead(part) is not None
+    timed = times_deliveries(part)
     start = said.delivered is False and _is_a_start(ahead, behind)
     if _is_of_other_things(ahead, behind, said) or (start and (unknown or not timed)):
         return _Told.OF_OTHERS

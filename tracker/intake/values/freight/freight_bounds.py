@@ -15,7 +15,7 @@ from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.orders_priced import orders_priced
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.money import find_price_unit
-from tracker.intake.values.times.lead_sentences import find_lead
+from tracker.intake.values.times.lead_sentences import times_deliveries
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import tokens_of
@@ -58,7 +58,7 @@ def _has_its_own_term(part: str) -> bool:
     sent = phrases("dispatch").at(tokens_of(part.strip()), 0)
     return (
         (sent is not None and sent.value == "sent")
-        or find_lead(part) is not None
+        or times_deliveries(part)
         or names_discount(part)
         or any(phrases(section).find(part) for section in ("reductions", "own_terms"))
     )

@@ -18,7 +18,7 @@ from tracker.intake.values.orders.masses import Mass, find_mass_units, find_mass
 from tracker.intake.values.orders.minimum import tells_a_least
 from tracker.intake.values.orders.small_orders import begins_with_small_orders
 from tracker.intake.values.prices.ton_kinds import ton_definition
-from tracker.intake.values.times.lead_sentences import find_lead
+from tracker.intake.values.times.lead_sentences import times_deliveries
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern, phrases
 
@@ -88,16 +88,16 @@ def _of_prices(text: str) -> Delivery | None:
     if said is not None or told != parted:
         return said
     said = find_delivery(text)
-    return replace(said, of_lead_time=True) if said is not None and find_lead(text) is not None else said
+    return replace(said, of_lead_time=True) if said is not None and times_deliveries(text) else said
 
 
 def _before_lead(clause: str) -> str:
     """The clause, of one with a lead time the parts before it: 'FCA mill, USD/t' of 'FCA mill, USD/t, lead time 7
     weeks'."""
-    if find_lead(clause) is None or priced_at_its_store(clause) is not None:
+    if not times_deliveries(clause) or priced_at_its_store(clause) is not None:
         return clause
     parts = re.split(r",(?!\d)|\s-\s(?!\d)", clause)
-    timed = next((place for place, part in enumerate(parts) if find_lead(part) is not None), 0)
+    timed = next((place for place, part in enumerate(parts) if times_deliveries(part)), 0)
     return ", ".join(parts[:timed])
 
 

@@ -7,7 +7,7 @@ from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.brackets import Bracket
 from tracker.intake.values.orders.masses import find_masses
-from tracker.intake.values.times.lead_sentences import find_lead
+from tracker.intake.values.times.lead_sentences import times_deliveries
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
@@ -63,7 +63,7 @@ def _parts(clause: str) -> list[str]:
     if find_masses(clause) or any(phrases(section).find(clause) for section in _OTHER_SUBJECTS):
         return []
     parts = [part for part in re.split(r",(?!\d)", clause) if part.strip()]
-    return [part for part in parts if find_lead(part) is None]
+    return [part for part in parts if not times_deliveries(part)]
 
 
 def _kind(part: str, *, alone: bool) -> str | None:

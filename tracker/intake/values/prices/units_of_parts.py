@@ -13,8 +13,9 @@ from tracker.intake.values.prices.clauses_of_others import is_of_board
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.prices.several_bases import bases_with_places
+from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import between
+from tracker.intake.words.phrases import Found, between
 
 _LONGEST = 120
 _FEW_WORDS = 5
@@ -75,12 +76,17 @@ def _without_packing(text: str) -> str:
 
 def _is_of_packing(piece: str) -> bool:
     """'Sheets are packed per 1,000', 'Bogen werden je 1000 Bogen verpackt', and not 'per cwt for sheets packed on
-    skids' nor 'packed sheets USD/MSF'."""
-    marks = phrases("done_by_count").find(piece)
+    skids' nor 'packed sheets per 1,000 sheets', which are sold so."""
+    marks = [mark for mark in phrases("done_by_count").find(piece) if not _names_a_form(piece, mark)]
     if not marks or phrases("price_words").find(piece) or find_currencies(piece):
         return False
     counted = any(start >= marks[0].end for _, start, _ in bases_with_places(piece))
     return counted or not any(map(str.isalnum, piece[marks[-1].end :]))
+
+
+def _names_a_form(piece: str, mark: Found[str]) -> bool:
+    """The 'packed' of 'packed sheets' at the beginning."""
+    return mark.first == 0 and phrases("forms").at(tokens(fold(piece)), mark.after) is not None
 
 
 def _one_currency(text: str) -> tuple[SaysCurrency, ...]:

@@ -12,7 +12,7 @@ from tracker.intake.values.orders.bracket_pieces import LOADS_AND_COUNTS, VEHICL
 from tracker.intake.values.times.lead import LeadUnit, lead_phrases
 from tracker.intake.values.times.times_in_words import counts_in_figures, counts_time, times_in_figures
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import pattern, phrases, without_words, words
+from tracker.intake.words.lists import joined, pattern, phrases, without_words, words
 from tracker.intake.words.phrases import Found, blanked
 
 _FIGURE = re.compile(r"\d")
@@ -59,16 +59,15 @@ def _time_within(clause: str, start: int) -> bool:
 
 def changes_nothing(between: str) -> bool:
     """Whether no word of it is unknown: how, where and on what goods are sent; whole loads are some of them."""
-    # 'In der Regel' before its 'der' is an article.
-    rest = without_words(between, "sent_so")
+    # The longest phrase of all: 'in der Regel' holds an article.
+    rest = blanked(between, (match.span for match in joined(*_SENT, *_SMALL).find(between)))
     loads = (match.span for match in phrases("bracket").find(rest) if match.value in _PACKED)
-    rest = _without_small(blanked(rest, loads))
-    return not any(map(str.isalpha, without_words(rest, *_SENT)))
+    return not any(map(str.isalpha, _without_small(blanked(rest, loads))))
 
 
 _PACKED = tuple(kind for kind in LOADS_AND_COUNTS if kind not in VEHICLES)
 _DONE_BESIDES = ("not_lead", "other_times", "only_if", "confirmations", "exceptions", "samples")
-_SENT = ("within_a_time", "countries", "order_words", "generic_names", "all_of_them")
+_SENT = ("sent_so", "beside_a_time", "within_a_time", "countries", "order_words", "generic_names", "all_of_them")
 
 
 @lru_cache(maxsize=8192)

@@ -9,12 +9,11 @@ import re
 from functools import lru_cache
 
 from tracker.intake.values.notes.denials import denied
-from tracker.intake.values.times.around_delivery import ordered_ahead
-from tracker.intake.values.times.delivery_sentences import changes_nothing, of_deliveries, time_led
-from tracker.intake.values.times.lead import lead_phrases
+from tracker.intake.values.times.delivery_sentences import of_deliveries, time_led
+from tracker.intake.values.times.leads_in_full import tells_its_time
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
-from tracker.intake.words.lists import phrases, without_words
-from tracker.intake.words.phrases import Found, blanked, outside
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found, outside, tokens_of
 
 _PARTS = re.compile(r"(,(?!\d)|\s-\s(?!\d))")
 """What parts the terms of one line, kept."""
@@ -31,6 +30,8 @@ def without_doings(clause: str) -> str:
 
 @lru_cache(maxsize=8192)
 def _does_another(part: str) -> bool:
+    if tells_its_time(part):
+        return False
     figures = times_in_figures(part)
     topics = phrases("lead_topic").find(part)
     own = [topic for topic in topics if not of_deliveries(part, topic)]
@@ -43,32 +44,14 @@ def _does_another(part: str) -> bool:
     if not topics and (phrases("from_order").find(part) or not counts_time(figures)):
         # Only words that are all known to tell of goods leaving make that a lead time.
         return False
-    if any(denied(part, topic) for topic in topics):
+    if any(denied(part, topic) and not _bounded(part, topic) for topic in topics):
         return True
     return any(not _is_behind_the_time(part, topics, doing) for doing in _doings(part))
 
 
-@lru_cache(maxsize=8192)
-def leads_to_its_time(part: str) -> bool:
-    """Whether the words of deliveries in a part tell when they come, for claims, bookings and holidays name them too.
-
-    They lead to the time, or no word of the part is unknown: 'Allow six weeks for delivery'.
-    """
-    topics = phrases("lead_topic").find(part)
-    if not topics or not counts_time(part) or phrases("from_order").find(part) or ordered_ahead(times_in_figures(part)):
-        return True
-    if not all(of_deliveries(part, topic) and topic.value != "verb" for topic in topics):
-        return True
-    return any(time_led(part, topic.end) for topic in topics) or changes_nothing(_without_known(part))
-
-
-def _without_known(part: str) -> str:
-    rest = without_words(times_in_figures(part), *_KNOWN)
-    return blanked(rest, (match.span for match in lead_phrases().find(rest)))
-
-
-_KNOWN = ("from_order", "around_delivery", "lead_topic", "takes_time", "comes_so", "counted_after", "order_taken",
-    "the_order", "ordered_ahead", "copula")  # fmt: skip
+def _bounded(part: str, topic: Found[str]) -> bool:
+    """'Delivery not before 3 weeks': some time is told."""
+    return phrases("no_sooner").at(tokens_of(part), topic.after) is not None
 
 
 def _doings(part: str) -> list[Found[str]]:

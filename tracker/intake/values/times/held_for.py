@@ -5,6 +5,7 @@ from datetime import date, timedelta
 
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.times.dates import DateReading, find_dates, months_named
+from tracker.intake.values.times.leads_in_full import tells_its_time
 from tracker.intake.values.times.open_validity import COUNTED
 from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold
@@ -134,14 +135,15 @@ def counts_of_orders(clause: str, holds: list[Found[str]]) -> bool:
 
 
 def of_validity(clause: str) -> str:
-    """The clause without what it says of payment or lead time: 'Effective 4 May, 1 % 10 days', '… payment net 30'.
+    """The clause without what it says of payment or lead time: 'Effective 4 May, 1 % 10 days', '… payment net 30',
+    'Lead time held at 3 weeks'.
 
     A stop may end a short form or a sentence: 'Lieferzeit: 6 Wo. Es gelten unsere Verkaufsbedingungen.'
     """
     return ", ".join(
         _before_another_term(part)
         for part in _PARTS.split(clause)
-        if phrases("valid").find(part) or not _of_another_term(part)
+        if not tells_its_time(part) and (phrases("valid").find(part) or not _of_another_term(part))
     )
 
 

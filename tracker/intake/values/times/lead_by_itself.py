@@ -17,9 +17,10 @@ from tracker.intake.values.times.delivery_sentences import without_samples
 from tracker.intake.values.times.lead import LeadTime, counts_plain_days, lead_phrases, lead_text
 from tracker.intake.values.times.lead_from_order import is_from_order
 from tracker.intake.values.times.lead_unread import speaks_of_time
+from tracker.intake.values.times.leads_in_full import goes_without_saying
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.values.times.validity import validity
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import Found
 
 _PARTS = re.compile(r",(?!\d)|(?<!\d)\s[-–—/]\s|\s[-–—/]\s(?!\d)|(?<=[./]\d\d)\s[-–—]\s|(?<=20\d\d)\s[-–—]\s")
@@ -136,9 +137,12 @@ def _from_stock(text: str) -> Iterator[LeadTime]:
 
 
 def _says_so(part: str, said: Found[str], clause: str) -> bool:
-    """'Stock rolls.' by itself does; 'Stock sheets, delivered' is a name, and 'ab Lager Kassel' says from where."""
+    """'Stock rolls.' by itself does; 'Stock sheets, delivered' is a name, 'ab Lager Kassel' says from where, and
+    'Everything is on our floor plan' where it is drawn."""
     if said.value == "alone":
         return clause.strip(" .") == part.strip(" .") and phrases("from_stock").whole(part) is not None
+    if said.value == "whole" and not goes_without_saying(without_words(part[said.end :], "goods_leave", "at_once")):
+        return False
     from_a_place = phrases("delivery_places").whole(part[said.start : said.end]) is not None
     return not denied(part, said) and not (from_a_place and part[said.end :].lstrip()[:1].isupper())
 
@@ -151,7 +155,7 @@ def _of_some(part: str, text: str) -> bool:
         return True
     if phrases("all_of_them").find(part):
         return False
-    if phrases("from_stock").whole(text.strip(" .")) == "any":
+    if phrases("from_stock").whole(text.strip(" .")) in ("any", "whole"):
         # 'From stock.' and not another word.
         return False
     titled = find_currencies(text) or find_delivery(text) is not None or phrases("price_words").find(text)

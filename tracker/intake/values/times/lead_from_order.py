@@ -13,7 +13,7 @@ from functools import lru_cache
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
-from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.lists import pattern, phrases, without_words
 from tracker.intake.words.phrases import Found, blanked, tokens_of
 
 _LONGEST = 5
@@ -165,8 +165,16 @@ def _of_part(part: str) -> tuple[LeadTime | None, str]:
         words = " ".join(ahead.split()[-count:])
         said = lead_text(words) if words[:1].isdigit() else None
         if said is not None and said.high > 0:
+            if _needs_another(ahead.removesuffix(words)):
+                return None, part
             return said, blanked(part, ((ahead.rfind(words), end),)) if words in ahead else part
     return None, part
+
+
+def _needs_another(ahead: str) -> bool:
+    """'We need shipping instructions 3 days after your order': 'we need' stands not right before the time."""
+    plain = without_words(ahead, "about").rstrip()
+    return any(match.value == "needs" and match.end != len(plain) for match in phrases("goods_leave").find(plain))
 
 
 def _leaving(rest: str) -> str | None:
@@ -177,6 +185,6 @@ def _leaving(rest: str) -> str | None:
     for section in _SAID:
         spans.extend(match.span for match in phrases(section).find(blanked(rest, spans)))
     how = {match.value for match in leaves}
-    if not how & {"any", "waiting"} or "past" in how or any(map(str.isalnum, blanked(rest, spans))):
+    if not how & {"any", "needs", "waiting"} or "past" in how or any(map(str.isalnum, blanked(rest, spans))):
         return None
     return "of_stock" if "of_stock" in how else "any"

@@ -7,17 +7,20 @@ from functools import cache, lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.unless import unless_at
 from tracker.intake.values.times.around_delivery import without_notices
 from tracker.intake.values.times.delivery_sentences import (
     lead_topics,
+    of_deliveries,
     time_led,
     without_rhythms,
     without_samples,
 )
-from tracker.intake.values.times.done_besides import leads_to_its_time, without_doings
+from tracker.intake.values.times.done_besides import without_doings
 from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
 from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once, leaves_for_some
+from tracker.intake.values.times.leads_in_full import tells_its_time, tells_no_more
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, without_words, words
@@ -50,16 +53,64 @@ def leads_by_grade(text: str) -> tuple[LeadTime, ...]:
 def find_lead(text: str) -> LeadTime | None:
     """The lead time that a sentence states: 'Lead time 5 weeks after receipt of order', 'Dispatch 5-7 working days.'
 
-    Only where a clause speaks of lead time, dispatch or delivery; None where two clauses disagree.
+    Only where a clause speaks of lead time, dispatch or delivery; None where two clauses disagree, and where one tells
+    a time that is not read, unless another calls its own a lead time: 'Documents of delivery in 3 days; lead time 3
+    weeks'.
     """
     found: dict[tuple[int, int], LeadTime] = {}
     if any(map(leaves_for_some, clauses(text))) or _is_of_mill_goods(text):
         return None
+    named, unread = False, list[bool]()
     for clause in map(_told_of_orders, clauses(text)):
+        if _leaves_unread(clause):
+            unread.append(_names_a_lead_time(clause))
+            continue
         lead = _clause_lead(without_firm(clause))
+        named |= lead is not None and _names_a_lead_time(clause)
         for one in (lead,) if lead is not None else _carried_on(clause) if found else ():
             found[one.days] = one
-    return next(iter(found.values())) if len(found) == 1 else None
+    settled = not any(unread) and (named or not unread)
+    return next(iter(found.values())) if len(found) == 1 and settled else None
+
+
+def times_deliveries(text: str) -> bool:
+    """Whether a text gives deliveries a time, whether or not it is read as the lead time of all boards."""
+    return find_lead(text) is not None or any(_leaves_unread(_told_of_orders(clause)) for clause in clauses(text))
+
+
+def _leaves_unread(clause: str) -> bool:
+    """Whether words for deliveries stand beside a time that other words say something else of, or that holds on a
+    condition: 'Delivery confirmation, 2 days', 'If it is in our shed, lead time 3 days'."""
+    if not lead_topics(clause) or not _counts_time(clause):
+        return False
+    # Which boards have another time is told elsewhere.
+    clause = _before_exceptions(clause)
+    told = _TERMS.split(without_firm(clause))
+    if any(match.first == 0 for part in told for match in phrases("only_if").find(part[: unless_at(part)])):
+        return True
+    parts = [part for part in told if not _of_another_term(part)]
+    timed = [part for part in parts if _counts_time(part) and not _says_how_long_it_holds(part)]
+    topics = [part for part in parts if phrases("lead_topic").find(part)]
+    # '…, 3 weeks' behind a comma is the time of what was spoken of; days may be those of payment.
+    in_days = [part for part in timed if part not in topics and lead_unit(part) is LeadUnit.DAY]
+    return not all(map(tells_no_more, (*timed, *topics) if in_days else timed))
+
+
+def _before_exceptions(clause: str) -> str:
+    """'Lead time 3 weeks' of 'Lead time 3 weeks, except sheets 5 weeks'; nothing where the time stands behind them."""
+    first = next(iter(phrases("exceptions").find(clause)), None)
+    if first is None:
+        return clause
+    ahead = clause[: first.start].rstrip(" ,")
+    return ahead if lead_topics(ahead) and _counts_time(ahead) else ""
+
+
+def _counts_time(part: str) -> bool:
+    return counts_time(times_in_figures(_AT.sub(" ", part)))
+
+
+def _names_a_lead_time(clause: str) -> bool:
+    return any(not of_deliveries(clause, topic) for topic in lead_topics(clause))
 
 
 def _is_of_mill_goods(text: str) -> bool:
@@ -100,30 +151,32 @@ _TERMS = re.compile(r",(?!\d)|\s-\s(?!\d)")
 """What parts the terms of one line: 'délai 10 à 15 jours - valable jusqu'au 15/09/2026'."""
 
 
+_AT = re.compile(r"\d\s+at\b")
+"""'Zone 1 at no charge', where '10 AT' are working days."""
+
+
 def _clause_lead(clause: str) -> LeadTime | None:
     """A clause's one lead time. Parts between commas that speak of payment or validity are left out."""
     topics = lead_topics(clause)
     if not topics:
         return lead_from_order(clause) or leaves_at_once(clause)
     rest = clause[topics[-1].end :].strip(" :,-–=")
-    whole = lead_text(rest) if rest and not _begins_with_another(clause[: topics[-1].start]) else None
+    whole = lead_text(rest) if rest and not _begins_with_another(clause, topics[-1]) else None
     if whole is not None and not any(match.value == "straight" for match in phrases("at_once").find(rest)):
         return whole
     parts = [part for part in _TERMS.split(clause) if not _of_another_term(part)]
-    if not all(map(leads_to_its_time, parts)):
-        return None
     # 'Ships in 3 weeks, good 15 days from 21 September'.
     parts = [part for part in parts if not _says_how_long_it_holds(part)] or parts
     found = {lead.days: lead for part in parts for lead in _spans(part)}
     return next(iter(found.values())) if len(found) == 1 else None
 
 
-def _begins_with_another(ahead: str) -> bool:
-    """The 'Claims on' of 'Claims on delivery: 2 weeks'; 'Net prices, delivery 2 weeks' and the same without a comma
-    begin with the prices."""
-    own = _TERMS.split(ahead)[-1]
-    others = [match for match in phrases("not_lead").find(own) if match.value == "any"]
-    return bool(others) and not own[: others[0].start].strip() and not phrases("price_words").find(own)
+def _begins_with_another(clause: str, topic: Found[str]) -> bool:
+    """The 'Claims on' of 'Claims on delivery: 2 weeks' and the 'Prices firm for' of 'Prices firm for shipment within 2
+    weeks'; 'Net prices, delivery 2 weeks' and the same without a comma tell how long the goods take."""
+    own = _TERMS.split(clause[: topic.start])[-1]
+    led = own + _TERMS.split(clause[topic.start :])[0]
+    return any(match.value == "any" for match in phrases("not_lead").find(own)) and not tells_its_time(led)
 
 
 def _of_another_term(part: str) -> bool:
@@ -157,10 +210,6 @@ def _spans(part: str) -> Iterable[LeadTime]:
             yield lead
     if phrases("lead_topic").find(part):
         yield from _from_stock(part)
-
-
-_AT = re.compile(r"\d\s+at\b")
-"""'Zone 1 at no charge', where '10 AT' are working days."""
 
 
 def _from_stock(part: str) -> Iterable[LeadTime]:

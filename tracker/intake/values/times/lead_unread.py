@@ -4,11 +4,16 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.times.around_delivery import announced_in_weeks, without_notices
-from tracker.intake.values.times.delivery_sentences import without_rhythms, without_samples
+from tracker.intake.values.times.delivery_sentences import (
+    begins_with_samples,
+    tells_of_orders,
+    without_rhythms,
+    without_samples,
+)
 from tracker.intake.values.times.done_besides import without_doings
-from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead import LeadTime, lead_phrases
 from tracker.intake.values.times.lead_from_order import leaves_for_some, leaves_from_stock
 from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.fold import fold
@@ -47,10 +52,25 @@ def speaks_of_time(clause: str) -> bool:
     told = without_rhythms(without_doings(without_notices(clause)))
     # 'Wir liefern Muster in 2 Tagen, Aufträge in 3 Wochen': the words for it stand in the part about samples.
     plain = without_samples(told)
+    if _may_be_of_samples(told):
+        return True
     other = any(match.value != "later" for match in phrases("not_lead").find(plain))
     if other or not phrases("lead_topic").find(told):
         return False
     return counts_time(plain)
+
+
+def _may_be_of_samples(clause: str) -> bool:
+    """'Samples free, delivery 3 weeks': which of the two comes by then is open."""
+    first, *parts = COMMA.split(clause)
+    if not parts or not begins_with_samples(first) or counts_time(first):
+        return False
+    own = [part for part in parts if phrases("lead_topic").find(part) and not phrases("samples").find(part)]
+    return any(not tells_of_orders(part) and (counts_time(part) or _names_stock(part)) for part in own)
+
+
+def _names_stock(part: str) -> bool:
+    return any(match.value == "stock" for match in lead_phrases().find(part))
 
 
 def names_week(text: str) -> bool:
