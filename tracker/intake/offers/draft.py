@@ -30,7 +30,8 @@ class Draft:
 
     `label`, `row_key`, `block` and `row_words` say where it stands: its column's extra words, its row, its column and
     sub-heading, and the row's other cells. `amounts`: the readings of a price whose decimal sign nothing settles.
-    `rival`: another price of the sheet for the very same offer, which says something else.
+    `rival`: another price of the sheet for the very same offer, which says something else. `recap`: the words that
+    call it a repeat of one that stands elsewhere.
     """
 
     sheet: str
@@ -67,6 +68,7 @@ class Draft:
     asked: list["Asked"] = field(default_factory=list)
     refused: bool = False
     rival: "Draft | None" = field(default=None, repr=False)
+    recap: str = ""
 
     @property
     def where(self) -> str:

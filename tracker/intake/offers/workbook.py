@@ -36,6 +36,7 @@ from tracker.intake.offers.rows.pass_over import (
     passed_table,
 )
 from tracker.intake.offers.rows.prose import prose_drafts
+from tracker.intake.offers.rows.recaps import mark_recaps, without_recaps
 from tracker.intake.offers.rows.unheaded import unheaded_drafts
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.terms.firms_over_tables import texts_of_all, vendor_of_table
@@ -111,6 +112,8 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     if not found.drafts:
         told = (sheet for sheet in sheets if not outdated_whole(sheet, sheets))
         found.drafts.extend(draft for sheet in told for draft in prose_drafts(sheet, alone=True))
+    found.drafts, repeated = without_recaps(found.drafts)
+    found.passed.extend(repeated)
     found.drafts = without_repeats(found.drafts)
     if len(sheets) > 1:
         ask_across_sheets(found.drafts, answers)
@@ -209,6 +212,7 @@ def _read_tables(
         found.passed.extend(offers.passed)
         drafts = joined_down(_by_row(offers.drafts))
         tell_of_the_last_firm_s(drafts, read, sheet)
+        mark_recaps(drafts, read.table.titles, sheet.name)
         # Without words of its own above it, a table tells nothing that sets its prices apart from the one before.
         alike = drafts if read.table.titles else [*alike, *drafts]
         disagreeing_rows(alike)
