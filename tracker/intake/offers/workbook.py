@@ -10,6 +10,7 @@ from tracker.intake.columns.column import Kind
 from tracker.intake.columns.priced.earlier_periods import set_earlier_periods_aside
 from tracker.intake.columns.priced.earlier_year import set_earlier_days_aside, set_earlier_year_aside
 from tracker.intake.columns.priced.periods_told import set_periods_aside_as_told
+from tracker.intake.columns.priced.years_told import set_other_years_aside
 from tracker.intake.columns.units.row_units import with_row_units
 from tracker.intake.grid import Cell, Workbook
 from tracker.intake.offers.charges.surcharges_listed import take_surcharges
@@ -96,6 +97,7 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     for sheet in sheets:
         for read in sheet.tables:
             set_periods_aside_as_told(read.columns, sheet.all_texts())
+            set_other_years_aside(read.columns, _above(read, sheet), sheet.all_texts())
     layouts = {sheet.name: sheet.layout for sheet in sheets if sheet.layout is not None}
     found = WorkbookOffers(layouts=layouts, dated=facts.list_date)
     file_vendor = _file_vendor(sheets, answers)
@@ -120,6 +122,13 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     asked = {draft.sheet for draft in found.drafts}
     found.passed = [passed for passed in found.passed if passed.why != NO_PRICES or passed.sheet not in asked]
     return found
+
+
+def _above(read: ReadTable, sheet: ReadSheet) -> Iterator[str]:
+    """The sheet's name, and what stands over a table of it."""
+    yield sheet.name
+    yield from (words.text for words in read.table.titles)
+    yield from (words.text for words in sheet.found.texts if words.row < read.table.first_row)
 
 
 NO_PRICES = "no prices"

@@ -31,6 +31,7 @@ from tracker.intake.columns.priced.standard_prices import standard_is_paid
 from tracker.intake.columns.priced.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.columns.priced.whose_prices import says_whose_prices
 from tracker.intake.columns.priced.withheld import withheld_figures
+from tracker.intake.columns.priced.years_told import stand_beside_years
 from tracker.intake.columns.roles.headed_figures import heads_delivered
 from tracker.intake.columns.sizes.axes import Axes
 from tracker.intake.columns.sizes.forms import form_of, labelled_by_form
@@ -87,7 +88,8 @@ def price_columns(
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
         held = [column for column in unnamed if not _superseded(column)] or unnamed
-        kinds, unsure = dict.fromkeys(unnamed, Kind.PREVIOUS), doubt_of(held, samples)
+        kinds = dict.fromkeys(unnamed, Kind.PREVIOUS)
+        unsure = SEVERAL_TIMES if stand_beside_years(held, columns) else doubt_of(held, samples)
         kinds |= dict.fromkeys(held, Kind.OFFER)
     unexplained += priced_against_heads(columns, list(kinds), samples)
     if not kinds:

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from tracker.intake.values.times.dates import date_readings
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 _NUMBERED = re.compile(
@@ -18,14 +19,22 @@ _LEFT_OVER = " .,'’/0123456789-"
 
 @lru_cache(maxsize=4096)
 def is_period(text: str) -> bool:
-    """'January', 'Q2 2026', '2025', 'Mai 26', '01.07.2026': a time and nothing else, on one line or two."""
-    text = " ".join(text.split())
+    """'January', 'Q2 2026', 'Mai 26', '01.07.2026', '2027 est.': a time and nothing else, on one line or two."""
+    text = without_estimates(" ".join(text.split()))
     if date_readings(text) or _NUMBERED.fullmatch(text):
         return True
     rest = text
     for match in reversed(phrases("months").find(text)):
         rest = rest[: match.start] + rest[match.end :]
     return rest != text and not rest.strip(_LEFT_OVER)
+
+
+def without_estimates(text: str) -> str:
+    """'2027 est.' and '2027 (Prognose)' without the word that says what prices are expected to be."""
+    if not any(map(str.isdigit, text)):
+        return text
+    said = phrases("estimates").find(text)
+    return " ".join(without(text, said).split()).strip(" .,()-") if said else text
 
 
 def is_later(text: str, other: str) -> bool:
