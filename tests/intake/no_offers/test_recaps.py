@@ -44,6 +44,11 @@ def test_a_list_called_a_summary_beside_another_of_other_boards_is_a_list():
     assert len(lines([*FIRST, *other])) == 4
 
 
+def test_another_brand_of_the_same_board_and_price_is_no_repeat():
+    brand = [["Overview of Tarn grades"], HEAD, ["Tarn SBS C1S", 16, 66, 1219], ["Tarn CRB C1S", 18, 71, 915]]
+    assert len(lines([*FIRST, *brand])) == 4
+
+
 def test_the_only_list_of_a_file_is_no_recap():
     assert len(lines([["Preisübersicht"], *FIRST])) == 2
 

@@ -52,7 +52,9 @@ def test_a_price_per_kilogram_beside_prices_per_tonne(language, text):
     assert (line.state, line.offer.basis) == ("accepted", "kg")
 
 
-@pytest.mark.parametrize("text", ["price per short ton", "price per 1000 m²", "price per kg"])
+@pytest.mark.parametrize(
+    "text", ["price per short ton", "price per 1000 m²", "price per kg", "price per short ton; this item from stock"]
+)
 def test_where_board_may_cost_both_or_neither_it_is_asked(text):
     assert codes(remarked("en", 840, text)) >= {"basis-unknown"}
 

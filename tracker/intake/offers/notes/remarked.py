@@ -57,7 +57,7 @@ def take_sheet_remarked(draft: Draft, said_beside: list[tuple[Cell, Statement]])
 @lru_cache(maxsize=4096)
 def _of_prices(text: str) -> tuple[Statement, ...]:
     in_a_word = basis_in_a_word(text)
-    if in_a_word is not None:
+    if in_a_word is not None and not phrases("no_price").find(text):
         return (*statements(text), SaysBasis(in_a_word, text))
     if _speaks_of_prices(text):
         return statements(text) + tuple(_in_doubt(text))

@@ -6,6 +6,8 @@ from tracker.intake.offers.boards.physics import costs_as_board_does
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.prices.money import foreign_unit
 from tracker.intake.offers.prices.settle import Claim, Settled
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.prices.basis import find_basis
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis, BoardMeasure
 
@@ -33,4 +35,5 @@ def _costs_as_board(value: str, draft: Draft) -> bool | None:
 
 def _sets_apart(claim: Claim[str]) -> bool:
     """'This line only', 'these two', 'items below': said against what holds for the others."""
-    return bool(phrases("of_this_line").find(claim.words) or phrases("from_here_on").find(claim.words))
+    saying = [clause for clause in clauses(claim.words) if find_basis(clause) is not None]
+    return any(phrases(section).find(clause) for clause in saying for section in ("of_this_line", "from_here_on"))

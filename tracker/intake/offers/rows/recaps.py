@@ -59,6 +59,8 @@ def _same(draft: Draft, other: Draft) -> bool:
     """One price for one board of one vendor, on whatever unit; a recap need not repeat every term."""
     if draft.vendor is not None and other.vendor is not None and fold(draft.vendor) != fold(other.vendor):
         return False
+    if draft.product and other.product and fold(draft.product) != fold(other.product):
+        return False
     told = ((draft.grammage_gsm, other.grammage_gsm), (draft.sheet_mm, other.sheet_mm))
     if any(one is not None and two is not None and one != two for one, two in told):
         return False
