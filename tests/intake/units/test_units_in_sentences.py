@@ -154,8 +154,8 @@ def test_a_line_among_the_rows_gives_those_below_it_another_unit(said, head, bas
 
 
 def test_a_heading_that_only_names_another_unit_contradicts_the_head():
-    rows = [["Board", "Caliper (pt)", "lb/MSF", "Price USD/ST"], ["SBS", 16, 68, 1215], ["Recycled, per MSF"]]
-    found = list(lines([*rows, ["CCNB", 16, 63, 28.35]]).values())
+    rows = [["Board", "Caliper (pt)", "lb/MSF", "Price USD/ST"], ["SBS", 16, 68, 1215], ["Recycled, per tonne"]]
+    found = list(lines([*rows, ["CCNB", 16, 63, 985]]).values())
     assert codes(found[-1]) == {"basis-unknown"}
 
 

@@ -10,6 +10,7 @@ from tracker.intake.columns.column import Kind
 from tracker.intake.columns.priced.earlier_periods import set_earlier_periods_aside
 from tracker.intake.columns.priced.earlier_year import set_earlier_days_aside, set_earlier_year_aside
 from tracker.intake.columns.priced.periods_told import set_periods_aside_as_told
+from tracker.intake.columns.priced.years_told import set_other_years_aside
 from tracker.intake.columns.units.row_units import with_row_units
 from tracker.intake.grid import Cell, Workbook
 from tracker.intake.offers.charges.surcharges_listed import take_surcharges
@@ -37,6 +38,7 @@ from tracker.intake.offers.rows.pass_over import (
     passed_table,
 )
 from tracker.intake.offers.rows.prose import prose_drafts
+from tracker.intake.offers.rows.recaps import mark_recaps, without_recaps
 from tracker.intake.offers.rows.unheaded import unheaded_drafts
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.terms.firms_over_tables import texts_of_all, vendor_of_table
@@ -97,6 +99,7 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     for sheet in sheets:
         for read in sheet.tables:
             set_periods_aside_as_told(read.columns, sheet.all_texts())
+            set_other_years_aside(read.columns, _above(read, sheet), sheet.all_texts())
     layouts = {sheet.name: sheet.layout for sheet in sheets if sheet.layout is not None}
     found = WorkbookOffers(layouts=layouts, dated=facts.list_date)
     file_vendor = _file_vendor(sheets, answers)
@@ -113,12 +116,21 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     if not found.drafts:
         told = (sheet for sheet in sheets if not outdated_whole(sheet, sheets))
         found.drafts.extend(draft for sheet in told for draft in prose_drafts(sheet, alone=True))
+    found.drafts, repeated = without_recaps(found.drafts)
+    found.passed.extend(repeated)
     found.drafts = without_repeats(found.drafts)
     if len(sheets) > 1:
         ask_across_sheets(found.drafts, answers)
     asked = {draft.sheet for draft in found.drafts}
     found.passed = [passed for passed in found.passed if passed.why != NO_PRICES or passed.sheet not in asked]
     return found
+
+
+def _above(read: ReadTable, sheet: ReadSheet) -> Iterator[str]:
+    """The sheet's name, and what stands over a table of it."""
+    yield sheet.name
+    yield from (words.text for words in read.table.titles)
+    yield from (words.text for words in sheet.found.texts if words.row < read.table.first_row)
 
 
 NO_PRICES = "no prices"
@@ -211,6 +223,7 @@ def _read_tables(
         found.passed.extend(offers.passed)
         drafts = joined_down(_by_row(offers.drafts))
         tell_of_the_last_firm_s(drafts, read, sheet)
+        mark_recaps(drafts, read.table.titles, sheet.name)
         # Without words of its own above it, a table tells nothing that sets its prices apart from the one before.
         alike = drafts if read.table.titles else [*alike, *drafts]
         disagreeing_rows(alike)

@@ -29,7 +29,9 @@ from tracker.intake.columns.priced.own_costs import beside_costs, costs_beside_l
 from tracker.intake.columns.priced.price_ranges import ranged_prices
 from tracker.intake.columns.priced.standard_prices import standard_is_paid
 from tracker.intake.columns.priced.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
+from tracker.intake.columns.priced.whose_prices import says_whose_prices
 from tracker.intake.columns.priced.withheld import withheld_figures
+from tracker.intake.columns.priced.years_told import stand_beside_years
 from tracker.intake.columns.roles.headed_figures import heads_delivered
 from tracker.intake.columns.sizes.axes import Axes
 from tracker.intake.columns.sizes.forms import form_of, labelled_by_form
@@ -46,7 +48,6 @@ from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.values.prices.tax import tax_included
-from tracker.intake.values.prices.units_of_parts import parts_named
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_sentences import lead_in_remark
 from tracker.intake.values.times.validity import until_in_head
@@ -82,11 +83,13 @@ def price_columns(
     kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)
     old = marked_as_old(kinds) if unexplained else []
     kinds |= dict.fromkeys(old, Kind.PREVIOUS)
-    unexplained = [column for column in unexplained if column not in old and not _names_whose_prices(column)]
+    over = (*titles, *above)
+    unexplained = [column for column in unexplained if column not in old and not says_whose_prices(column, over)]
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
         held = [column for column in unnamed if not _superseded(column)] or unnamed
-        kinds, unsure = dict.fromkeys(unnamed, Kind.PREVIOUS), doubt_of(held, samples)
+        kinds = dict.fromkeys(unnamed, Kind.PREVIOUS)
+        unsure = SEVERAL_TIMES if stand_beside_years(held, columns) else doubt_of(held, samples)
         kinds |= dict.fromkeys(held, Kind.OFFER)
     unexplained += priced_against_heads(columns, list(kinds), samples)
     if not kinds:
@@ -294,8 +297,3 @@ def _lead(head: str) -> LeadTime | None:
 def _delivery(column: Column) -> Delivery | None:
     own = next((head.delivery for head in reversed(column.said) if head.delivery is not None), None)
     return own or delivery_of_group(column)
-
-
-def _names_whose_prices(column: Column) -> bool:
-    """'For export: US$' beside 'Domestic price'."""
-    return bool(column.currencies) and bool(parts_named(column.text))

@@ -81,7 +81,9 @@ def _all_priced(columns: list[Column], forms: Mapping[int, str], samples: Mappin
 def _near_by_row(prices: Sequence[Sequence[Cell]]) -> bool:
     by_row = list(map(figures_by_row, prices))
     rows = [[figures[row] for figures in by_row] for row in set.intersection(*(set(figures) for figures in by_row))]
-    return bool(rows) and all(0 < max(row) <= _NEAR * min(row) for row in rows)
+    # A zero is no price: 'Rolls | Sheets' over '0 | 859'.
+    rows = [row for row in rows if min(row) > 0]
+    return bool(rows) and all(max(row) <= _NEAR * min(row) for row in rows)
 
 
 def form_of(column: Column) -> str:

@@ -66,6 +66,21 @@ def far_off(price: Decimal, currency: str, basis: Basis, board: BoardMeasure) ->
     return tonne if not low <= tonne <= high else None
 
 
+def costs_as_board_does(price: Decimal, currency: str, basis: Basis, board: BoardMeasure) -> bool | None:
+    """Whether a price lies well within what board costs: evidence for its unit, so that the span is narrower than that
+    of `far_off`. None where nothing is known of the currency, or what one unit weighs."""
+    usual = _usual_prices(currency, basis, board)
+    if usual is None:
+        return None
+    tonne = Fraction(price) / usual.tonnes
+    low, high = _USUAL.get(currency, _USUAL_ELSEWHERE)
+    return low * _WELL_ABOVE <= tonne <= high * _WELL_BELOW
+
+
+_WELL_ABOVE, _WELL_BELOW = Fraction(3, 2), Fraction(3, 4)
+"""300 to 3,000 a tonne in the larger currencies; common practice, no source."""
+
+
 class _UsualPrices(NamedTuple):
     """Tonnes of board in one unit of a basis, and prices of that unit between which none is far off."""
 

@@ -18,8 +18,8 @@ from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.orders.load_terms import charges_of_load
 from tracker.intake.offers.orders.order_terms import small_orders_cost_more
-from tracker.intake.offers.prices.money import unit_of_format
 from tracker.intake.offers.prices.price_cell import is_price
+from tracker.intake.values.figures.formats import unit_of_format
 from tracker.intake.values.figures.numbers import percent, settled_in_words
 from tracker.intake.values.freight.charge_names import ChargeKind, same_charge
 from tracker.intake.values.freight.charge_parts import is_optional

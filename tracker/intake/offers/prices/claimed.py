@@ -3,8 +3,9 @@
 from collections.abc import Iterable
 
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.prices.money import Claimed, bases_of, unit_of_format
+from tracker.intake.offers.prices.money import Claimed, bases_of
 from tracker.intake.offers.sheet import ReadTable
+from tracker.intake.values.figures.formats import unit_of_format
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.money import unit_of_text
 

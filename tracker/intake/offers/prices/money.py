@@ -23,14 +23,12 @@ from tracker.intake.offers.prices.of_all_prices import (
     of_these_prices,
 )
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
-from tracker.intake.values.figures.formats import format_words, number_format_currency
 from tracker.intake.values.heads.column_legend import column_named
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.unless import unless_at
 from tracker.intake.values.prices.basis import BasisReading
 from tracker.intake.values.prices.currency import CurrencyReading
-from tracker.intake.values.prices.money import PriceUnit, price_unit
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.prices.units_of_parts import parts_named
 from tracker.intake.words.lists import phrases
@@ -250,7 +248,8 @@ def _stated_basis(
         elsewhere = bool(bases & claimed.around(level).bases) and not of_all_prices(words, unit)
         elsewhere = elsewhere or claimed.beside(bases) or leaves_out(said.words, prices.parts)
         excused = _gives_way(words, nearer) or elsewhere or is_of_that_unit(words, unit)
-        yield basis_claim(said.value.basis, said.where, words, facts, excused)
+        of_rows = level.of_row or level.of_some or level.name == "heading"
+        yield replace(basis_claim(said.value.basis, said.where, words, facts, excused), of_rows=of_rows)
 
 
 def _of_grade(said: tuple[Said[S], ...], grade: str | None) -> Iterable[Said[S]]:
@@ -282,15 +281,3 @@ def _clause_saying(text: str, words: str) -> str:
     """The part of a text that speaks of money: a quotation's number and date beside it change from sheet to sheet, and
     an answer about it is remembered by its words."""
     return next((clause for clause in clauses(text) if words in clause), text)
-
-
-@lru_cache(maxsize=1024)
-def unit_of_format(code: str) -> PriceUnit | None:
-    """Currency and unit that a number format's words carry: '#,##0.00 "USD/t"'."""
-    if code in ("", "General"):
-        return None
-    unit = price_unit(format_words(code))
-    currency = number_format_currency(code)
-    if unit is None:
-        return PriceUnit(currency, None, code) if currency is not None else None
-    return PriceUnit(currency or unit.currency, unit.basis, code)

@@ -1,15 +1,19 @@
 """The price of a draft: its amount, its currency and what it is per, with every doubt asked."""
 
 from decimal import Decimal
-from fractions import Fraction
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import answer_about, key_about
-from tracker.intake.offers.boards.physics import absurd, far_off
 from tracker.intake.offers.draft import DECIMAL, Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.notes.remarked import bases_in, currencies_in, denied_by_remarks, remarked
+from tracker.intake.offers.notes.remarked import (
+    bases_in,
+    currencies_in,
+    denied_by_remarks,
+    remarked,
+    take_sheet_remarked,
+)
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.prices.money import (
     Around,
@@ -19,14 +23,16 @@ from tracker.intake.offers.prices.money import (
     currency_claim,
     foreign_unit,
 )  # fmt: skip
+from tracker.intake.offers.prices.nearer_unit import of_these_rows
 from tracker.intake.offers.prices.no_currency import why_no_currency
+from tracker.intake.offers.prices.out_of_measure import look_over
 from tracker.intake.offers.prices.price_cell import PriceCell, Standing
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
 from tracker.intake.offers.prices.unit_cells import counted, unit_cells
 from tracker.intake.offers.rows.rows import WholeRow
-from tracker.intake.values.prices.money import price_text, unit_of_text
-from tracker.trade.basis import BY_SHEET, Basis, BoardMeasure
-from tracker.trade.offer import LineEvidence, NoteCode
+from tracker.intake.values.prices.money import unit_of_text
+from tracker.trade.basis import BY_SHEET, Basis
+from tracker.trade.offer import NoteCode
 from tracker.trade.quantities import MassUnit
 
 _TONS = frozenset({Basis.SHORT_TON.value, Basis.TONNE.value})
@@ -55,18 +61,21 @@ def fill_price(
     _fill_amount(draft, read, units, money)
     remarks = columns.remarks_in(whole.cells)
     said_beside, denied = remarked(remarks), denied_by_remarks(remarks, facts)
+    take_sheet_remarked(draft, said_beside)
     if not units and not said_beside and not denied and read.says_no_unit and not draft.cell.comment:
-        currency, basis = money.settled
+        (currency, basis), said = money.settled, list(money.basis)
     else:
         currencies = _currency_claims(draft, read, units, money)
         bases = _basis_claims(draft, read, units, money, facts)
         currency = settle([*currencies[:1], currencies_in(said_beside), *_but(currencies[1:], denied)])
-        basis = settle([*bases[:1], bases_in(said_beside, facts), *_but(bases[1:], denied)])
+        said = [*bases[:1], bases_in(said_beside, facts), *_but(bases[1:], denied)]
+        basis = settle(said)
     _fill_currency(draft, currency, facts)
+    basis = of_these_rows(basis, said, draft) if basis.against is not None else basis
     _fill_basis(draft, counted(basis, whole, columns, facts), facts)
     if read.delivered is not None:
         draft.delivered = read.delivered
-    _look(draft)
+    look_over(draft)
 
 
 def _but(claims: list[tuple[Claim[str], ...]], denied: frozenset[str]) -> list[tuple[Claim[str], ...]]:
@@ -262,44 +271,3 @@ def _ask_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
     else:
         text = f"What is the price of “{words}” per?" if words else "Nothing says what the prices are per."
     draft.ask(NoteCode.BASIS_UNKNOWN, key_about("basis", words), _where(settled, draft), text, words, known)
-
-
-def _look(draft: Draft) -> None:
-    """A price far outside what board costs is told; one that no board ever cost is asked, unless the row itself says
-    currency, basis and a figure that reads one way: then it is certain what was written, and the verdict says that it
-    looks like another basis."""
-    if draft.price is None or draft.currency is None:
-        return
-    tonne = far_off_at(draft, draft.price)
-    if tonne is not None:
-        text = f"This makes {float(tonne):,.0f} {draft.currency} a tonne, far outside what board usually costs."
-        certain = _row_says(draft, "currency", "basis") and not _two_figures(draft.cell)
-        if absurd(tonne, draft.currency) and not certain:
-            draft.ask(NoteCode.OUTSIDE_USUAL_RANGE, draft.price_key, draft.where, text, draft.cell.text.strip())
-        else:
-            draft.note(NoteCode.OUTSIDE_USUAL_RANGE, draft.where, text)
-
-
-def far_off_at(draft: Draft, price: Decimal) -> Fraction | None:
-    """What a price of this board, in the offer's money and unit, is per tonne where that is far outside what board
-    usually costs; None where it is not."""
-    if draft.currency is None or draft.basis is None:
-        return None
-    return far_off(price, draft.currency, draft.basis, BoardMeasure(draft.grammage_gsm, draft.sheet_mm))
-
-
-def _two_figures(cell: Cell) -> bool:
-    """'1.090 €/t' is two figures, of which other columns' signs chose one."""
-    said = price_text(cell.text) if isinstance(cell.value, str) else None
-    return said is not None and len(said.amounts) > 1
-
-
-def _row_says(draft: Draft, *fields: str) -> bool:
-    """Cells of the price's own row say all of these."""
-    row = _row_of(draft.where)
-    said = {each.field for each in LineEvidence(tuple(draft.evidence)) if _row_of(each.said_by) == row}
-    return said.issuperset(fields)
-
-
-def _row_of(address: str) -> str:
-    return address.lstrip("ABCDEFGHIJKLMNOPQRSTUVWXYZ")

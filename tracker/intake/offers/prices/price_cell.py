@@ -7,7 +7,7 @@ from enum import StrEnum
 from typing import NamedTuple
 
 from tracker.intake.grid import Cell, CellFault
-from tracker.intake.offers.prices.money import unit_of_format
+from tracker.intake.values.figures.formats import unit_of_format
 from tracker.intake.values.figures.halves import halves_of
 from tracker.intake.values.figures.numbers import NumberReading, crowns_and_ore, number_readings, settled
 from tracker.intake.values.prices.basis import BasisReading

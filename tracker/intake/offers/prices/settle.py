@@ -17,6 +17,7 @@ class Claim(Generic[T]):
 
     `excused`: it is about other prices of the sheet, so that it contradicts nothing where it says otherwise.
     `lone_t`: it says 't', the symbol of the tonne, which pounds and inches around it do not make a short ton.
+    `of_rows`: it is said of these rows alone, by themselves, a heading among the rows or a note on marked ones.
     """
 
     values: frozenset[T]
@@ -24,6 +25,7 @@ class Claim(Generic[T]):
     words: str
     excused: bool = False
     lone_t: bool = False
+    of_rows: bool = False
 
     def evidence(self, field: str) -> Evidence:
         """What the window shows beside the field that this settled."""

@@ -18,7 +18,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.fill import take_board, take_terms
 from tracker.intake.offers.notes.said import at
 from tracker.intake.offers.notes.scope import Scope
-from tracker.intake.offers.prices.price import far_off_at
+from tracker.intake.offers.prices.out_of_measure import far_off_at
 from tracker.intake.offers.prices.price_cell import PriceCell, Standing
 from tracker.intake.offers.rows.rows import WholeRow
 from tracker.intake.values.heads.roles import Role

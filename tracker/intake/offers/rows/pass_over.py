@@ -8,7 +8,6 @@ from operator import attrgetter
 from tracker.intake.columns.column import Column, Kind, PriceColumn
 from tracker.intake.columns.priced.own_costs import names_own_cost
 from tracker.intake.grid import Cell
-from tracker.intake.offers.prices.money import unit_of_format
 from tracker.intake.offers.rows.outdated import EXAMPLE, MOST_EXAMPLES, age_above
 from tracker.intake.offers.rows.row_labels import heads_measures
 from tracker.intake.offers.sheet import ReadTable
@@ -23,6 +22,7 @@ from tracker.intake.values.changes.list_age import Age
 from tracker.intake.values.changes.no_offers import deals_done, kept_inside, names_costs, shows_how_to_read
 from tracker.intake.values.changes.others_prices import Offering, title_offers
 from tracker.intake.values.changes.totals import is_total
+from tracker.intake.values.figures.formats import unit_of_format
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.freight.charges import ChargeWords, charge_header
 from tracker.intake.values.heads.header import header

@@ -10,7 +10,7 @@ from tracker.intake.tables.headerless.headless import describes_board
 from tracker.intake.tables.headerless.sentences import parted_offer
 from tracker.intake.tables.headers.heads import AXIS_ROLES, Head, head_of, is_bare_number, looks_priced
 from tracker.intake.tables.headers.letterheads import asks_for_several, is_letterhead
-from tracker.intake.tables.headers.numbered import amounts_told, counted_prices, priced_years
+from tracker.intake.tables.headers.numbered import amounts_told, counted_prices, priced_years, years_in_turn
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.caliper import bare_caliper
 from tracker.intake.values.figures.numbers import number_readings
@@ -124,7 +124,7 @@ def heads_of(view: View, row: int) -> list[Head] | None:
     """What each cell of a row may head, left to right; None when one of them can be no head at all."""
     heads = []
     cells = tuple(view.rows[row].values())
-    counted = counted_prices(cells) | priced_years(cells) | amounts_told(cells)
+    counted = counted_prices(cells) | priced_years(cells) | years_in_turn(cells) | amounts_told(cells)
     for cell in view.rows[row].values():
         head = counted.get(cell) or head_of(cell)
         if head is None or len(cell.text) > _LONGEST_HEAD or (is_open_figure(cell.text) and not _goes_on(cell, cells)):

@@ -3,10 +3,11 @@ $/ST', and '25 USD/ton surcharge included' among the heads of boards."""
 
 import re
 from collections.abc import Sequence
+from itertools import pairwise
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import PRICE_ROLES, Head, head_of, head_of_words
-from tracker.intake.tables.headers.periods import YEAR
+from tracker.intake.tables.headers.periods import YEAR, without_estimates
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
@@ -70,6 +71,25 @@ def priced_years(cells: Sequence[Cell]) -> dict[Cell, Head]:
 
 _BRACKETED = re.compile(r"\([^()]*\)")
 _FEWEST_NAMED = 2
+
+
+def years_in_turn(cells: Sequence[Cell]) -> dict[Cell, Head]:
+    """The numbers of '2024 | 2025 | 2026 | 2027 est.' among the heads of boards: years, one after the other."""
+    years = {cell: year for cell in cells if (year := _year(cell))}
+    numbers = [cell for cell in years if not isinstance(cell.value, str)]
+    if not numbers or len(years) < _FEWEST_YEARS or any(b - a != 1 for a, b in pairwise(years.values())):
+        return {}
+    named = sum((head := head_of(cell)) is not None and head.named for cell in cells if cell not in years)
+    return {cell: Head(across="period") for cell in numbers} if named >= _FEWEST_NAMED else {}
+
+
+_FEWEST_YEARS = 2
+
+
+def _year(cell: Cell) -> int:
+    """The year that a cell is, and nothing else; 0 for none."""
+    found = YEAR.search(cell.text)
+    return int(found[0]) if found is not None and YEAR.fullmatch(without_estimates(cell.text.strip())) else 0
 
 
 def amounts_told(cells: Sequence[Cell]) -> dict[Cell, Head]:

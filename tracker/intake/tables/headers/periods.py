@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from tracker.intake.values.times.dates import date_readings
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import blanked
+from tracker.intake.words.phrases import blanked, without
 
 YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 _NUMBERED = re.compile(
@@ -19,8 +19,8 @@ _LEFT_OVER = " .,'’/0123456789-"
 
 @lru_cache(maxsize=4096)
 def is_period(text: str) -> bool:
-    """'January', 'Q2 2026', '3. Quartal', '2025', 'Mai 26', '01.07.2026': a time alone, on one line or two."""
-    text = " ".join(text.split())
+    """'January', 'Q2 2026', 'Mai 26', '01.07.2026', '2027 est.': a time and nothing else, on one line or two."""
+    text = without_estimates(" ".join(text.split()))
     if date_readings(text) or _NUMBERED.fullmatch(text):
         return True
     rest = _without_names(text)
@@ -46,6 +46,14 @@ def _quarters_in(text: str) -> set[int]:
     """By their sign, 'Q3', or in words: '3. Quartal', 'third quarter'."""
     named = {int(match.value) for match in phrases("quarters").find(text)}
     return named | {int(quarter) for quarter in _QUARTER.findall(text)}
+
+
+def without_estimates(text: str) -> str:
+    """'2027 est.' and '2027 (Prognose)' without the word that says what prices are expected to be."""
+    if not any(map(str.isdigit, text)):
+        return text
+    said = phrases("estimates").find(text)
+    return " ".join(without(text, said).split()).strip(" .,()-") if said else text
 
 
 def is_later(text: str, other: str) -> bool:

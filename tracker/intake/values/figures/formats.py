@@ -4,7 +4,7 @@ import re
 from functools import lru_cache
 
 from tracker.intake.values.prices.currency import CurrencyReading, combined, find_currencies
-from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.prices.money import PriceUnit, price_unit
 
 # Language codes that tell apart the countries of a shared sign: Windows numbers ([MS-LCID], from memory) and tags.
 _DOLLARS: dict[int | str, str] = {
@@ -84,3 +84,15 @@ def number_format_currency(code: str) -> CurrencyReading | None:
     for other in named[1:]:
         currency = combined(currency, other)
     return currency
+
+
+@lru_cache(maxsize=1024)
+def unit_of_format(code: str) -> PriceUnit | None:
+    """Currency and unit that a number format's words carry: '#,##0.00 "USD/t"'."""
+    if code in ("", "General"):
+        return None
+    unit = price_unit(format_words(code))
+    currency = number_format_currency(code)
+    if unit is None:
+        return PriceUnit(currency, None, code) if currency is not None else None
+    return PriceUnit(currency or unit.currency, unit.basis, code)

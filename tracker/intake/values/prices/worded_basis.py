@@ -5,14 +5,16 @@ import re
 from collections.abc import Iterator
 from functools import lru_cache
 
+from tracker.intake.values.figures.sheetsize import without_sheet_sizes
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.notes.clauses import COMMA
-from tracker.intake.values.prices.basis import BasisReading, after_per, basis_span, unit_at
+from tracker.intake.values.prices.basis import BasisReading, after_per, basis_span, basis_text, unit_at
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, without_words
-from tracker.intake.words.phrases import Found, between, blanked
+from tracker.intake.words.phrases import Found, Token, between, blanked
+from tracker.trade.basis import BY_AREA, BY_WEIGHT
 
 
 @lru_cache(maxsize=4096)
@@ -72,6 +74,31 @@ def _says_of_prices(clause: str, start: int, end: int) -> bool:
     return (_names_prices(said) or _names_costs(said)) and not charges_named(said)
 
 
+def unit_named(part: str) -> BasisReading | None:
+    """The one unit that a text on prices names with its number or as all that it says, in whatever words: 'one ream',
+    '500 sheets', 'bezogen auf m²'; none beside what it is packed in, as in '500 sheets per pallet'."""
+    found = tokens(fold(part))
+    units = {}
+    for place in range(len(found)):
+        unit = _counted_at(found, place, part)
+        if unit is not None and after_per(found, unit[1], weak=False) == unit[1]:
+            units[unit[0].bases, unit[0].foreign] = unit[0]
+    alone = basis_text(without_words(part, *_SAYS_NO_MORE).strip(" .:")) if not units else None
+    if alone is not None:
+        return alone if alone.bases and alone.bases <= BY_WEIGHT | BY_AREA else None
+    return next(iter(units.values())) if len(units) == 1 else None
+
+
+def _counted_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
+    """The unit whose number stands at this place; '1000' by itself may be anything's."""
+    word = found[place][0]
+    one = word == "1" or phrases("one_of").whole(word) is not None
+    if not (one or word[0].isdigit() or phrases("count_words").whole(word)):
+        return None
+    unit = unit_at(found, place, text) or (unit_at(found, place + 1, text) if one and place + 1 < len(found) else None)
+    return unit if unit is not None and any(map(str.isalpha, unit[0].words)) else None
+
+
 def is_of_prices(clause: str) -> bool:
     """Whether what a clause says to be per a unit are prices: it names them, or it names amounts and what they are
     per, and nothing else. 'Cost per tonne of CO2' and 'figures are lb per 1,000 sq ft' are of something else."""
@@ -94,10 +121,11 @@ def _names_costs(clause: str) -> bool:
 
 def _says_no_more(clause: str, start: int, end: int) -> bool:
     """Whether the part of a clause with the unit between these places holds only the unit, what has it, the money, how
-    it is delivered and small words: 'orders of one ton', 'one ton of pulp' and 'include one thousand sheets' do more.
+    large its sheets are, how it is delivered and small words: 'orders of one ton', 'one ton of pulp' and 'include one
+    thousand sheets' do more.
     """
     first, last = _part_around(clause, start, end)
-    left = blanked(clause, [(start, end)])[first:last]
+    left = without_sheet_sizes(blanked(clause, [(start, end)])[first:last])
     for money in find_currencies(left):
         left = left.replace(money.words, " ")
     return not any(map(str.isalnum, without_words(left, *_SAYS_NO_MORE)))
