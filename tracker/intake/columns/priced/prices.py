@@ -29,6 +29,7 @@ from tracker.intake.columns.priced.own_costs import beside_costs, costs_beside_l
 from tracker.intake.columns.priced.price_ranges import ranged_prices
 from tracker.intake.columns.priced.standard_prices import standard_is_paid
 from tracker.intake.columns.priced.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
+from tracker.intake.columns.priced.unread_prices import unread_prices
 from tracker.intake.columns.priced.withheld import withheld_figures
 from tracker.intake.columns.roles.headed_figures import heads_delivered
 from tracker.intake.columns.sizes.axes import Axes
@@ -90,7 +91,8 @@ def price_columns(
         kinds |= dict.fromkeys(held, Kind.OFFER)
     unexplained += priced_against_heads(columns, list(kinds), samples)
     if not kinds:
-        unexplained = withheld_figures(columns, samples, (*titles, *above))
+        around = (*titles, *above)
+        unexplained = withheld_figures(columns, samples, around) or unread_prices(columns, samples, around)
     kinds |= dict.fromkeys(unexplained, Kind.OFFER)
     found = Columns((), {role: tuple(one for one in held if one not in unexplained) for role, held in by_role.items()})
     kinds |= dict.fromkeys(_over(kinds), Kind.PREVIOUS)

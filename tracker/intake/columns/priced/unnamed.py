@@ -129,8 +129,9 @@ def _names_now(text: str) -> bool:
 
 
 def _above_periods(column: Column) -> str:
-    """The lowest head that is more than a time: 'In force' over 'Jul 2026'."""
-    return next((head.text for head in reversed(column.said) if not is_period(head.text)), column.said[-1].text)
+    """The lowest head that is more than a time: 'In force' over 'Jul 2026'; '' where no head stands over the figures."""
+    lowest = column.said[-1].text if column.said else ""
+    return next((head.text for head in reversed(column.said) if not is_period(head.text)), lowest)
 
 
 def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:

@@ -10,12 +10,16 @@ from tracker.intake.tables.view import View
 from tracker.intake.values.boards.caliper import bare_caliper, find_calipers
 from tracker.intake.values.boards.grade import find_grade, names_grade
 from tracker.intake.values.boards.weight import find_weights
+from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.words.lists import phrases
 from tracker.trade.offer import NoteCode
 
 _Cells = Mapping[int, Cell]
 _FEWEST = 2
+_LOOKED_AT = 40
+"""Rows from the top that may say what prices are in."""
 _LEAST_PRICE = 20
 """Less than this no board costs by the ton or the 1,000 ft²; common practice, no source."""
 
@@ -25,9 +29,11 @@ def unheaded_drafts(view: View) -> Iterator[Draft]:
 
     Only of rows alike in shape that may be board: something in them names a board or price, or they hold a figure that
     can be a caliper beside a larger one. One figure is enough behind words that tell a board's grade and measure, and
-    two rows that name grades need not be alike, as those of a table whose heads are bare figures.
+    two rows that name grades need not be alike, as those of a table whose heads are bare figures. Nor do rows need
+    words where the sheet says what prices are in.
     """
-    shapes = {row: shape for row in view.order if (shape := _shape(view.rows[row])) is not None}
+    bare = _says_what_prices_are_in(view)
+    shapes = {row: shape for row in view.order if (shape := _shape(view.rows[row], bare=bare)) is not None}
     counts = Counter(shapes.values())
     boards = {row for row in shapes if _prices_a_grade(view.rows[row])}
     for row, shape in shapes.items():
@@ -37,12 +43,18 @@ def unheaded_drafts(view: View) -> Iterator[Draft]:
             yield _asked(view, _likeliest(view.rows[row], shape[1]))
 
 
-def _shape(cells: _Cells) -> tuple[tuple[int, ...], tuple[int, ...]] | None:
+def _says_what_prices_are_in(view: View) -> bool:
+    texts = (cell.text for row in view.order[:_LOOKED_AT] for cell in view.rows[row].values())
+    kinds = {type(said) for text in texts for said in statements(text)}
+    return {SaysCurrency, SaysBasis} <= kinds
+
+
+def _shape(cells: _Cells, *, bare: bool = False) -> tuple[tuple[int, ...], tuple[int, ...]] | None:
     """The columns of a row's words and of its figures; None where these are too few to be a board and its price."""
     figures = tuple(column for column, cell in sorted(cells.items()) if figure_of(cell) is not None)
     words = tuple(column for column, cell in sorted(cells.items()) if any(map(str.isalpha, cell.text)))
     enough = len(figures) >= _FEWEST or (len(figures) == 1 and _board_and_price(cells, cells[figures[0]]))
-    return (words, figures) if words and enough else None
+    return (words, figures) if (words or bare) and enough else None
 
 
 def _prices_a_grade(cells: _Cells) -> bool:
