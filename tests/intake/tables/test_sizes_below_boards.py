@@ -5,7 +5,7 @@ import pytest
 from tests.intake.sheets import lines, read
 
 SIZES = {
-    "en": ("Price list, delivered, EUR per tonne", "under 2,000 kg", "from 2,000 to under 8,000 kg", "8,000 kg and over"),
+    "en": ("Delivered, EUR per tonne", "under 2,000 kg", "from 2,000 to under 8,000 kg", "8,000 kg and over"),
     "de": ("Preise frei Haus, EUR/t", "unter 2.000 kg", "von 2.000 bis unter 8.000 kg", "ab 8.000 kg"),
     "fr": ("Franco, €/t", "moins de 2 000 kg", "de 2 000 à moins de 8 000 kg", "8 000 kg et plus"),
     "es": ("Precios entregados, EUR/t", "menos de 2.000 kg", "de 2.000 a menos de 8.000 kg", "8.000 kg o más"),

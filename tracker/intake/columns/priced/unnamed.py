@@ -129,7 +129,7 @@ def _names_now(text: str) -> bool:
 
 
 def _above_periods(column: Column) -> str:
-    """The lowest head that is more than a time: 'In force' over 'Jul 2026'; '' where no head stands over the figures."""
+    """The lowest head that is more than a time: 'In force' over 'Jul 2026'; '' without a head."""
     lowest = column.said[-1].text if column.said else ""
     return next((head.text for head in reversed(column.said) if not is_period(head.text)), lowest)
 

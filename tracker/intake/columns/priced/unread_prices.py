@@ -10,6 +10,7 @@ from itertools import pairwise
 
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.priced.own_costs import names_own_cost
+from tracker.intake.columns.priced.withheld import withheld_figures
 from tracker.intake.columns.roles.headed_figures import mostly_priced
 from tracker.intake.columns.sizes.forms import form_alone
 from tracker.intake.grid import Cell
@@ -27,19 +28,31 @@ from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 _FEWEST = 2
 
 
+def figures_in_doubt(
+    columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]], titles: Sequence[Words]
+) -> list[Column]:
+    """Figures under heads that say something else, or that nothing explains, where nothing is a price."""
+    return withheld_figures(columns, samples, titles) or unread_prices(columns, samples, titles)
+
+
 def unread_prices(
     columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]], titles: Sequence[Words]
 ) -> list[Column]:
     """The columns that may hold the prices of a table of boards; () where heads say what all its figures are."""
-    if not _tell_boards(columns, samples):
+    around = [words.text for words in titles]
+    titled = any(map(_says_what_prices_are_in, around))
+    places = titled and any(map(names_grade, around)) and not any(map(charge_header, around))
+    if not (places or _tell_boards(columns, samples)):
         return []
     figured = [column for column in columns if mostly_priced(samples[column.index]) and not _set_aside(column)]
-    by_form = (_names_a_form,) if any(_says_what_prices_are_in(words.text) for words in titles) else ()
-    for kind in (_in_money, _under_no_head, _against_its_head, _unexplained, *by_form):
-        found = [column for column in figured if kind(column, samples[column.index])]
-        if found:
-            return found
-    return []
+    return (
+        [column for column in figured if _in_money(column, samples[column.index])]
+        or [column for column in figured if _under_no_head(column, samples[column.index])]
+        or [column for column in figured if _against_its_head(column, samples[column.index])]
+        or [column for column in figured if _unexplained(column)]
+        or [column for column in figured if titled and _names_a_form(column)]
+        or [column for column in figured if places and _names_a_place(column)]
+    )
 
 
 def _tell_boards(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> bool:
@@ -50,7 +63,8 @@ def _tell_boards(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]
 
 
 def _name_boards(cells: Sequence[Cell]) -> bool:
-    named = [cell for cell in cells if isinstance(cell.value, str) and (names_grade(cell.text) or names_measure(cell.text))]
+    words = [cell for cell in cells if isinstance(cell.value, str)]
+    named = [cell for cell in words if names_grade(cell.text) or names_measure(cell.text)]
     return bool(named) and 2 * len(named) >= len(cells)
 
 
@@ -90,26 +104,30 @@ def _against_its_head(column: Column, cells: Sequence[Cell]) -> bool:
     return column.role in _SAID_IN_WORDS and bool(column.heads) and bool(figures) and min(figures) >= _LEAST_PRICE
 
 
-def _unexplained(column: Column, cells: Sequence[Cell]) -> bool:
+def _unexplained(column: Column) -> bool:
     """'Wexlo' over 59.40 right before the freight: taken for a charge as long as something else may be the price."""
     return column.role in ON_TOP and not column.sure
 
 
-def _names_a_form(column: Column, cells: Sequence[Cell]) -> bool:
+def _names_a_form(column: Column) -> bool:
     """'Rolle' and 'Bogen' below 'EUR/t': what board costs in that form, where it may seem to say how it is packed."""
     return bool(column.said) and any(form_alone(head.text) for head in column.said)
 
 
+def _names_a_place(column: Column) -> bool:
+    """'Zone 4' over 59.50 and 54.75 below 'C1S solid bleached, cents per pound': prices of that board to places."""
+    return column.role is Role.DESTINATION and bool(column.heads)
+
+
 def _says_what_prices_are_in(title: str) -> bool:
-    kinds = {type(said) for said in statements(title)}
-    return {SaysCurrency, SaysBasis} <= kinds and charge_header(title) is None
+    return any(isinstance(said, SaysCurrency | SaysBasis) for said in statements(title))
 
 
 _SAID_IN_WORDS = frozenset({Role.VENDOR, Role.DELIVERY_TERMS, Role.FORM, Role.REMARKS, Role.BASIS, Role.CURRENCY})
 _TENTH = Decimal("0.1")
 _LONGER_THAN_ANY_WAIT = Decimal(200)
 _LEAST_PRICE = Decimal(20)
-"""More days than board is made in, and what it costs at least by the ton or the 1,000 ft²; common practice, no source."""
+"""More days than board is made in, and the least that it costs by the ton or 1,000 ft²; common practice, no source."""
 
 
 def _figures(cells: Sequence[Cell]) -> list[Decimal]:
