@@ -57,6 +57,10 @@ def test_a_form_of_board_over_figures_below_a_price_unit_may_head_prices(title, 
     head = ["Sorte", "g/m²", "µm", form, form]
     rows = [[*board, board[3] - 35] for board in BOARDS]
     assert asked([[title], head, *rows]) == ["D3", "D4", "D5"]
+
+
+def test_a_form_over_how_it_is_packed_heads_none():
+    head = ["Sorte", "g/m²", "µm", "Rolle", "Rolle"]
     assert not asked([["Verpackung"], head, *([*board[:3], 1200, 40] for board in BOARDS)])
 
 

@@ -8,7 +8,6 @@ from tracker.intake.values.figures.spans import is_span
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.money import price_unit
-from tracker.intake.values.prices.units_of_parts import parts_named
 
 
 def label_of(column: Column) -> str:
@@ -52,8 +51,3 @@ def _group(head: Header) -> str:
         return head.text.strip()
     told = head.roles or head.currency or head.basis or head.bracket or head.calipers or head.weights or head.grade
     return "" if told or is_period(head.text) else head.text.strip()
-
-
-def names_whose_prices(column: Column) -> bool:
-    """'For export: US$' beside 'Domestic price'."""
-    return bool(column.currencies) and bool(parts_named(column.text))

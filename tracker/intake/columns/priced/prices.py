@@ -24,7 +24,7 @@ from tracker.intake.columns.priced.in_force import (
     starts_an_index,
     told_apart_by_time,
 )
-from tracker.intake.columns.priced.labels import label_of, names_whose_prices
+from tracker.intake.columns.priced.labels import label_of
 from tracker.intake.columns.priced.letters import told_apart_by_letters
 from tracker.intake.columns.priced.own_costs import beside_costs, costs_beside_lists, names_own_cost
 from tracker.intake.columns.priced.price_ranges import ranged_prices
@@ -47,6 +47,7 @@ from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.values.prices.tax import tax_included
+from tracker.intake.values.prices.units_of_parts import parts_named
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_sentences import lead_in_remark
 from tracker.intake.values.times.validity import until_in_head
@@ -82,13 +83,12 @@ def price_columns(
     kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)
     old = marked_as_old(kinds) if unexplained else []
     kinds |= dict.fromkeys(old, Kind.PREVIOUS)
-    unexplained = [column for column in unexplained if column not in old and not names_whose_prices(column)]
+    unexplained = [column for column in unexplained if column not in old and not _names_whose_prices(column)]
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
         held = [column for column in unnamed if not _superseded(column)] or unnamed
         kinds, unsure = dict.fromkeys(unnamed, Kind.PREVIOUS), doubt_of(held, samples)
         kinds |= dict.fromkeys(held, Kind.OFFER)
-        unexplained += [column for column in held if not column.heads]
     unexplained += priced_against_heads(columns, list(kinds), samples)
     if not kinds:
         unexplained = figures_in_doubt(columns, samples, (*titles, *above))
@@ -295,3 +295,8 @@ def _lead(head: str) -> LeadTime | None:
 def _delivery(column: Column) -> Delivery | None:
     own = next((head.delivery for head in reversed(column.said) if head.delivery is not None), None)
     return own or delivery_of_group(column)
+
+
+def _names_whose_prices(column: Column) -> bool:
+    """'For export: US$' beside 'Domestic price'."""
+    return bool(column.currencies) and bool(parts_named(column.text))

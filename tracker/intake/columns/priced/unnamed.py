@@ -283,6 +283,8 @@ def doubt_of(unnamed: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -
     begun = [column for column in unnamed if _names_a_start(_above_periods(column))]
     if 0 < len(begun) < len(unnamed):
         return SEVERAL_TIMES
+    if not all(column.heads for column in unnamed):
+        return "no column is called a price, and no head stands over figures that may be prices"
     return UNNAMED if _of_a_size(unnamed, samples) else _UNLIKE
 
 
