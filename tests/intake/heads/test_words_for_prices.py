@@ -146,3 +146,19 @@ def test_a_head_that_names_money_heads_prices_and_its_weeks_are_theirs():
 def test_a_net_price_per_kg_alone_is_offered(head, price):
     found = lines([["Preise in EUR"], ["Sorte", "g/m2", head], ["GC1", 300, price], ["GC2", 280, 1.2]])
     assert [(float(line.offer.price), line.offer.basis) for line in found.values()] == [(price, "kg"), (1.2, "kg")]
+
+
+@pytest.mark.parametrize(
+    "head",
+    ["2027 indication", "Indication 2027 (EUR/t)", "Richtpreis 2027", "2027 Preisindikation", "Prix indicatif 2027",
+     "Precio orientativo 2027", "Riktpris 2027"],
+)  # fmt: skip
+def test_a_year_and_a_word_for_indications_head_prices_that_nobody_is_held_to(head):
+    found = lines([["EUR/t"], ["Grade", "g/m²", "µm", head], ["GC2", 240, 385, 1180], ["GD2", 350, 470, 790]])
+    assert {cell: str(line.state) for cell, line in found.items()} == {"D3": "accepted", "D4": "accepted"}
+    assert all("number-ambiguous" in codes(line) for line in found.values())
+
+
+def test_a_year_and_another_word_head_none_for_certain():
+    found = lines([["Plan"], ["Grade", "g/m²", "µm", "2027 tonnage"], ["GC2", 240, 385, 1180], ["GD2", 350, 470, 790]])
+    assert not any(str(line.state) == "accepted" for line in found.values())

@@ -16,6 +16,18 @@ def test_inches_in_halves_and_quarters():
     assert [float(side) for side in line.offer.sheet_mm] == [723.9, 1035.05]
 
 
+@pytest.mark.parametrize("size", ["8 1/2 x 11 in", '8½ x 11"', "8.5 in x 11 in"])
+def test_sheets_of_a_letters_size_where_the_cell_names_the_unit(size):
+    (line,) = lines([["US$ each"], [*HEAD, "Trimmed size", "Each"], ["SBS", 12, 54, size, 0.031]]).values()
+    assert [float(side) for side in line.offer.sheet_mm] == [215.9, 279.4]
+
+
+@pytest.mark.parametrize(("head", "size"), [("Size", "8 1/2 x 11"), ("Size", "3 x 6 in"), ("Size (cm)", "28 x 40")])
+def test_a_size_too_small_for_its_unit_is_asked_about(head, size):
+    (line,) = lines([["US$ each"], [*HEAD, head, "Each"], ["SBS", 12, 54, size, 0.031]]).values()
+    assert str(line.state) == "question"
+
+
 def prices(found):
     """Cell -> state, price and basis."""
     return {

@@ -49,3 +49,46 @@ def test_the_price_of_a_load_is_no_charge_on_a_dearer_one():
         ["Grade", "Caliper (pt)", "Truckload $/cwt", "Sample $/cwt"], ["SBS", 18, 65, 650], ["CRB", 20, 45, 450]
     )
     assert {"C4", "C5"} <= found.keys()
+
+
+PRO_FORMA = ["Material", "Cal.", "Qty (lb)", "Price (US$/cwt)", "Line amount (US$)"]
+ORDERED = [
+    ["SBS C1S", "18 pt", 26000, 61, 15860],
+    ["CCNB", "20 pt", 14000, 46, 6440],
+    ["URB", "28 pt", 31000, 38, 11780],
+]
+
+
+@pytest.mark.parametrize(
+    "last",
+    [
+        [None, None, 71000, "Goods total", 34080],
+        [None, None, 71000, "Summe", 34080],
+        [None, None, 71000, "Total marchandise", 34080],
+        [None, None, 71000, None, 34080],
+        [None, None, "71,000 lb total", None, 34080],
+    ],
+)
+def test_what_a_pro_forma_comes_to_ends_no_order_size(last):
+    assert sizes(sheet(PRO_FORMA, *ORDERED, last)) == [(None, None)] * 3
+
+
+def test_a_last_size_that_is_no_sum_ends_the_one_before():
+    scale = [["SBS C1S", "18 pt", 26000, 61], [None, None, 40000, 60], [None, None, 80000, "on request"]]
+    found = sheet(PRO_FORMA[:-1], *scale)
+    assert [round(line.offer.below_kg) for line in found.values() if line.offer.price == 60] == [36287]
+
+
+@pytest.mark.parametrize("amounts", [True, False])
+def test_one_board_ordered_twice_at_one_price_has_no_price_breaks(amounts):
+    rows = [*ORDERED, ["SBS C1S", "18 pt", 19000, 61, 11590], ["SBS C1S", "18 pt", 12000, 61, 7320]]
+    width = 5 if amounts else 4
+    found = sheet(PRO_FORMA[:width], *(row[:width] for row in rows))
+    assert set(sizes(found)) == {(None, None)}
+
+
+def test_cheaper_prices_for_more_stay_price_breaks_beside_their_amounts():
+    rows = [["SBS C1S", "18 pt", 10000, 61, 6100], ["SBS C1S", "18 pt", 40000, 59, 23600]]
+    found = sheet(PRO_FORMA, *rows)
+    assert [round(line.offer.from_kg) for line in found.values()] == [4536, 18144]
+    assert [line.offer.below_kg is None for line in found.values()] == [False, True]

@@ -57,6 +57,12 @@ def test_a_bare_caliper_has_one_unit_or_none(value):
     ("text", "um"),
     [
         ('12/1000"', "304.8"),
+        ("1/32 in", "793.75"),
+        ('3/64"', "1190.625"),
+        ("1/16 Zoll", "1587.5"),
+        ("1/32 pulg.", "793.75"),
+        ("3/64 po", "1190.625"),
+        ("1/16 tum", "1587.5"),
         ('.018"', "457.2"),
         ("18 pt (0.46 mm)", "457.2"),
         ("0.46", "460"),
@@ -73,7 +79,7 @@ def test_calipers_as_vendors_write_them(text, um):
     assert found.um == Decimal(um)
 
 
-@pytest.mark.parametrize("text", ["16-18 pt", "0.4–0.5 mm", "18 pt (0.60 mm)"])
+@pytest.mark.parametrize("text", ["16-18 pt", "16/18 pt", "16/32", "0.4–0.5 mm", "18 pt (0.60 mm)"])
 def test_two_calipers_are_not_one(text):
     found = caliper_text(text)
     assert found is not None

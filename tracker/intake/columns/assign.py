@@ -43,7 +43,7 @@ from tracker.intake.columns.roles.lookalikes import without_lookalikes
 from tracker.intake.columns.roles.lots_weighed import weighs_the_lot
 from tracker.intake.columns.roles.no_calipers import without_other_points
 from tracker.intake.columns.roles.stock_counts import counts_stock
-from tracker.intake.columns.sizes.breaks import breaks_of_boards, lots_on_offer, sizes_among_quantities
+from tracker.intake.columns.sizes.breaks import amounts_ordered, breaks_of_boards, lots_on_offer, sizes_among_quantities
 from tracker.intake.columns.sizes.counted_sizes import counted_sizes
 from tracker.intake.columns.sizes.forms import told_apart_by_form, told_apart_by_load
 from tracker.intake.columns.sizes.packs import with_packs
@@ -105,7 +105,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     columns = counted_sizes(columns, samples, table)
     columns = sizes_among_quantities(breaks_of_boards(without_steps(columns, table), table), table)
-    columns = lots_on_offer(columns, table, (*table.titles, *above))
+    columns = lots_on_offer(amounts_ordered(columns, table), table, (*table.titles, *above))
     columns = [no_charge_as_high(starts_a_discount(column, columns), columns, samples) for column in columns]
     columns = built_up(columns)
     columns = [small_beside_a_price(column, columns, samples) for column in columns]

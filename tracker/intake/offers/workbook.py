@@ -1,6 +1,6 @@
 """All offers of a workbook: its sheets' tables with everything around them, and what holds for the whole file."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence, Set
 from dataclasses import dataclass, field, replace
 from datetime import date
 from itertools import groupby
@@ -109,10 +109,7 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     expect(sum(len(read.table.rows) for sheet in sheets for read in sheet.tables))
     for sheet in sheets:
         _read_tables(found, sheet, sheets, facts, file_vendor)
-    if not found.drafts:
-        found.drafts.extend(
-            draft for sheet in sheets if not sheet.tables for draft in unheaded_drafts(sheet.found.view)
-        )
+    found.drafts.extend(_unheaded(sheets, {draft.sheet for draft in found.drafts}))
     if not found.drafts:
         told = (sheet for sheet in sheets if not outdated_whole(sheet, sheets))
         found.drafts.extend(draft for sheet in told for draft in prose_drafts(sheet, alone=True))
@@ -131,6 +128,13 @@ def _above(read: ReadTable, sheet: ReadSheet) -> Iterator[str]:
     yield sheet.name
     yield from (words.text for words in read.table.titles)
     yield from (words.text for words in sheet.found.texts if words.row < read.table.first_row)
+
+
+def _unheaded(sheets: Sequence[ReadSheet], offering: Set[str]) -> list[Draft]:
+    """What stands under no heads in sheets that offer nothing; beside others that do, less is asked about."""
+    bare = (sheet for sheet in sheets if not sheet.tables and sheet.name not in offering)
+    told = (sheet for sheet in bare if not offering or not outdated_whole(sheet, sheets))
+    return [draft for sheet in told for draft in unheaded_drafts(sheet.found.view, beside_offers=bool(offering))]
 
 
 NO_PRICES = "no prices"

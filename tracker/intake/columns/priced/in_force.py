@@ -232,6 +232,13 @@ def _says_more(column: Column, *, but_days: bool = False) -> bool:
     )
 
 
+def listed_after_the_old(kinds: Mapping[Column, Kind]) -> list[Column]:
+    """'Price until 31 August | Our best list': beside nothing but prices that are over, what else is listed may be the
+    one to pay."""
+    listed = [column for column, kind in kinds.items() if kind is Kind.LIST]
+    return listed if set(kinds.values()) == {Kind.PREVIOUS, Kind.LIST} else []
+
+
 def leads_to_another(column: Column, columns: Columns) -> bool:
     """'Base | Price', 'Cost €/t | Price €/t': a base, or what the vendor pays himself, beside a price, without a charge
     that would lead from the one to the other."""

@@ -15,6 +15,7 @@ from tracker.intake.columns.priced.in_force import (
     before_the_announced,
     before_the_new,
     leads_to_another,
+    listed_after_the_old,
     marked_as_old,
     not_told_apart_by_time,
     of_earlier_years,
@@ -29,8 +30,8 @@ from tracker.intake.columns.priced.own_costs import beside_costs, costs_beside_l
 from tracker.intake.columns.priced.price_ranges import ranged_prices
 from tracker.intake.columns.priced.standard_prices import standard_is_paid
 from tracker.intake.columns.priced.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
+from tracker.intake.columns.priced.unread_prices import figures_in_doubt
 from tracker.intake.columns.priced.whose_prices import says_whose_prices
-from tracker.intake.columns.priced.withheld import withheld_figures
 from tracker.intake.columns.priced.years_told import stand_beside_years
 from tracker.intake.columns.roles.headed_figures import heads_delivered
 from tracker.intake.columns.sizes.axes import Axes
@@ -79,7 +80,7 @@ def price_columns(
         kinds |= dict.fromkeys(from_a_day(columns, samples), Kind.OFFER)
     unsure = ""
     unexplained = [column for column in priced_alike(columns, list(kinds), samples) if not names_own_cost(column)]
-    unexplained += costs_beside_lists(kinds)
+    unexplained += [*costs_beside_lists(kinds), *listed_after_the_old(kinds)]
     kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)
     old = marked_as_old(kinds) if unexplained else []
     kinds |= dict.fromkeys(old, Kind.PREVIOUS)
@@ -93,7 +94,7 @@ def price_columns(
         kinds |= dict.fromkeys(held, Kind.OFFER)
     unexplained += priced_against_heads(columns, list(kinds), samples)
     if not kinds:
-        unexplained = withheld_figures(columns, samples, (*titles, *above))
+        unexplained = figures_in_doubt(columns, samples, (*titles, *above))
     kinds |= dict.fromkeys(unexplained, Kind.OFFER)
     found = Columns((), {role: tuple(one for one in held if one not in unexplained) for role, held in by_role.items()})
     kinds |= dict.fromkeys(_over(kinds), Kind.PREVIOUS)

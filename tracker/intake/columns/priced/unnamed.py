@@ -129,8 +129,9 @@ def _names_now(text: str) -> bool:
 
 
 def _above_periods(column: Column) -> str:
-    """The lowest head that is more than a time: 'In force' over 'Jul 2026'."""
-    return next((head.text for head in reversed(column.said) if not is_period(head.text)), column.said[-1].text)
+    """The lowest head that is more than a time: 'In force' over 'Jul 2026'; '' without a head."""
+    lowest = column.said[-1].text if column.said else ""
+    return next((head.text for head in reversed(column.said) if not is_period(head.text)), lowest)
 
 
 def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
@@ -282,6 +283,8 @@ def doubt_of(unnamed: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -
     begun = [column for column in unnamed if _names_a_start(_above_periods(column))]
     if 0 < len(begun) < len(unnamed):
         return SEVERAL_TIMES
+    if not all(column.heads for column in unnamed):
+        return "no column is called a price, and no head stands over figures that may be prices"
     return UNNAMED if _of_a_size(unnamed, samples) else _UNLIKE
 
 

@@ -9,7 +9,7 @@ from itertools import pairwise
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.roles.cells import mass_of
 from tracker.intake.grid import Cell
-from tracker.intake.tables.figures import is_figure, sure_figure
+from tracker.intake.tables.figures import figure_of, is_figure, sure_figure
 from tracker.intake.tables.headers.heads import PRICE_ROLES
 from tracker.intake.tables.table import Headings, Table, Words
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
@@ -48,6 +48,39 @@ def sizes_among_quantities(columns: list[Column], table: Table) -> list[Column]:
     if len(held) != 1 or not cheaper_by_the_figure(held[0], columns, table):
         return columns
     return [replace(column, role=Role.BRACKET) if column is held[0] else column for column in columns]
+
+
+def amounts_ordered(columns: list[Column], table: Table) -> list[Column]:
+    """Makes a column of order sizes one of what was ordered, where a board comes several times, but not the cheaper the
+    more of it a line asks for, and what each line comes to stands beside: 'Qty (lb) | $/cwt | Amount' over 24,000 at
+    60.00 and 18,000 at 60.00 of one board in a pro forma. Without amounts, where one price holds for figures that do
+    not ascend."""
+    sizes = [column for column in columns if column.role is Role.BRACKET]
+    prices = [column for column in columns if column.role in PRICE_ROLES]
+    if len(sizes) != 1 or not prices or phrases("order_words").find(sizes[0].text):
+        return columns
+    tell = [column.index for column in columns if column is not sizes[0] and column.role not in _NOR_QUANTITIES]
+    needed = {sizes[0].index, prices[0].index}
+    boards = ([row for row in rows if needed <= table.view.rows[row].keys()] for rows in _by_board(table, tell))
+    several = [rows for rows in boards if len(rows) > 1]
+    if not several or not all(is_figure(cell) for rows in several for cell in _cells(table, rows, sizes[0])):
+        return columns
+    if any(column.role is Role.TOTAL for column in columns):
+        ordered = not all(_are_breaks(table, rows, sizes[0], prices[0]) for rows in several)
+    else:
+        ordered = all(_one_price(table, rows, prices[0]) for rows in several) and not all(
+            _ascends(table, rows, sizes[0]) for rows in several
+        )
+    return [replace(column, role=Role.STOCK) if ordered and column is sizes[0] else column for column in columns]
+
+
+def _one_price(table: Table, rows: list[int], price: Column) -> bool:
+    return len({cell.value for cell in _cells(table, rows, price)}) == 1
+
+
+def _ascends(table: Table, rows: list[int], size: Column) -> bool:
+    figures = [figure_of(cell) for cell in _cells(table, rows, size)]
+    return all(one is not None and after is not None and one < after for one, after in pairwise(figures))
 
 
 def lots_on_offer(columns: list[Column], table: Table, above: Iterable[Words]) -> list[Column]:

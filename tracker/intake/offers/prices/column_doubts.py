@@ -9,7 +9,7 @@ def doubt_of_column(price: PriceColumn, *, apart: bool, explained: bool) -> str:
     """Why a column may hold no prices to pay, '' where it plainly does. `apart`: its head does not say what those
     beside it do; `explained`: it is asked already what the columns of the table hold."""
     if price.unexplained and not price.column.heads:
-        return "" if explained else "no head stands over figures that go up and down with the prices beside them"
+        return "" if explained else "no head stands over figures that may be prices"
     if price.unexplained:
         text = f"“{price.column.text}” stands over figures like prices, and does not say what they are"
         return "" if explained else text

@@ -1,12 +1,13 @@
-"""Rows of a list that sum up those above them and are measured as boards are: 'Average | 290 | 1,033'."""
+"""Rows of a list that sum up those above them: 'Average | 290 | 1,033', measured as boards are, or bare sums."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from functools import lru_cache
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.rows.neighbours import Neighbours
 from tracker.intake.offers.rows.row_labels import RowKind, names_board
+from tracker.intake.tables.figures import figure_of
 from tracker.intake.tables.table import BodyRow, Table
 from tracker.intake.values.changes.totals import is_total
 from tracker.intake.values.heads.roles import Role
@@ -32,6 +33,23 @@ class Means:
                 return RowKind.TOTAL.value, ""
             return "", f"“{said.text.strip()}” may head {RowKind.TOTAL.value}"
         return (RowKind.TOTAL.value if self._sums_up_the_list(row, cells, label) else ""), ""
+
+    def sums_up_the_quantities(self, row: BodyRow, cells: Mapping[int, Cell], priced: Collection[int]) -> bool:
+        """'120,000 | Goods total | 58,077' and '120,000 | | 58,077' at the end of what was ordered: its label stands
+        where others have their prices, or a figure beside no price is the sum of its column."""
+        instead = [cells[index] for index in priced if index in cells]
+        if any(figure_of(cell) is not None for cell in instead):
+            return False
+        if any(is_total(cell.text) for cell in instead):
+            return True
+        last = self._table.rows[-_CLOSING:][0].index <= row.index
+        return last and not instead and any(self._is_sum(row, cell, index) for index, cell in cells.items())
+
+    def _is_sum(self, row: BodyRow, cell: Cell, index: int) -> bool:
+        """Of at least two figures of its column, to the last digit."""
+        rows = (self._table.view.rows[other.index] for other in self._table.rows if other.index < row.index)
+        above = [figure for cells in rows if index in cells and (figure := figure_of(cells[index])) is not None]
+        return len(above) > 1 and figure_of(cell) == sum(above)
 
     def _said_in_a_measure(self, cells: Mapping[int, Cell]) -> Cell | None:
         """The 'avg.' of 'SBS C1S | avg. | 67.7' and the 'Mittel' of 'GC1 | 300 | Mittel', in the place of a caliper or

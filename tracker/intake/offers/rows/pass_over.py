@@ -61,7 +61,7 @@ def passed_table(read: ReadTable, found: SheetTables, elsewhere: Sequence[Words]
             return "charges, no board"
         if any(_are_words(read, column) for column in read.columns.of(*ON_TOP)):
             return "charges, no board"
-        around = [*titles, *found.texts]
+        around = [*titles, *found.texts, *read.table.headings()]
         if not any(_board(words.text) for words in around):
             return "no board is described"
     if any(Remark.INDEX in says(words.text) for words in titles) and not read.columns.of(Role.CALIPER, Role.WEIGHT):

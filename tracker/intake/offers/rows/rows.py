@@ -272,11 +272,14 @@ class Rows:
         return any(not isinstance(cell.value, str) or not _is_unit(cell.text, label.text) for cell in own)
 
     def _unlabelled(self, row: BodyRow, cells: dict[int, Cell]) -> str:
-        """Bare figures under a gap, with no word and no measure of board: sums and the like."""
-        if not row.after_gap or self._columns.of(*BOARD) == ():
+        """Bare figures under a gap, with no word and no measure of board, or without a gap that sum up those above:
+        sums and the like. '120,000 | Goods total | 58,077' has its label where others have their prices."""
+        board = self._columns.of(*BOARD)
+        if not board or any(column.index in cells for column in board):
             return ""
-        board = any(column.index in cells for column in self._columns.of(*BOARD))
-        return "" if board else "figures without a board"
+        if self._means.sums_up_the_quantities(row, cells, self._priced):
+            return RowKind.TOTAL.value
+        return "figures without a board" if row.after_gap else ""
 
 
 def _is_unit(text: str, label: str) -> bool:

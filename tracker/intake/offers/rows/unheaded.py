@@ -10,39 +10,53 @@ from tracker.intake.tables.view import View
 from tracker.intake.values.boards.caliper import bare_caliper, find_calipers
 from tracker.intake.values.boards.grade import find_grade, names_grade
 from tracker.intake.values.boards.weight import find_weights
+from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.words.lists import phrases
 from tracker.trade.offer import NoteCode
 
 _Cells = Mapping[int, Cell]
 _FEWEST = 2
+_LOOKED_AT = 40
+"""Rows from the top that may tell what the sheet is about."""
 _LEAST_PRICE = 20
 """Less than this no board costs by the ton or the 1,000 ft²; common practice, no source."""
 
 
-def unheaded_drafts(view: View) -> Iterator[Draft]:
+def unheaded_drafts(view: View, *, beside_offers: bool = False) -> Iterator[Draft]:
     """One held line a row of a list that nothing heads, at its last figure, all asked about in one question.
 
     Only of rows alike in shape that may be board: something in them names a board or price, or they hold a figure that
     can be a caliper beside a larger one. One figure is enough behind words that tell a board's grade and measure, and
-    two rows that name grades need not be alike, as those of a table whose heads are bare figures.
+    two rows that name grades need not be alike, as those of a table whose heads are bare figures. Nor do rows need
+    words where the sheet speaks of prices or names a grade. `beside_offers`: another sheet offers something, and only
+    rows that name grades are asked about.
     """
-    shapes = {row: shape for row in view.order if (shape := _shape(view.rows[row])) is not None}
+    bare = _tells_of_prices(view) and not beside_offers
+    shapes = {row: shape for row in view.order if (shape := _shape(view.rows[row], bare=bare)) is not None}
     counts = Counter(shapes.values())
     boards = {row for row in shapes if _prices_a_grade(view.rows[row])}
     for row, shape in shapes.items():
         described = len(shape[1]) == 1
         named = row in boards and len(boards) >= _FEWEST
-        if described or named or (counts[shape] >= _FEWEST and _may_be_board(view.rows[row])):
+        alike = counts[shape] >= _FEWEST and not beside_offers
+        if described or named or (alike and _may_be_board(view.rows[row])):
             yield _asked(view, _likeliest(view.rows[row], shape[1]))
 
 
-def _shape(cells: _Cells) -> tuple[tuple[int, ...], tuple[int, ...]] | None:
+def _tells_of_prices(view: View) -> bool:
+    texts = [cell.text for row in view.order[:_LOOKED_AT] for cell in view.rows[row].values()]
+    said = any(isinstance(one, SaysCurrency | SaysBasis) for text in texts for one in statements(text))
+    return said or any(phrases("price_words").find(text) or names_grade(text) for text in texts)
+
+
+def _shape(cells: _Cells, *, bare: bool = False) -> tuple[tuple[int, ...], tuple[int, ...]] | None:
     """The columns of a row's words and of its figures; None where these are too few to be a board and its price."""
     figures = tuple(column for column, cell in sorted(cells.items()) if figure_of(cell) is not None)
     words = tuple(column for column, cell in sorted(cells.items()) if any(map(str.isalpha, cell.text)))
     enough = len(figures) >= _FEWEST or (len(figures) == 1 and _board_and_price(cells, cells[figures[0]]))
-    return (words, figures) if words and enough else None
+    return (words, figures) if (words or bare) and enough else None
 
 
 def _prices_a_grade(cells: _Cells) -> bool:

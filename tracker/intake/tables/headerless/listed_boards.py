@@ -1,4 +1,5 @@
-"""Boards described in one cell with a bare figure in the next, under words that say what prices are in."""
+"""Boards described in one cell with a bare figure in the next, or alone over the sizes of orders for them, each with a
+bare figure, under words that say what prices are in."""
 
 from collections.abc import Iterable
 
@@ -10,6 +11,7 @@ from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.weight import find_weights
 from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 
 _FEWEST = 2
@@ -25,9 +27,45 @@ def figured_rows(view: View, priced: Iterable[int]) -> list[int]:
     alike = [*rows, *(row for row in priced if len(view.rows[row]) == _DESCRIBED)]
     if not rows or len(alike) < _FEWEST or len({tuple(sorted(view.rows[row])) for row in alike}) > 1:
         return []
-    above = (cell.text for row in view.order if row < min(alike) for cell in view.rows[row].values())
+    return rows if _says_what_prices_are_in(view, min(alike)) else []
+
+
+def _says_what_prices_are_in(view: View, below: int) -> bool:
+    above = (cell.text for row in view.order if row < below for cell in view.rows[row].values())
     kinds = {type(said) for text in above for said in statements(text)}
-    return rows if {SaysCurrency, SaysBasis} <= kinds else []
+    return {SaysCurrency, SaysBasis} <= kinds
+
+
+def sized_rows(view: View) -> list[int]:
+    """The boards and the rows below them of 'GC1 – 250 g/m² – 410 µm' alone over 'under 1,000 kg | 1330' and '1,000 kg
+    and more | 1275', where every order size stands below a board and every figure in one column."""
+    if view.passing:
+        return []
+    boards = [row for row in view.order if _is_a_board_alone(view, row)]
+    sizes = [row for row in view.order if _is_size_and_figure(view, row)]
+    if not boards or len(sizes) < _FEWEST or len({tuple(sorted(view.rows[row])) for row in sizes}) > 1:
+        return []
+    own = {*boards, *sizes}
+    first = min(boards)
+    between = [row for row in view.order if first < row < max(sizes) and row not in own]
+    plain = all(says_price(view.rows[row][max(view.rows[row])]) for row in sizes)
+    if min(sizes) < first or between or not (plain or _says_what_prices_are_in(view, first)):
+        return []
+    return sorted(row for row in own if row <= max(sizes))
+
+
+def _is_a_board_alone(view: View, row: int) -> bool:
+    return len(view.rows[row]) == 1 and describes_board_whole(view.rows[row].values())
+
+
+def _is_size_and_figure(view: View, row: int) -> bool:
+    if len(view.rows[row]) != _DESCRIBED:
+        return False
+    size, figure = (cell for _, cell in sorted(view.rows[row].items()))
+    if not isinstance(size.value, str) or not (is_figure(figure) or says_price(figure)):
+        return False
+    said = bracket_text(size.text)
+    return said is not None and not said.alone
 
 
 def _is_board_and_figure(view: View, row: int) -> bool:

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from tracker.intake.tables.headerless.headless import described_columns, price_columns, priced_rows
-from tracker.intake.tables.headerless.listed_boards import figured_rows, heading_above
+from tracker.intake.tables.headerless.listed_boards import figured_rows, heading_above, sized_rows
 from tracker.intake.tables.headerless.sentences import MARK, spoken_offers
 from tracker.intake.tables.rows.body import body_of
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
@@ -17,7 +17,7 @@ def headless_tables(band: View) -> SheetTables:
     figured = figured_rows(band, priced)
     rows = sorted({*priced, *figured})
     if not rows:
-        return _spoken_table(band)
+        return _sized_table(band) or _spoken_table(band)
     figures = {max(band.rows[row]) for row in figured}
     columns = [replace(column, priced=column.index in figures) for column in described_columns(band, rows)]
     first = min([*heading_above(band, rows[0]), rows[0]])
@@ -25,6 +25,19 @@ def headless_tables(band: View) -> SheetTables:
     valued = price_columns(band, rows) | figures
     body = body_of(band, [row for row in band.order if row >= first], valued)
     table = Table(band, tuple(columns), body.rows, rows[0], rows[-1])
+    return SheetTables(band, (table,), tuple(words_of(band, [*others, *body.after])))
+
+
+def _sized_table(band: View) -> SheetTables | None:
+    """Boards over the sizes of orders for them, as a table of its own."""
+    rows = sized_rows(band)
+    if not rows:
+        return None
+    price = max(column for row in rows for column in band.rows[row])
+    columns = [replace(column, priced=column.index == price) for column in described_columns(band, rows)]
+    body = body_of(band, [row for row in band.order if row >= rows[0]], frozenset({price}))
+    table = Table(band, tuple(columns), body.rows, rows[0], rows[-1])
+    others = [row for row in band.order if row < rows[0]]
     return SheetTables(band, (table,), tuple(words_of(band, [*others, *body.after])))
 
 

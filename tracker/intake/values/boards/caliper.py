@@ -103,6 +103,8 @@ def _ordinary_word(text: str, start: int, end: int) -> bool:
 
 _THOUSANDTHS = re.compile(r"(\d{1,3})\s*/\s*1000\s*(?:\"|''|in\b|inch)|0(\d\d)")
 """'18/1000 in', and '018' as the places behind the point of inches are said."""
+_PARTS_OF_AN_INCH = re.compile(r"(\d{1,2})\s*[/⁄]\s*(8|16|32|64)(\D*)")
+"""'1/32 in' and '3/64"', as heavy chipboard is called."""
 _RANGE_GAP = re.compile(r"\s*(?:-|to|bis|/)\s*")
 
 
@@ -118,6 +120,10 @@ def caliper_text(text: str, unit: CaliperUnit | None = None) -> CaliperText | No
     if thousandths and (thousandths[1] or unit in (None, CaliperUnit.POINT, CaliperUnit.INCH)):
         said = thousandths[1] or thousandths[2]
         return CaliperText((in_unit(Decimal(said), CaliperUnit.POINT, stripped),), words=stripped)
+    parts = _PARTS_OF_AN_INCH.fullmatch(stripped)
+    if parts and (caliper_unit(parts[3]) or unit) is CaliperUnit.INCH:
+        part = in_unit(Decimal(parts[1]) / Decimal(parts[2]), CaliperUnit.INCH, stripped)
+        return CaliperText((part,), words=stripped) if possible_for_board(part.um) else None
     found = measured(stripped, "caliper_units")
     if not found or len(found) > 2 or _left_over(stripped, found):
         return None

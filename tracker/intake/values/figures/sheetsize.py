@@ -27,8 +27,9 @@ _MM_PER = {
     LengthUnit.METRE: Decimal(1000),
 }
 # Sides of a sheet of folding-carton board in mm, common practice, no source. A bare '28 x 40' could be 280 x 400 mm
-# as a shape, but presses for board begin above that, so the span leaves only inches.
-_SHORTEST_MM, _LONGEST_MM = Decimal(300), Decimal(2200)
+# as a shape, but presses for board begin above that, so the span leaves only inches. Cut sheets that a cell gives in a
+# unit of its own may be as small as a letter's or half of it: '8 1/2 x 11 in'.
+_SHORTEST_MM, _SHORTEST_CUT_MM, _LONGEST_MM = Decimal(300), Decimal(140), Decimal(2200)
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +54,12 @@ _LONG_UNIT = {"mm": LengthUnit.MILLIMETRE, "cm": LengthUnit.CENTIMETRE, "m": Len
 
 _FRACTION = re.compile(r"(?<![\d.,])(\d{1,2})(?:\s*-\s*|\s+)([1357])[/⁄]([248])(?!\d)")
 """Inches as halves, quarters and eighths: '28-1/2', '40 3/4'."""
+_SIGNS = str.maketrans({"½": " 1/2", "¼": " 1/4", "¾": " 3/4", "⅛": " 1/8", "⅜": " 3/8", "⅝": " 5/8", "⅞": " 7/8"})
+
+
+def _with_whole_numbers(text: str) -> str:
+    """'8½ x 11 in' and '8 1/2 x 11 in' as '8.5 x 11 in'."""
+    return _FRACTION.sub(_in_decimals, text.translate(_SIGNS))
 
 
 def _in_decimals(match: re.Match[str]) -> str:
@@ -78,11 +85,12 @@ def _is_inch(text: str) -> bool:
 @lru_cache(maxsize=8192)
 def sheet_text(text: str, unit: LengthUnit | None = None) -> tuple[SheetSize, ...]:
     """A sheet-size cell and nothing else; `unit` is the header's. One size is certain, several are not."""
-    stripped = _FRACTION.sub(_in_decimals, _without_grain(text.strip()).strip("()"))
+    stripped = _with_whole_numbers(_without_grain(text.strip()).strip("()"))
     match = _SIZE.fullmatch(fold(stripped).replace("sheets", "").strip())
     if match is None or ("/" in match.group() and not _sizes_with_slash(match)):
         return ()
-    return _sizes(match, unit, stripped)
+    plain = unit is LengthUnit.INCH or bool(match[4] or match[2])
+    return _sizes(match, unit, stripped, _SHORTEST_CUT_MM if plain else _SHORTEST_MM)
 
 
 def _without_grain(text: str) -> str:
@@ -97,7 +105,7 @@ def _without_grain(text: str) -> str:
 def find_sheet_sizes(text: str) -> tuple[SheetSize, ...]:
     """Every sheet size in a description: '28 x 40 in' or, without its unit, one that can only be in one unit."""
     found: list[SheetSize] = []
-    text = _FRACTION.sub(_in_decimals, text)
+    text = _with_whole_numbers(text)
     folded = fold(text)
     for match in _SIZE.finditer(folded):
         behind = folded[match.end() : match.end() + 6]
@@ -152,7 +160,9 @@ def _sizes_with_slash(match: re.Match[str]) -> bool:
     return len(match[1]) in (2, 3, 4) and len(match[3]) in (2, 3, 4)
 
 
-def _sizes(match: re.Match[str], header: LengthUnit | None, words: str) -> tuple[SheetSize, ...]:
+def _sizes(
+    match: re.Match[str], header: LengthUnit | None, words: str, shortest: Decimal = _SHORTEST_MM
+) -> tuple[SheetSize, ...]:
     said = match[4] or match[2]
     unit = _named(said) if said else header
     units = (unit,) if unit is not None else tuple(LengthUnit)
@@ -161,7 +171,7 @@ def _sizes(match: re.Match[str], header: LengthUnit | None, words: str) -> tuple
         for width in number_readings(match[1]):
             for length in number_readings(match[3]):
                 size = SheetSize(width.value * _MM_PER[one], length.value * _MM_PER[one], one, words, unit is not None)
-                if all(_SHORTEST_MM <= side <= _LONGEST_MM for side in size.mm):
+                if all(shortest <= side <= _LONGEST_MM for side in size.mm):
                     found[size.mm] = size
     return tuple(found.values())
 

@@ -1,5 +1,6 @@
 """Which roles the text of a header names: by its words, else by its unit, else by a near miss of a word."""
 
+import re
 from dataclasses import replace
 from functools import lru_cache
 
@@ -42,7 +43,7 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     if _is_bulk_in_length(text):
         return (RoleReading(Role.CALIPER, 0.95, text),)
     strengths: dict[Role, RoleReading] = {}
-    by_words = _by_words(text)
+    by_words = _by_words(text) or _indicated_for_a_year(text)
     if all(reading.role is Role.VALID_FROM for reading in by_words):
         by_words = _beside_a_day(text) or by_words
     by_unit = _by_unit(text)
@@ -67,6 +68,18 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     if Role.BRACKET in strengths and Role.MINIMUM not in strengths and _begins_with_minimum(text):
         strengths[Role.MINIMUM] = replace(strengths.pop(Role.BRACKET), role=Role.MINIMUM)
     return tuple(sorted(strengths.values(), key=lambda reading: -reading.strength))
+
+
+def _indicated_for_a_year(text: str) -> list[RoleReading]:
+    """'2027 indication', 'Richtpreis 2027, EUR/t': what boards may cost then."""
+    found = phrases("indications").find(text) if _YEAR.search(text) else ()
+    spans = [(match.start, match.end) for match in found]
+    if not spans or _unexplained(text, spans):
+        return []
+    return [RoleReading(Role.PRICE, 0.95, text[spans[0][0] : spans[0][1]])]
+
+
+_YEAR = re.compile(r"(?<!\d)20\d\d(?!\d)")
 
 
 def _is_bulk_in_length(text: str) -> bool:
