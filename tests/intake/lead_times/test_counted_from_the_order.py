@@ -29,6 +29,12 @@ def lead_beside(text):
         ("La mercancía sale de nuestra fábrica quince días después de recibir su pedido.", (15, 15)),
         ("Godset lämnar bruket tre veckor efter order.", (21, 21)),
         ("Varorna är klara för avhämtning 5 dagar efter beställning.", (5, 5)),
+        ("Shipments six to eight weeks after order", (42, 56)),
+        ("Shipped 3 weeks from order", (21, 21)),
+        ("Versand 3 Wochen nach Auftragseingang", (21, 21)),
+        ("Expéditions 3 semaines après commande", (21, 21)),
+        ("Envíos 3 semanas después del pedido", (21, 21)),
+        ("Leveranser 3 veckor efter order", (21, 21)),
     ],
 )
 def test_the_goods_leave_so_long_after_the_order(text, days):
@@ -42,7 +48,7 @@ def test_the_goods_leave_so_long_after_the_order(text, days):
         "Goods may be returned 10 days after order.", "Orders may be cancelled up to 5 days after your order.",
         "If we hold it, we deliver 3 days after order.", "We deliver 3 days after order except in August.",
         "Orders over 20 t leave our mill 5 weeks after your order.", "In 2025 we delivered 5 weeks after the order.",
-        "We delivered 5 weeks after the order.", "We deliver and invoice 5 days after order.",
+        "We shipped 5 weeks after the order.", "We delivered 5 weeks after the order.", "We deliver and invoice 5 days after order.",
         "Die Auftragsbestätigung wird 2 Tage nach Bestellung versandt.",
         "Muster werden 3 Tage nach Bestellung versandt.", "Anzahlung 14 Tage nach Auftragsbestätigung.",
         "Les mandrins sont enlevés 5 jours après la commande.", "La fianza se devuelve 20 días después del pedido.",

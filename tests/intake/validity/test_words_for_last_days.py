@@ -17,6 +17,7 @@ def offer(note):
 @pytest.mark.parametrize(
     ("note", "day"),
     [
+        ("Quote closes 30 September 2026", "2026-09-30"), ("Quote ends: 2026-09-30", "2026-09-30"),
         ("Offer stands through 30 September 2026", "2026-09-30"), ("Gültig bis Jahresende 2026", "2026-12-31"),
         ("Prix tenus jusqu'à la fin du troisième trimestre 2026", "2026-09-30"),
         ("Prices valid until the end of the third quarter of 2026", "2026-09-30"),
