@@ -73,9 +73,9 @@ class Column:
 
     @cached_property
     def weight_units(self) -> tuple[WeightUnit, ...]:
-        """The narrowest that any header cell says: 'Weight (lb)' over 'lb/MSF' is lb/MSF."""
+        """The narrowest that any header cell says, the lowest of such: 'Weight (lb)' over 'lb/MSF' is lb/MSF."""
         named = [head.weight_units for head in self.said if head.weight_units]
-        return min(named, key=len) if named else ()
+        return min(reversed(named), key=len) if named else ()
 
     @cached_property
     def ream(self) -> Ream | None:

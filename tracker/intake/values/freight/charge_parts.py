@@ -10,7 +10,7 @@ from tracker.intake.values.orders.small_orders import only_of_small
 from tracker.intake.values.prices.money import price_text
 from tracker.intake.words.lists import pattern, phrases
 
-PARTS = re.compile(rf",(?!\d)|\b{pattern('range', 'and')}\b", re.IGNORECASE)
+PARTS = re.compile(rf",(?!\d|\s(?:19|20)\d\d\b)|\b{pattern('range', 'and')}\b", re.IGNORECASE)
 
 
 def is_optional(text: str) -> bool:

@@ -6,11 +6,12 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from tracker.intake.values.boards.grade import find_grade
-from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.freight.delivery import find_delivery, terms_in
 from tracker.intake.values.notes.rest import Span, rest_of
 from tracker.intake.values.notes.unless import unless_at
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.masses import Mass, find_masses
+from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found, blanked
@@ -43,7 +44,7 @@ class Part:
         spans = [*(topic.span for topic in self.topics), *(span for _, span in self.masses)]
         ends = unless_at(self.text)
         spans += [] if ends is None else [(ends, len(self.text))]
-        spans += [*self.pieces, *_all_forms(self.text)]
+        spans += [*self.pieces, *_all_forms(self.text), *_terms_ahead(self.text, self.topics)]
         return _without_grades(rest_of(self.text, spans, *AROUND))
 
     @cached_property
@@ -119,6 +120,18 @@ def _masses_in(text: str) -> Iterator[tuple[Mass, Span]]:
             # The '1000 kg' of '2 ton á 1000 kg' is a part of that weight.
             begins = start + len(mass.words)
             yield mass, (start, begins)
+
+
+def _terms_ahead(text: str, topics: list[Found[str]]) -> Iterator[Span]:
+    """The 'Effective 12/14/2026 FOB mill' of 'Effective 12/14/2026 FOB mill minimum 5,000 lb', as titles set terms one
+    behind the other; nothing else may stand there."""
+    ahead = text[: topics[0].start] if topics else ""
+    spans = [*(term.span for term in terms_in(ahead)), *((day.start, day.end) for day in find_dates(ahead))]
+    if ahead.strip() and not rest_of(ahead, spans, *_OTHER_TERMS):
+        yield 0, len(ahead)
+
+
+_OTHER_TERMS = ("currency", "cents", "basis", "per", "price_words", "list_names", "valid", "until", "since")
 
 
 def _all_forms(text: str) -> Iterator[Span]:
