@@ -20,7 +20,6 @@ from tracker.intake.tables.table import Words
 from tracker.intake.values.boards.boards_named import names_measure
 from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.figures.formats import number_format_currency
-from tracker.intake.values.freight.charges import charge_header
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
@@ -39,11 +38,9 @@ def unread_prices(
     columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]], titles: Sequence[Words]
 ) -> list[Column]:
     """The columns that may hold the prices of a table of boards; () where heads say what all its figures are."""
-    around = [words.text for words in titles]
-    titled = any(map(_says_what_prices_are_in, around))
-    places = titled and any(map(names_grade, around)) and not any(map(charge_header, around))
-    if not (places or _tell_boards(columns, samples)):
+    if not _tell_boards(columns, samples):
         return []
+    titled = any(_says_what_prices_are_in(words.text) for words in titles)
     figured = [column for column in columns if mostly_priced(samples[column.index]) and not _set_aside(column)]
     return (
         [column for column in figured if _in_money(column, samples[column.index])]
@@ -51,7 +48,6 @@ def unread_prices(
         or [column for column in figured if _against_its_head(column, samples[column.index])]
         or [column for column in figured if _unexplained(column)]
         or [column for column in figured if titled and _names_a_form(column)]
-        or [column for column in figured if places and _names_a_place(column)]
     )
 
 
@@ -112,11 +108,6 @@ def _unexplained(column: Column) -> bool:
 def _names_a_form(column: Column) -> bool:
     """'Rolle' and 'Bogen' below 'EUR/t': what board costs in that form, where it may seem to say how it is packed."""
     return bool(column.said) and any(form_alone(head.text) for head in column.said)
-
-
-def _names_a_place(column: Column) -> bool:
-    """'Zone 4' over 59.50 and 54.75 below 'C1S solid bleached, cents per pound': prices of that board to places."""
-    return column.role is Role.DESTINATION and bool(column.heads)
 
 
 def _says_what_prices_are_in(title: str) -> bool:
