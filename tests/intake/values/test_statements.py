@@ -6,9 +6,9 @@ from decimal import Decimal
 import pytest
 
 from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.notes.dated import SaysDate
 from tracker.intake.values.notes.statements import (
     Remark,
-    SaysDate,
     SaysMinimum,
     SaysTon,
     SaysWeightBasis,

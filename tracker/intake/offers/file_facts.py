@@ -29,9 +29,9 @@ from tracker.intake.values.firms.addresses import abroad
 from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.dated import SaysDate
 from tracker.intake.values.notes.statements import (
     Remark,
-    SaysDate,
     SaysMinimum,
     SaysTon,
     SaysWeightBasis,

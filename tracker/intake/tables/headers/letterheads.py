@@ -11,7 +11,8 @@ from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.freight.delivery import delivery_text, find_delivery
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.notes.statements import SaysDate, statements
+from tracker.intake.values.notes.dated import SaysDate
+from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.times.lead import lead_text
 from tracker.intake.values.times.validity import validity
 from tracker.intake.words.lists import phrases

@@ -24,8 +24,7 @@ from tracker.intake.words.phrases import Found
 _FORMS_BEHIND_COMMA = r"(?:Inc|INC|LLC|Ltd|LTD|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp|CORP)\b"
 BREAK = re.compile(rf"\s(?:[-–—|•·*]+|::)\s|[|•;\n]|,(?!\s*{_FORMS_BEHIND_COMMA})|:\s|\s{{3,}}")
 _LONGEST, _SHORTEST = 60, 2
-_LABELS = frozenset({"label", "signs"})
-_PLANTS = frozenset({"works", "trade", "first"})
+_LABELS, _PLANTS = frozenset({"label", "signs"}), frozenset({"works", "trade", "first"})
 
 
 @lru_cache(maxsize=4096)
@@ -186,8 +185,6 @@ def may_call_a_vendor(text: str) -> bool:
 
 
 _TERMS = (LeadTime, LeadUnread, SaysMinimum, LeastUnread, Validity)
-
-
 _MANY_FIGURES = re.compile(r"\d[\d.,]{2,}")
 
 

@@ -34,9 +34,8 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     if phrases("requests_for_offers").find(text) or is_when_to_pay(text) or weighs_deliveries(text):
         # 'Request for quotation' is what a paper is called, 'net 30' when to pay; 'tonnes per delivery' is an order.
         return ()
-    if _numbers_papers(text) or _holds_of_another(text):
-        return (RoleReading(Role.PROPERTY, 1.0, text),)
-    if without_density(text) != text and not weight_units(text):
+    dense = without_density(text) != text and not weight_units(text)
+    if _numbers_papers(text) or _holds_of_another(text) or dense:
         return (RoleReading(Role.PROPERTY, 1.0, text),)
     if tells_yield(text):
         return (RoleReading(Role.YIELD, 1.0, text),)

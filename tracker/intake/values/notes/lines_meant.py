@@ -199,11 +199,10 @@ def _of_all(before: str, word: str) -> bool:
 
 
 def _is_quantity(behind: str) -> bool:
-    """'4 weeks', '10 t': a number with a unit counts no lines."""
+    """'4 weeks', '10 t', '10 short tons': a number with a unit counts no lines."""
     piece = " ".join(behind.split()[:2])
     if lead_text(piece) is not None or bool(find_masses(piece)) or bool(measures_named(piece)):
         return True
-    # '10 short tons'.
     longer = " ".join(behind.split()[:3])
     return any(longer.startswith(mass.words) for mass in find_masses(longer))
 

@@ -1,6 +1,5 @@
 """All that a title, a note or a footnote says, in one call: what the reader of title blocks and footnotes works on."""
 
-import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
@@ -26,6 +25,7 @@ from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.freight_of_prices import freight_of_prices
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.dated import SaysDate, dates_of_the_list
 from tracker.intake.values.notes.left_open import left_open
 from tracker.intake.values.notes.note_signs import without_sign
 from tracker.intake.values.notes.relatives import without_relatives
@@ -42,7 +42,7 @@ from tracker.intake.values.prices.multiples import converts
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.prices.ton_kinds import names_plain_ton, ton_definition
 from tracker.intake.values.prices.units_of_parts import units_of_parts
-from tracker.intake.values.times.dates import DateReading, find_dates
+from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_by_itself import lead_by_itself
 from tracker.intake.values.times.lead_sentences import find_lead, leads_by_grade
@@ -96,17 +96,6 @@ class SaysOrders:
     words: str
     bare: bool = False
 
-
-@dataclass(frozen=True, slots=True)
-class SaysDate:
-    """When the list or quotation was made."""
-
-    date: DateReading
-    words: str
-
-
-_SMALL_WORD = 2
-"""Letters of 'no', 'of', 'du': what may stand between a paper's name, its number and its date."""
 
 Statement = (
     SaysCurrency
@@ -187,7 +176,7 @@ def _all(text: str) -> Iterator[Statement]:
     if dearer is not None:
         yield dearer
     yield from legend(text)
-    yield from _dates(text)
+    yield from dates_of_the_list(text)
 
 
 def _names_an_index(clause: str) -> bool:
@@ -241,26 +230,6 @@ def _board_says(clause: str) -> Iterator[Statement]:
         units = weight_units(clause)
         if len(units) == 1:
             yield SaysWeightBasis(units[0], clause)
-
-
-def _dates(text: str) -> Iterator[Statement]:
-    """The one date of a clause that is not the last day of validity, behind 'Date:', 'Stand', 'Quotation 5521 /' …"""
-    for clause in clauses(text):
-        until = validity(clause)
-        if phrases("replaces").find(clause) or (until is not None and until.until is None):
-            continue
-        last_day = until.until if until is not None else None
-        found = [day for day in find_dates(clause) if day != last_day]
-        if len(found) == 1 and _dates_the_list(clause[: found[0].start]):
-            yield SaysDate(found[0], clause)
-
-
-def _dates_the_list(before: str) -> bool:
-    """Nothing, a word for a date, or what the paper is called, its number at the most between it and the date."""
-    named = phrases("list_names").find(before)
-    between = re.findall(r"[^\W_]+", before[named[-1].end :]) if named else []
-    numbered = bool(named) and all(len(word) <= _SMALL_WORD or any(map(str.isdigit, word)) for word in between)
-    return not before.strip() or bool(phrases("dated").find(before)) or (numbered and not phrases("since").find(before))
 
 
 def _of_earlier_lists(before: str) -> bool:

@@ -198,6 +198,11 @@ def without_ton(text: str, match: Found[tuple[str, bool]]) -> str:
     return sign.strip() if sign and letter == "t" and text[: match.start].rstrip()[-1:].isdigit() else said
 
 
+def is_no_money(text: str, match: Found[tuple[str, bool]]) -> bool:
+    """The French 'cent' that is a hundred, and the 't €' behind a weight: both are read by themselves."""
+    return counts_a_hundred(text, match) or without_ton(text, match) != text[match.start : match.end]
+
+
 def counts_a_hundred(text: str, match: Found[tuple[str, bool]]) -> bool:
     """The French 'cent' of 'les cent livres' is a hundred."""
     return match.value[1] and any(

@@ -192,12 +192,9 @@ class PriceWalk:
     def _currency(self, position: int) -> int | None:
         place = self.place_at.get(position)
         match = currency_phrases().at(self.tokens, place) if place is not None else None
-        if match is None or self._only_a_letter(match) or currencies.counts_a_hundred(self.text, match):
+        if match is None or self._only_a_letter(match) or currencies.is_no_money(self.text, match):
             return None
-        said = currencies.without_ton(self.text, match)
-        if match.start + len(said) < match.end:  # the weight before it is read by itself
-            return None
-        reading = currencies.reading_of(*match.value, said)
+        reading = currencies.reading_of(*match.value, self.text[match.start : match.end])
         self.currency = reading if self.currency is None else currencies.combined(self.currency, reading)
         return match.end
 
