@@ -60,7 +60,9 @@ def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
 def _paid_by_unit(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:
     """'Guillotine trim' over 'US$/cwt' and 'Rolle, €' are money, though a trim and a roll by themselves are widths."""
     lowest = said[-1] if said else None
-    if lowest is None or lowest.currency is None or (lowest.basis is None and lowest.length_unit is not None):
+    if lowest is None or lowest.currency is None:
+        return found
+    if lowest.basis is None and (lowest.length_unit is not None or not found.keys() & MEASURED):
         return found
     return {role: strength for role, strength in found.items() if role not in MEASURED} or {Role.PRICE: _BY_UNIT}
 

@@ -34,14 +34,22 @@ def with_packs(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> 
 def _with_sheets_of_pallets(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
     """'Bogen | Palette' over 1800 and 690: no rolls are priced beside these sheets."""
     forms = {column.index: form for column in columns if (form := form_of(column))}
-    if set(forms.values()) != {"sheet"} or not any(column.role is Role.PACKING for column in columns):
-        return columns
-    return [
-        replace(column, role=Role.PACKING)
-        if column.index in forms and not column.currencies and _are_counts(samples[column.index])
-        else column
+    pallets = {column.index for column in columns if _names_pallets(column)}
+    sheets = {
+        column.index
         for column in columns
-    ]
+        if column.index in forms and not column.currencies and _are_counts(samples[column.index])
+    }
+    if set(forms.values()) != {"sheet"} or not pallets or not sheets:
+        return columns
+    return [replace(column, role=Role.PACKING) if column.index in pallets | sheets else column for column in columns]
+
+
+def _names_pallets(column: Column) -> bool:
+    """'Palette' and 'Skid', and not what one costs."""
+    bracket = column.said[-1].bracket if column.said else None
+    named = column.role is Role.PACKING or (bracket is not None and bracket.not_weight == "pallet")
+    return named and not column.currencies
 
 
 def _may_be_priced(column: Column) -> bool:

@@ -15,7 +15,7 @@ _NO_DECIMALS = re.compile(r"(\d)[.,:]\s?[-–—]{1,2}(?=\s|/|$)(?!\s*\d)")
 """The sign for no decimals in 'EUR 18,– je Tonne', 'CHF 18.–/t' and '18:- per ton'."""
 
 
-COMMA = re.compile(r",(?!\d|\s(?:19|20)\d\d\b)")
+COMMA = re.compile(r",(?!\d)")
 """Between the parts of a clause; that of '1,250' is none."""
 
 

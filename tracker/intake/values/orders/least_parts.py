@@ -11,6 +11,7 @@ from tracker.intake.values.notes.rest import Span, rest_of
 from tracker.intake.values.notes.unless import unless_at
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.masses import Mass, find_masses
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import pattern, phrases
@@ -127,7 +128,7 @@ def _terms_ahead(text: str, topics: list[Found[str]]) -> Iterator[Span]:
     behind the other; nothing else may stand there."""
     ahead = text[: topics[0].start] if topics else ""
     spans = [*(term.span for term in terms_in(ahead)), *((day.start, day.end) for day in find_dates(ahead))]
-    if ahead.strip() and not rest_of(ahead, spans, *_OTHER_TERMS):
+    if (spans or find_currencies(ahead)) and not rest_of(ahead, spans, *_OTHER_TERMS):
         yield 0, len(ahead)
 
 

@@ -23,7 +23,7 @@ _KNOWN = (
     "beside_a_time", "sent_so", "lead_topic", "from_order", "around_delivery", "takes_time", "comes_so",
     "counted_after", "order_taken", "the_order", "ordered_ahead", "copula", "delivery", "incoterms", "from_stock",
     "to_the_buyer", "buyer_sites", "the_buyer", "goods_delivered", "all_goods", "forms", "about", "articles",
-    "within_a_time", "countries", "all_of_them", "firm_times", "overrides", "lead",
+    "within_a_time", "countries", "all_of_them", "firm_times", "overrides", "lead", "other_goods",
 )  # fmt: skip
 _OTHERS = ("besides_deliveries",)
 """'All orders to ship within 30 days' is what buyers are to do."""
