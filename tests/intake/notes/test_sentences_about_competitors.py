@@ -30,7 +30,8 @@ def test_what_others_sell_at_is_said_of_no_line(note):
 @pytest.mark.parametrize(
     "note",
     ["The competition sells ex works, our prices are delivered.", "Our prices are delivered, a competitor's not.",
-     "Die Konkurrenz liefert ab Werk, wir dagegen liefern frei Haus.", "Prices follow the market and are delivered."],
+     "Die Konkurrenz liefert ab Werk, wir dagegen liefern frei Haus.", "Prices follow the market and are delivered.",
+     "Am Markt 12, 48143 Osterhausen, Lieferung frei Haus."],
 )  # fmt: skip
 def test_what_the_vendor_says_of_himself_beside_them_holds(note):
     assert [offer.delivered for offer in offers(note)] == [True] * 3

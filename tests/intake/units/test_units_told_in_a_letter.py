@@ -42,6 +42,11 @@ def test_the_unit_of_other_goods_is_none_of_these():
     assert told(note, BOARDS) == [("accepted", "EUR", "tonne")] * 2
 
 
+def test_a_title_over_offcuts_has_the_unit_of_these():
+    rows = [["Offcuts of reels, euro cents per kg"], BOARDS[0], ["GC1", 250, 400, 92.5], ["GD2", 300, 390, 83.5]]
+    assert told("Tarnow Board Ltd", rows) == [("accepted", "EUR", "kg")] * 2
+
+
 def test_a_row_s_remark_settles_what_the_letter_leaves_open():
     heads = ["Grade", "g/m²", "pt", "Price", "Remark"]
     rows = [heads, ["SBS", 300, 16, 1455, "This price is for the short ton of 2,000 lb."],

@@ -46,7 +46,8 @@ def _begins_with(part: str) -> str | None:
         if _WORD.search(part[ends : match.start]) is not None:
             return None
         if match.value != _AHEAD:
-            return match.value
+            # 'Am Markt 12' is where somebody lives.
+            return None if part[match.end :].lstrip()[:1].isdigit() else match.value
         ends = match.end
     return None
 

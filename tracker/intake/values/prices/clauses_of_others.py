@@ -20,7 +20,7 @@ _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 def is_of_others(clause: str) -> bool:
     """Whether a clause says neither in which currency prices are nor what they are per, for all its money and units."""
     kinds = (
-        of_other_goods,
+        _is_of_other_goods,
         _is_sold_apart,
         _is_of_another_list,
         _is_of_pallets,
@@ -30,6 +30,11 @@ def is_of_others(clause: str) -> bool:
         _is_of_a_charge,
     )
     return any(is_of_that(clause) for is_of_that in kinds)
+
+
+def _is_of_other_goods(clause: str) -> bool:
+    """'The corrugated you saw is sold by the pallet', and not the title 'Offcuts of reels, euro cents per kg'."""
+    return of_other_goods(clause) and not _has_whole_unit(clause)
 
 
 def _is_sold_apart(clause: str) -> bool:
