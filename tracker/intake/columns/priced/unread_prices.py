@@ -106,9 +106,9 @@ def _unexplained(column: Column) -> bool:
 
 
 def _names_a_form(column: Column) -> bool:
-    """'Rolle' and 'Bogen' below 'EUR/t': what board costs in that form, where these are not how many are packed."""
-    packed = column.role is Role.PACKING
-    return not packed and any(form_alone(head.text) for head in column.said)
+    """'Rolle' and 'Bogen' below 'EUR/t': what board costs in that form, unless so many sheets are packed."""
+    forms = {form_alone(head.text) for head in column.said}
+    return "roll" in forms or ("sheet" in forms and column.role is not Role.PACKING)
 
 
 def _says_what_prices_are_in(title: str) -> bool:
