@@ -129,8 +129,16 @@ def phrases(section: str) -> Phrases[str]:
 
 @cache
 def joined(*sections: str) -> Phrases[str]:
-    """Several sections as one, each a meaning: the longest phrase over all of them is found."""
-    return Phrases({section: [word for group in words(section).values() for word in group] for section in sections})
+    """Several sections as one, each a meaning: the longest phrase over all of them is found.
+
+    A section is named whole or with one of its meanings: 'ordered.any'.
+    """
+    return Phrases({section: list(_of_section(section)) for section in sections})
+
+
+def _of_section(name: str) -> Iterator[str]:
+    section, _, meaning = name.partition(".")
+    return (word for key, group in words(section).items() if meaning in ("", key) for word in group)
 
 
 def without_words(text: str, *sections: str) -> str:

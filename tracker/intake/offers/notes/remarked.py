@@ -81,12 +81,10 @@ def _in_doubt(text: str) -> Iterator[SaysBasis]:
 
 
 def _of_sizes_or_charges(part: str) -> bool:
-    limits = [each for each in phrases("bracket").find(part) if part[each.start : each.end].lower() not in _NO_LIMITS]
+    # The 'to' of 'the price refers to 100 kg' is no end of a span.
+    said = phrases("bracket").find(part)
+    limits = [each for each in said if phrases("refers").whole(part[each.start : each.end]) is None]
     return any(part[limit.end :].strip()[:1].isdigit() for limit in limits) or bool(charges_named(part))
-
-
-_NO_LIMITS = ("to", "à", "a", "till", "de")
-"""'The price refers to 100 kg.'"""
 
 
 def _speaks_of_prices(text: str) -> bool:

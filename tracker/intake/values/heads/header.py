@@ -73,16 +73,12 @@ _USUAL_REAM = 3
 _OWN_FIELD = re.compile(r"(?:ZZ|YY|Z_|Y_|U_|X_)_?(?P<name>[A-ZÄÖÜ][A-ZÄÖÜ_]{3,})")
 """'ZZGRAMM', 'U_CALIPER': a field that a firm added to its own system, before whose name the system wants a sign."""
 
-_LONGEST_COUNT = 4
-
 
 @lru_cache(maxsize=8192)
 def header(text: str) -> Header:
     """All roles of a header text, the strongest first, with every unit it carries. An unknown text has no roles."""
     own_field = _OWN_FIELD.fullmatch(text.strip())
-    # The first of 'a) | b)' and '(1) | (2)' is a count; that of '1. Angebot' may be one of the offers.
-    counted = ")" in text.lstrip()[:_LONGEST_COUNT]
-    name = own_field["name"] if own_field is not None else without_count(text) if counted else text
+    name = own_field["name"] if own_field is not None else without_count(text)
     if name != text and header(name).roles:
         return replace(header(name), text=text)
     unit = find_price_unit(text)

@@ -4,10 +4,10 @@ A value is taken for certain only from a part where nothing is left: the word th
 gives the weight, the time or the money to something else.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found, Token, blanked, tokens_of
+from tracker.intake.words.lists import joined
+from tracker.intake.words.phrases import blanked
 
 Span = tuple[int, int]
 _SHARED = "says_nothing_more"
@@ -20,25 +20,5 @@ def rest_of(part: str, spans: Iterable[Span], *sections: str) -> str:
     first, for 'in' is also the first word of 'in der Regel'.
     """
     left = blanked(part, spans)
-    found = tokens_of(left)
-    known: list[Span] = []
-    place = 0
-    while place < len(found):
-        longest = _longest(found, place, (*sections, _SHARED))
-        place = place + 1 if longest is None else longest.after
-        if longest is not None:
-            known.append(longest.span)
-    left = blanked(left, known)
+    left = blanked(left, (match.span for match in joined(*sections, _SHARED).find(left)))
     return " ".join(word for word in left.split() if any(map(str.isalnum, word)))
-
-
-def _longest(found: Sequence[Token], place: int, sections: Iterable[str]) -> Found[str] | None:
-    """The longest of the phrases that begin at one token in any of these lists."""
-    matches = (_at(found, place, section) for section in sections)
-    return max((match for match in matches if match is not None), key=lambda match: match.after, default=None)
-
-
-def _at(found: Sequence[Token], place: int, section: str) -> Found[str] | None:
-    name, _, meaning = section.partition(".")
-    match = phrases(name).at(found, place)
-    return match if match is not None and meaning in ("", match.value) else None

@@ -8,7 +8,7 @@ from functools import lru_cache
 from tracker.intake.values.figures.numbers import SPACED_NUMBER, NumberReading
 from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.values.figures.ordinals import without_ordinal
-from tracker.intake.values.heads.counted import without_count
+from tracker.intake.values.heads.counted import size_without_count
 from tracker.intake.values.orders.bracket_pieces import (
     HALF_LOAD,
     LOADS_AND_COUNTS,
@@ -70,7 +70,7 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
         # 'Less than three tonnes'; a bare 'one tonne' is what something is per, and 'one lot of 20 t' counts lots.
         bracket = bracket_text(figures, units)
         return None if bracket is None or bracket.alone else replace(bracket, words=stripped)
-    weighed = _loads_weighed(stripped) or fractions_in_figures(without_count(stripped))
+    weighed = _loads_weighed(stripped) or fractions_in_figures(size_without_count(stripped))
     if weighed != stripped:
         bracket = bracket_text(weighed, units)
         return None if bracket is None else replace(bracket, words=stripped)

@@ -67,7 +67,7 @@ def _subject(ahead: str) -> str:
 
 def _is_led(part: str) -> bool:
     """'Of our eco label', 'unser Umweltsiegel': a noun of its own, not 'for all grades'."""
-    found = next((match for match in phrases("held_subject").find(part)), None)
+    found = next(iter(phrases("held_subject").find(part)), None)
     return found is not None and found.value == _LEADS and not part[: found.start].strip()
 
 
