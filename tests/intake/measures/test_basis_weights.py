@@ -32,6 +32,9 @@ def test_greyboard_weighed_in_kilograms_a_square_metre(head):
         ("Basis weight lb/MSF / caliper pt", "56/14", 273),
         ("Dicke/Gewicht", "400 µm / 240", 240),
         ("Épaisseur µm / grammage g/m²", "400/240", 240),
+        ("Spec", "14pt 56#", 273),
+        ("Size", "14 pt, 56 lb/MSF", 273),
+        ("Stärke / Gewicht", "400 µm 240 g", 240),
     ],
 )
 def test_caliper_and_weight_in_one_cell_are_each_read(head, cell, gsm):

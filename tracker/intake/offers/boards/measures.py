@@ -1,5 +1,6 @@
 """The measures of a row's board: caliper, basis weight and sheet size, with every contradiction kept."""
 
+import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
@@ -92,10 +93,13 @@ def _unit_head(cell: Cell, column: Column, says_unit: Callable[[Header], bool]) 
     return Said("", at(saying[-1]), saying[-1].text.strip()) if saying else None
 
 
+_FIGURE = re.compile(r"\d+(?:[.,]\d+)*")
+
+
 def _mixed(cells: Cells, columns: Columns) -> list[Cell]:
-    """Cells of a caliper or weight column that hold more than one figure: '18 pt / 75 lb/MSF'."""
+    """Cells of a caliper or weight column that hold more than one figure: '18 pt / 75 lb/MSF', '18pt 75#'."""
     found = [cells[column.index] for column in columns.of(Role.CALIPER, Role.WEIGHT) if column.index in cells]
-    return [cell for cell in found if isinstance(cell.value, str) and ("/" in cell.text or len(cell.text) > 12)]
+    return [cell for cell in found if isinstance(cell.value, str) and len(_FIGURE.findall(cell.text)) > 1]
 
 
 def _of_another_board(board: Board, text: str) -> bool:
