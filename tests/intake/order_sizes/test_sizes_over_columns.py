@@ -91,13 +91,26 @@ def test_st_is_a_short_ton_in_a_list_in_pounds_and_pieces_in_a_metric_one(title,
 
 
 @pytest.mark.parametrize(
-    "sizes", [("Under 10M lb", "10M - 20M lb", "20M lb +"), ("< 10k lb", "10k-20k lb", "20k lb +")]
+    "sizes",
+    [
+        ("Under 10M lb", "10M - 20M lb", "20M lb +"),
+        ("< 10k lb", "10k-20k lb", "20k lb +"),
+        ("up to 9,999#", "10M-19,999#", "20M# & over"),
+        ("under 10M lb", "10-20M lb", "20M+ lb"),
+    ],
 )
 def test_thousands_of_pounds_may_name_their_unit_once(sizes):
     rows = [["USD per cwt"], ["Board", "pt", "lb/MSF", *sizes], [*BOARD, 65, 63, 61]]
     found = [(line.state, line.offer.from_kg, line.offer.below_kg) for line in lines(rows).values()]
     bounds = [None, 10000 * LB, 20000 * LB, None]
     assert found == [(State.ACCEPTED, *each) for each in itertools.pairwise(bounds)]
+
+
+def test_a_capital_t_is_a_short_ton_in_both_limits_among_pounds_and_points():
+    rows = [["USD per short ton"], ["Board", "pt", "lb/MSF", "1-4 T", "5-9 T", "10 T+"], [*BOARD, 1300, 1250, 1200]]
+    tons = 2000 * LB
+    found = [(line.state, line.offer.from_kg, line.offer.below_kg) for line in lines(rows).values()]
+    assert found == [(State.ACCEPTED, *limits) for limits in ((tons, 5 * tons), (5 * tons, 10 * tons), (10 * tons, None))]
 
 
 def test_prices_told_apart_by_letters_alone_are_asked():

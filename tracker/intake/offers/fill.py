@@ -18,6 +18,7 @@ from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.orders.order_terms import minimum_of_grade
 from tracker.intake.offers.terms.terms import delivered_by_column, lead_of_grade, not_counted
 from tracker.intake.offers.terms.terms_said import Terms
+from tracker.intake.offers.terms.who_quotes import fill_vendor
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.weight import WeightReading
 from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize
@@ -214,11 +215,7 @@ def fill_terms(draft: Draft, terms: Terms, price: PriceColumn, vendor: Said[str]
     draft.delivered = delivered_by_column(price, terms, heads_differ=heads_differ)
     draft.notes.extend(terms.notes)
     draft.evidence.extend(terms.evidence)
-    if terms.vendor is not None or price.vendor is not None:
-        draft.vendor = terms.vendor or price.vendor
-    elif vendor is not None:
-        draft.vendor = vendor.value
-        draft.evidence.append(vendor.evidence("vendor"))
+    fill_vendor(draft, terms, price, vendor)
 
 
 def fill_lead(draft: Draft, cell: Cell, unit: LeadUnit | None) -> None:

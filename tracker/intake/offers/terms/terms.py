@@ -3,10 +3,10 @@
 None of these holds an offer back: what is unclear stays open, with a note where something was written.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import date, datetime
 
-from tracker.intake.columns.column import Columns, PriceColumn
+from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.columns.roles.cells import lead_of
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
@@ -39,9 +39,22 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     _orders(terms, cells, columns, scope, facts)
     _delivery(terms, cells, columns, scope)
     _received(terms, cells, columns, facts)
-    names = (cells[column.index].text.strip() for column in columns.of(Role.VENDOR) if column.index in cells)
-    terms.vendor = next(filter(may_call_a_vendor, names), None) or vendor_over(scope.headings)
+    _vendor(terms, cells, columns, scope)
     return terms
+
+
+def _vendor(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
+    """A firm under 'Vendor'; one under 'Mill' makes the board, and a merchant who names himself sells it."""
+    firms = [column for column in columns.of(Role.VENDOR) if column.index in cells]
+    named = [column for column in firms if may_call_a_vendor(cells[column.index].text)]
+    makers = [column for column in named if phrases("makers").find(column.text)]
+    sellers = [column for column in named if column not in makers]
+    terms.vendor = _first_name(cells, sellers) or vendor_over(scope.headings)
+    terms.maker = _first_name(cells, makers)
+
+
+def _first_name(cells: Cells, columns: Sequence[Column]) -> str | None:
+    return cells[columns[0].index].text.strip() if columns else None
 
 
 TERM_ROLES = (

@@ -20,7 +20,8 @@ S = TypeVar("S")
 class Terms:
     """What a row's prices come with; `notes` say what was written but could not be read.
 
-    `own_delivery`: the row itself says whether prices include freight.
+    `own_delivery`: the row itself says whether prices include freight. `maker`: whose mill the board comes from, who
+    quotes only where nobody else does.
     """
 
     lead_days: tuple[int, int] | None = None
@@ -31,6 +32,7 @@ class Terms:
     own_delivery: bool = False
     received: date | None = None
     vendor: str | None = None
+    maker: str | None = None
     notes: list[Note] = field(default_factory=list)
     evidence: list[Evidence] = field(default_factory=list)
 

@@ -41,12 +41,12 @@ def pieces_of(text: str, units: tuple[MassUnit, ...]) -> tuple[list[Mass], list[
     own_units = [text[start:end] for start, end, _ in spans]
     if len(spans) == 2 and not spans[0][2] and spans[1][2]:
         # '5–20 t': the unit stands once.
-        second = folded[spans[1][0] : spans[1][1]]
+        second = text[spans[1][0] : spans[1][1]]
         own_units[0] = own_units[0] + " " + second[len(_number_of(second)) :].strip()
     loads_behind = len(spans) == 2 and _names_load(folded[spans[1][1] :])
     if len(spans) == 2 and spans[0][2] and not spans[1][2] and "up_to" in gaps[1] and not loads_behind:
         # 'over 10 t, up to 20': it stands beside the first; '5 t up to 10 trucks' is in two units.
-        first = folded[spans[0][0] : spans[0][1]]
+        first = text[spans[0][0] : spans[0][1]]
         own_units[1] = own_units[1] + " " + first[len(_number_of(first)) :].strip()
     masses = [mass_text(piece, units) or Mass(number_readings(piece), ()) for piece in own_units]
     if loads_behind and masses[0].units:

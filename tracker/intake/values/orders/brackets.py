@@ -48,13 +48,14 @@ class Bracket:
 
 
 _COUNTED = ("truckload", "railcar", "pallet", "roll", "sheets", PIECES_OR_TONS)
-# '20+ MT': the sign that means 'and more' stands before the unit.
-_PLUS_FIRST = re.compile(r"(\d)\s*\+\s*([^\W\d][\w/. ]*)$")
+# '20+ MT' and '20M+ lb': the sign that means 'and more' stands before the unit.
+_PLUS_FIRST = re.compile(r"(\d[mk]?)\s*\+\s*([^\W\d][\w/. ]*|#)$", re.IGNORECASE)
 
 
-# '10M - 20M lb' and '10k to under 20k lbs': the unit stands once.
+# '10M - 20M lb', '10k to under 20k lbs' and '5M - 9,999 lb': the unit stands once.
 _THOUSANDS_OF_POUNDS = re.compile(
-    rf"(?<!\w)(\d+)\s?([mk])(?=\s*(?:[-–]|to)[^\d]{{0,12}}\d+\s?\2\s?({POUNDS}))", re.IGNORECASE
+    rf"(?<!\w)(\d+)\s?([mk])(?=\s*(?:[-–]|to)[^\d]{{0,12}}(?:\d+\s?\2|\d{{1,3}},\d{{3}}|\d{{4,6}})\s?({POUNDS}))",
+    re.IGNORECASE,
 )
 
 
