@@ -110,7 +110,9 @@ def test_a_capital_t_is_a_short_ton_in_both_limits_among_pounds_and_points():
     rows = [["USD per short ton"], ["Board", "pt", "lb/MSF", "1-4 T", "5-9 T", "10 T+"], [*BOARD, 1300, 1250, 1200]]
     tons = 2000 * LB
     found = [(line.state, line.offer.from_kg, line.offer.below_kg) for line in lines(rows).values()]
-    assert found == [(State.ACCEPTED, *limits) for limits in ((tons, 5 * tons), (5 * tons, 10 * tons), (10 * tons, None))]
+    assert found == [
+        (State.ACCEPTED, *limits) for limits in ((tons, 5 * tons), (5 * tons, 10 * tons), (10 * tons, None))
+    ]
 
 
 def test_prices_told_apart_by_letters_alone_are_asked():

@@ -8,14 +8,20 @@ ROWS = (["CRB", 18, 70, 880, "Dover", "3-4"], ["SBS", 18, 75, 1180, "Norwich", "
 
 
 def sheet(head, *above):
-    return [*([words] for words in above), ["Grade", "pt", "lb/MSF", "USD/ST", head, "Weeks ARO"], *([*row] for row in ROWS)]
+    return [
+        *([words] for words in above),
+        ["Grade", "pt", "lb/MSF", "USD/ST", head, "Weeks ARO"],
+        *([*row] for row in ROWS),
+    ]
 
 
 def vendors(rows):
     return {line.offer.vendor for line in lines(rows).values()}
 
 
-@pytest.mark.parametrize("head", ["Mill", "Producing mill", "Manufacturer", "Source", "Werk", "usine", "fábrica", "bruk"])
+@pytest.mark.parametrize(
+    "head", ["Mill", "Producing mill", "Manufacturer", "Source", "Werk", "usine", "fábrica", "bruk"]
+)
 def test_who_names_himself_sells_the_board_of_the_mills(head):
     assert vendors(sheet(head, "Arden Board Company")) == {"Arden Board Company"}
     assert vendors(sheet(head)) == {"Dover", "Norwich"}
@@ -34,7 +40,9 @@ def test_a_mill_named_as_a_firm_beside_another_leaves_the_vendor_open():
     assert vendors(rows[1:]) == {"Dover Paper Inc.", "Norwich Mills LLC"}
 
 
-@pytest.mark.parametrize("head", ["Ships from", "Ship point", "Mill location", "Versand ab", "expédié de", "skickas från"])
+@pytest.mark.parametrize(
+    "head", ["Ships from", "Ship point", "Mill location", "Versand ab", "expédié de", "skickas från"]
+)
 def test_a_place_is_neither_vendor_nor_lead_time(head):
     found = lines(sheet(head))
     assert {line.offer.vendor for line in found.values()} == {None}
