@@ -92,8 +92,8 @@ def names_board_and_unit(view: View, row: int) -> bool:
 
 
 def asked_and_answered(view: View, row: int, heads: list[Head]) -> bool:
-    """'Currency | EUR', 'Price basis | per tonne', 'Valid until | 15 May', 'Lead time | SBS 4 weeks; CRB 2 weeks': lines
-    of a form at its left edge."""
+    """'Currency | EUR', 'Price basis | per tonne', 'Valid until | 15 May', 'Lead time | SBS 4 weeks; CRB 2 weeks':
+    lines of a form at its left edge."""
     if len(heads) != 2:
         return False
     label, answer = view.rows[row].values()
