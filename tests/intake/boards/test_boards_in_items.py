@@ -33,7 +33,10 @@ def test_a_row_s_own_item_names_its_board_below_another_heading(language, head, 
     assert others == [grade, grade]
 
 
-@pytest.mark.parametrize("numbers", [("CRB-21", "CRB-24"), ("CUK 21", "CUK 24"), ("UC40", "UC42"), ("GD-250", "GD-300")])
+NUMBERS = [("CRB-21", "CRB-24"), ("CUK 21", "CUK 24"), ("UC40", "UC42"), ("GD-250", "GD-300")]
+
+
+@pytest.mark.parametrize("numbers", NUMBERS)
 @pytest.mark.parametrize("classes", [("A", "B"), ("Larkin", "Thornby")])
 def test_item_numbers_that_look_like_a_grade_name_no_board(numbers, classes):
     found = grades("en", ("Grade", "Item", "Price"), "SOLID BLEACHED SULFATE", *numbers, classes=classes)
