@@ -42,7 +42,7 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     take_caliper(board, cells, columns, words, scope)
     take_weight(board, cells, columns, words, scope, facts)
     take_sheet(board, cells, columns, words, scope)
-    take_sheets_weight(board, cells, columns)
+    take_sheets_weight(board, cells, columns, scope, facts)
     take_defaults(board, scope)
     return board
 
