@@ -20,7 +20,8 @@ LINES = [
     ("sv", "Tillägg per ton vid behov"), ("sv", "Tillval, per ton"), ("en", "Extras per tonne as needed"),
     ("en", "Optional extras"), ("en", "Surcharges if required, per tonne"), ("en", "Extra services on request"),
     ("de", "Zuschläge je Tonne bei Bedarf"), ("de", "Sonderleistungen auf Wunsch"),
-    ("fr", "Suppléments si besoin, par tonne"), ("fr", "Services en option"), ("es", "Recargos si procede, por tonelada"), ("es", "Suplementos opcionales"),
+    ("fr", "Suppléments si besoin, par tonne"), ("fr", "Services en option"), ("es", "Suplementos opcionales"),
+    ("es", "Recargos si procede, por tonelada"),
 ]  # fmt: skip
 
 
