@@ -3,6 +3,7 @@ another list."""
 
 import re
 
+from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.weight import weight_units
 from tracker.intake.values.boards.weights_told import span_of_weights, weight_basis
 from tracker.intake.values.freight.charge_names import charges_named
@@ -108,6 +109,22 @@ def _names_means(text: str) -> bool:
 def _has_whole_unit(text: str) -> bool:
     """A currency and what prices are per: 'USD per short ton'."""
     return bool(find_currencies(text)) and find_basis(text) is not None
+
+
+def without_other_money(clause: str) -> str:
+    """'Bought in USD, prices in CHF' without its part about other money than that of the prices; 'SBS in USD, CRB and
+    CUK prices in CAD' and 'USD/ST, prices in EUR/t' say both of prices."""
+    parts = COMMA.split(clause)
+    in_money = [part for part in parts if find_currencies(part)]
+    of_prices = [part for part in in_money if phrases("price_words").find(part)]
+    others = [part for part in in_money if part not in of_prices]
+    if len(of_prices) != 1 or any(map(_may_be_of_prices, others)):
+        return clause
+    return ",".join(part for part in parts if part not in others)
+
+
+def _may_be_of_prices(part: str) -> bool:
+    return find_grade(part) is not None or find_basis(part) is not None or bool(phrases("forms").find(part))
 
 
 def without_payment(clause: str) -> str:
