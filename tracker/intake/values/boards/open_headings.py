@@ -1,4 +1,4 @@
-"""Lines between rows that take a grade away, 'end of CRB C1S', 'mixed lots, board not identified', or name none: 'C1S'."""
+"""Lines between rows that take a grade away, 'end of CRB C1S', 'board not identified', or name none at all: 'C1S'."""
 
 from collections.abc import Collection
 from functools import lru_cache
