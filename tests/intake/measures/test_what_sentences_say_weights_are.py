@@ -112,3 +112,23 @@ def test_the_weight_of_one_board_is_no_unit_of_the_others():
     ]  # fmt: skip
     (line,) = lines(rows).values()
     assert line.offer.grammage_gsm == 366
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["Weights above are lb per 1,000 sheets", "M weight (lb per 1,000 sheets) on request", "Oben: Gewicht in g/m²"],
+)
+def test_a_row_that_speaks_of_others_gives_those_below_it_no_unit(line):
+    rows = [
+        ["Ashlock Board"], ["US dollars per short ton"], ["Item", "Caliper (pt)", "lb/MSF", "Price"],
+        ["SBS C1S 26 x 38 in", 14, 59, 1248], [line], ["CRB C1S 26 x 38 in", 20, 78, 886],
+    ]  # fmt: skip
+    _, below = lines(rows).values()
+    assert float(below.offer.grammage_gsm) == pytest.approx(380.83, abs=0.01)
+
+
+def test_a_note_on_the_sheets_of_some_is_no_unit_of_the_list():
+    rows = [["Ashlock Board"], ["US dollars per short ton"], ["Item", "Caliper (pt)", "Weight", "Price"],
+            ["SBS C1S 26 x 38 in", 14, 59, 1248], [], ["M weights of another mill are lb per 1,000 sheets"]]  # fmt: skip
+    (line,) = lines(rows).values()
+    assert codes(line) == {"weight-basis-unknown"}

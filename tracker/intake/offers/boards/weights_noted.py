@@ -5,10 +5,11 @@ from collections.abc import Iterable, Iterator
 
 from tracker.intake.columns.column import Column
 from tracker.intake.offers.notes.footnotes import signs_in_heads
+from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.values.boards.weight import find_weights, weight_units
-from tracker.intake.values.boards.weights_told import UNTOLD, WeightBasis, one_told
+from tracker.intake.values.boards.weights_told import UNTOLD, WeightBasis, looks_back, one_told, says_only_that
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.note_signs import sign_ahead, without_sign
 from tracker.intake.values.notes.statements import SaysWeightBasis, statements
@@ -51,17 +52,27 @@ def weights_around(read: ReadTable, sheet: ReadSheet, levels: Iterable[Level]) -
     marked = _of_marked_heads(sheet)
     counted = bool(read.columns.of(Role.SHEETS_WEIGHT))
     for level in levels:
-        told = [one for one in told_at(level, marked) if not (one.of_sheets and counted)] if not level.foreign else []
+        said = (one for one in _told_at(level) if one.words not in marked) if not level.foreign else ()
+        told = [one.value.basis for one in said if not one.value.basis.of_sheets or _may_be_all(one.value, counted)]
         if told:
             return one_told(told)
     return None
 
 
-def told_at(level: Level, but: frozenset[str] = frozenset()) -> Iterator[WeightBasis]:
+def _may_be_all(said: SaysWeightBasis, counted: bool) -> bool:
+    """What 1,000 sheets weigh stands in a column of its own where there is one."""
+    return not counted and says_only_that(said.words)
+
+
+def weights_below(level: Level) -> WeightBasis | None:
+    """What the last of some sub-headings says of the weights in the rows below it."""
+    told = [said.value.basis for said in _told_at(level) if not looks_back(said.value.words)]
+    return told[-1] if told else None
+
+
+def _told_at(level: Level) -> Iterator[Said[SaysWeightBasis]]:
     """In what its texts say that weights are; 'Grammage 300 g/m²' is what one board weighs."""
-    for said in level.all_of(SaysWeightBasis):
-        if said.words not in but and not find_weights(said.words):
-            yield said.value.basis
+    return (said for said in level.all_of(SaysWeightBasis) if not find_weights(said.value.words))
 
 
 def _of_marked_heads(sheet: ReadSheet) -> frozenset[str]:

@@ -2,7 +2,7 @@
 the nearest title or note, or by the rest of the file."""
 
 from tracker.intake.columns.column import Column
-from tracker.intake.offers.boards.weights_noted import told_at
+from tracker.intake.offers.boards.weights_noted import weights_below
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.values.boards.weights_told import WeightBasis
@@ -20,6 +20,5 @@ def weights_in(column: Column, scope: Scope, facts: FileFacts) -> WeightBasis:
 
 
 def _of_rows(scope: Scope) -> WeightBasis | None:
-    headings = (level for level in scope.levels if level.name == "heading")
-    told = [basis for level in headings for basis in told_at(level)]
-    return told[-1] if told else None
+    headings = (weights_below(level) for level in scope.levels if level.name == "heading")
+    return next((told for told in headings if told is not None), None)

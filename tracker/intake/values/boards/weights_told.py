@@ -7,6 +7,7 @@ from functools import lru_cache
 from tracker.intake.values.boards.reams import Ream, ream_of
 from tracker.intake.values.boards.weight import weight_units
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.masses import find_mass_units, find_masses
 from tracker.intake.values.prices.basis import find_basis
 from tracker.intake.values.prices.currency import find_currencies
@@ -34,7 +35,7 @@ def weight_basis(clause: str) -> WeightBasis | None:
     """'Weights are pounds per 500 sheets of 25 x 38 in', 'the weight is lb per 1,000 sheets and the price is $ per
     cwt'; None where a clause leaves open what weights are in."""
     part = clause[slice(*span_of_weights(clause))]
-    if not part:
+    if not part or phrases("optional").find(part):
         return None
     ream = ream_of(part)
     if ream is not None:
@@ -67,6 +68,19 @@ def _of_thousand_sheets(part: str) -> bool:
     named = any(match.value == Role.SHEETS_WEIGHT for match in phrases("headers").find(part))
     masses = find_mass_units(part)
     return not find_masses(part) and (named or (by_thousands and len(masses) == 1 and masses[0] in _OF_SHEETS))
+
+
+def says_only_that(clause: str) -> bool:
+    """Whether no word of what a note says of weights is left unread: 'M weights of our other mill' is of no line."""
+    return not rest_of(clause[slice(*span_of_weights(clause))], (), *_SAID)
+
+
+_SAID = ("weight_words", "weight_units", "headers.sheets_weight", "basis", "per", "forms", "from_here_on")
+
+
+def looks_back(clause: str) -> bool:
+    """'Weights above are lb per 1,000 sheets', between rows."""
+    return bool(phrases("looking_back").find(clause)) and not phrases("from_here_on").find(clause)
 
 
 _OF_SHEETS = (MassUnit.LB, MassUnit.KG)
