@@ -129,6 +129,6 @@ def test_a_row_that_speaks_of_others_gives_those_below_it_no_unit(line):
 
 def test_a_note_on_the_sheets_of_some_is_no_unit_of_the_list():
     rows = [["Ashlock Board"], ["US dollars per short ton"], ["Item", "Caliper (pt)", "Weight", "Price"],
-            ["SBS C1S 26 x 38 in", 14, 59, 1248], [], ["M weights of another mill are lb per 1,000 sheets"]]  # fmt: skip
+            ["SBS C1S 26 x 38", 14, 59, 1248], [], ["M weights of other mills are lb per 1,000 sheets"]]  # fmt: skip
     (line,) = lines(rows).values()
     assert codes(line) == {"weight-basis-unknown"}
