@@ -67,3 +67,23 @@ def test_coated_sides_in_few_words(board, sides):
 )  # fmt: skip
 def test_a_coated_back_beside_a_coated_face_makes_two_sides(words, sides):
     assert find_grade(f"SBS {words}").coated_sides == sides
+
+
+@pytest.mark.parametrize(
+    ("title", "head", "heading", "sides"),
+    [
+        ("Prices in EUR per tonne", ["Board", "g/m²", "µm", "Price"], "Reels, coated one side", 1),
+        ("Prices in EUR per tonne", ["Board", "g/m²", "µm", "Price"], "Reels, coated two sides", 2),
+        ("Tarif", ["Qualité", "g/m²", "µm", "Prix"], "Bobines, couché une face, prix en €/t", 1),
+        ("Preise in EUR je Tonne", ["Sorte", "g/m²", "µm", "Preis"], "Rollen, einseitig gestrichen", 1),
+        ("Precios en EUR por tonelada métrica", ["Calidad", "g/m²", "µm", "Precio"], "Bobinas, estucado una cara", 1),
+        ("Priser i EUR per ton (1000 kg)", ["Kvalitet", "g/m²", "µm", "Pris"], "Rullar, bestruken en sida", 1),
+        ("Prices in EUR per tonne", ["Board", "g/m²", "µm", "Price"], "Reels, coated one side on request", None),
+        ("Prices in EUR per tonne", ["Board", "g/m²", "µm", "Price"], "Reels, not coated on two sides", None),
+    ],
+)
+def test_a_sub_heading_says_how_the_boards_below_it_are_coated(title, head, heading, sides):
+    rows = [["Ferrowick Board"], [title], head, [heading], ["GC1", 230, 370, 1258], ["URB", 770, 1000, 700]]
+    coated, chip = lines(rows).values()
+    assert (coated.offer.grade, coated.offer.coated_sides) == ("FBB", sides)
+    assert (chip.offer.grade, chip.offer.coated_sides) == ("URB", None)

@@ -21,6 +21,11 @@ HEAD = ["Sorte", "g/m²", "µm", "Preis EUR/t frei Haus"]
         "Ein Energiezuschlag von 38 EUR/t wird auf alle Preise aufgeschlagen.",
         "Für alle Sorten fällt ein Energiezuschlag von 38 EUR/t an.",
         "Auf alle Preise kommt eine Fracht von 38 EUR/t.",
+        "Ein Energiezuschlag von 38 EUR/t kommt auf alle Artikel dieser Preisliste.",
+        "Energy surcharge of 38 EUR/t is added to every item of this list.",
+        "Une surcharge énergie de 38 EUR/t s'ajoute à chaque article de cette liste.",
+        "Un recargo de energía de 38 EUR/t se añade a cada artículo de esta lista.",
+        "Ett energitillägg på 38 EUR/t läggs till varje artikel i denna prislista.",
         "To all prices an energy surcharge of 38 EUR/t is added.",
         "On top of these prices comes an energy surcharge of 38 EUR/t.",
         "All prices are subject to an energy surcharge of 38 EUR/t.",
@@ -46,6 +51,8 @@ def test_a_charge_on_all_prices_is_every_lines(note):
 @pytest.mark.parametrize(
     "note",
     [
+        "Energy surcharge of 38 EUR/t is added to every item of the old list.",
+        "Energiezuschlag von 38 EUR/t auf markierte Artikel dieser Liste.",
         "Auf alle Preise außer GD2 kommt ein Energiezuschlag von 38 EUR/t.",
         "Auf alle Preise kommt ab 1. Juli 2027 ein Energiezuschlag von 38 EUR/t.",
         "Auf alle Preise unter 5 t kommt ein Mindermengenzuschlag von 38 EUR/t.",

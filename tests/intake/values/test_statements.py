@@ -71,9 +71,9 @@ def test_texts_that_state_nothing(text):
 
 
 def test_weight_bases_and_dates_of_lists():
-    assert [said.unit for said in statements("Basis weights per 3,000 ft²") if isinstance(said, SaysWeightBasis)] == [
-        WeightUnit.LB_3000FT2
-    ]
+    (said,) = statements("Basis weights per 3,000 ft²")
+    assert isinstance(said, SaysWeightBasis)
+    assert said.basis.units == (WeightUnit.LB_3000FT2,)
     assert [said.date.words for said in statements("Stand: 04.05.2026") if isinstance(said, SaysDate)] == ["04.05.2026"]
 
 

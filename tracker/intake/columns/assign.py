@@ -38,7 +38,7 @@ from tracker.intake.columns.roles.headed_figures import (
     spreads_values,
 )
 from tracker.intake.columns.roles.heads_said import said_by_heads, without_roles_of_firms
-from tracker.intake.columns.roles.item_numbers import item_numbers, number_lots
+from tracker.intake.columns.roles.item_numbers import boards_in_items, item_numbers, number_lots
 from tracker.intake.columns.roles.lookalikes import without_lookalikes
 from tracker.intake.columns.roles.lots_weighed import weighs_the_lot
 from tracker.intake.columns.roles.no_calipers import without_other_points
@@ -99,7 +99,8 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
     columns = [lots_beside_sizes(column, columns, samples) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
-    columns = unheaded_remarks(_with_a_product(item_numbers(columns, samples), samples), samples)
+    columns = boards_in_items(item_numbers(columns, samples), samples)
+    columns = unheaded_remarks(_with_a_product(columns, samples), samples)
     columns = weighed_by_figures(columns, samples)
     columns = prices_by_strange_units(units_of_quantities(counts_of_units(columns, samples), samples), samples)
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)

@@ -1,7 +1,7 @@
 """What the whole file settles: decimal sign, order of day and month, ton, dollar, trade names, the list's date."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
@@ -14,7 +14,8 @@ from tracker.intake.offers.boards.legend import (
     names_with_figures,
     unit_codes,
 )
-from tracker.intake.offers.boards.weights_noted import unit_noted
+from tracker.intake.offers.boards.weights_noted import units_noted, weights_around, weights_of_file
+from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.orders.sizes_named import sizes_named
 from tracker.intake.offers.prices.money_named import money_named
 from tracker.intake.offers.prices.of_all_prices import names_all_prices
@@ -23,7 +24,7 @@ from tracker.intake.offers.prices.units import Units, units_of, units_seen
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.values.boards.grade import GradeReading, find_grade
 from tracker.intake.values.boards.legends import LegendEntry
-from tracker.intake.values.boards.reams import Ream, ream_of
+from tracker.intake.values.boards.weights_told import UNTOLD, WeightBasis
 from tracker.intake.values.figures.numbers import SignEvidence
 from tracker.intake.values.firms.addresses import abroad
 from tracker.intake.values.heads.header import header
@@ -34,7 +35,6 @@ from tracker.intake.values.notes.statements import (
     Remark,
     SaysMinimum,
     SaysTon,
-    SaysWeightBasis,
     Statement,
     says,
     statements,
@@ -71,8 +71,8 @@ class FileFacts:
     tons_differ: bool = False
     ton_answered: bool = False
     units: Units = field(default_factory=Units)
-    weight_unit: WeightUnit | None = None
-    ream: Ream | None = None
+    weights: WeightBasis = UNTOLD
+    weights_noted: Mapping[int, WeightUnit] = field(default_factory=dict)
     named_dollars: frozenset[str] = frozenset()
     dollars_of_all: frozenset[str] = frozenset()
     abroad: bool = False
@@ -120,8 +120,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.date_order = date_order(_dated(sheets, texts)) or _answered_order(answers)
     facts.units = units_seen(sheets)
     _settle_ton(facts, said, answers)
-    facts.weight_unit = _weight_unit(said) or unit_noted(sheets)
-    facts.ream = _ream(texts)
+    facts.weights = weights_of_file(sheets)
     facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
     facts.dollars_of_all = frozenset(code for text in texts if names_all_prices(text) for code in _dollars(text))
     facts.abroad = any(map(abroad, texts))
@@ -151,11 +150,16 @@ def _lead_unit(texts: Iterable[str]) -> LeadUnit | None:
     return said.pop() if len(said) == 1 else None
 
 
-def facts_for(read: ReadTable, facts: FileFacts, tons: Iterable[frozenset[MassUnit]]) -> FileFacts:
+def facts_for(read: ReadTable, facts: FileFacts, levels: Sequence[Level]) -> FileFacts:
     """The file's facts as they hold for one table: a metric table has metric units, whatever another one is in, and
-    'On this page a ton is 2,000 lb' holds there, whatever another page says. `tons`: those defined around the table,
-    from the nearest words on."""
+    'On this page a ton is 2,000 lb' holds there, whatever another page says, as what that says weights are in does.
+    `levels`: what stands around the table, from the nearest words on."""
     facts = replace(facts, grades_in_rows=_grades_in_rows(read, facts))
+    sheet = next((one for one in facts.sheets if read in one.tables), None)
+    if sheet is not None:
+        weights = weights_around(read, sheet, levels) or facts.weights
+        facts = replace(facts, weights=weights, weights_noted=units_noted(read, sheet))
+    tons = (frozenset(said.value.ton for said in level.all_of(SaysTon)) for level in levels if not level.foreign)
     nearest = next(filter(None, tons), frozenset[MassUnit]())
     if facts.tons_differ and len(nearest) == 1:
         (ton,) = nearest
@@ -211,19 +215,6 @@ def _settle_ton(facts: FileFacts, said: Iterable[Statement], answers: Answers) -
 
 
 _ANSWERED_TONS = {"short": MassUnit.SHORT_TON, "metric": MassUnit.TONNE}
-
-
-def _weight_unit(said: Iterable[Statement]) -> WeightUnit | None:
-    found = {statement.unit for statement in said if isinstance(statement, SaysWeightBasis)}
-    pounds = found & {WeightUnit.LB_MSF, WeightUnit.LB_3000FT2}
-    return pounds.pop() if len(pounds) == 1 else None
-
-
-def _ream(texts: Iterable[str]) -> Ream | None:
-    """The one ream that notes name: 'Basis weights are on 25 x 38 - 500'."""
-    found = {ream for text in texts for clause in clauses(text) if (ream := ream_of(clause)) is not None}
-    known = {ream for ream in found if ream.msf is not None}
-    return known.pop() if len(known) == 1 else None
 
 
 def _dollars(text: str) -> Iterator[str]:

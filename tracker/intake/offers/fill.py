@@ -114,8 +114,8 @@ def _fill_weight(draft: Draft, board: Board, facts: FileFacts) -> None:
 
 def _left_by_facts(readings: Sequence[WeightReading], facts: FileFacts) -> tuple[WeightReading, ...]:
     """A note that says on which area pounds are settles them."""
-    stated = tuple(one for one in readings if one.unit is facts.weight_unit)
-    return stated if stated and facts.weight_unit is not None else tuple(readings)
+    stated = tuple(one for one in readings if one.unit in facts.weights.units)
+    return stated or tuple(readings)
 
 
 @lru_cache(maxsize=16384)

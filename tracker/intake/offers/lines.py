@@ -66,7 +66,6 @@ from tracker.intake.progress import counted
 from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.changes.discounts import DiscountTaken
 from tracker.intake.values.heads.roles import MEASURES, Role
-from tracker.intake.values.notes.statements import SaysTon
 from tracker.trade.offer import PassedOver
 
 _Surroundings = tuple[Headings | None, tuple[Words, ...], frozenset[str], frozenset[Words], int]
@@ -89,8 +88,7 @@ class TableReader:
         doubts: Doubts, titles: Sequence[Words] = (),
     ) -> None:  # fmt: skip
         self._read, self._levels, self._claimed = read, levels, claimed
-        tons = (frozenset(said.value.ton for said in level.all_of(SaysTon)) for level in levels if not level.foreign)
-        self._facts = facts_for(read, facts, tons)
+        self._facts = facts_for(read, facts, levels)
         self._vendor, self._doubts, self._titles = vendor, doubts, titles
         self._in_force = HeadingsInForce()
         self._scopes: dict[_Surroundings, Scope | str] = {}

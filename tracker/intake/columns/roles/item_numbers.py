@@ -29,6 +29,32 @@ def item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -
     return [replace(column, role=Role.ITEM) if column.index in codes else column for column in columns]
 
 
+def boards_in_items(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """An 'item' column that says 'Plain chipboard' in some rows names the board there, where the columns that should
+    name it hold quality classes ('A', 'B') or names of the mill's own: no heading says better what those rows are.
+    Numbers that only look like a grade ('SBS-18') name none."""
+    told = [cell for column in columns if column.role in (Role.PRODUCT, Role.GRADE) for cell in samples[column.index]]
+    if not told or any(names_grade(cell.text) for cell in told):
+        return columns
+    return [
+        replace(column, role=Role.PRODUCT)
+        if column.role is Role.ITEM and any(map(_says_board, samples[column.index]))
+        else column
+        for column in columns
+    ]
+
+
+def _says_board(cell: Cell) -> bool:
+    text = cell.text.strip()
+    numbered = _NUMBERED.match(text) is not None or (" " not in text and sum(map(str.isdigit, text)) >= _FEWEST_DIGITS)
+    return names_grade(text) and not numbered
+
+
+_FEWEST_DIGITS = 2
+_NUMBERED = re.compile(r"[^\W\d]{1,5}[-./ ]?\d{2,}\w*$")
+"""'SBS-18', 'CUK 21'; 'GC2' and 'SBS C1S' are boards."""
+
+
 def _numbers_of_offers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
     priced = [column for column in columns if column.role is Role.PRICE]
     numbered = {column.index for column in priced if _number_offers(samples[column.index])}

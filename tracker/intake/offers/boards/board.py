@@ -16,7 +16,7 @@ from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.values.boards.board_words import names_only_board
 from tracker.intake.values.boards.grade import GradeReading, coated_count, find_grade
 from tracker.intake.values.boards.open_grades import UNCOATED, by_coating, contradicted, left_open
-from tracker.intake.values.boards.open_headings import board_unknown
+from tracker.intake.values.boards.open_headings import board_unknown, coats_any
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.was_now import without_earlier
 from tracker.intake.words.fold import fold
@@ -42,7 +42,7 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     take_caliper(board, cells, columns, words, scope)
     take_weight(board, cells, columns, words, scope, facts)
     take_sheet(board, cells, columns, words, scope)
-    take_sheets_weight(board, cells, columns)
+    take_sheets_weight(board, cells, columns, scope, facts)
     take_defaults(board, scope)
     return board
 
@@ -184,7 +184,7 @@ def _grade_around(board: Board, scope: Scope, facts: FileFacts) -> None:
         heard = _heard(level, board, facts)
         named = _grades_at(level, heard, facts) or _by_its_coating(board, level, heard)
         for said in heard:
-            if board.coated_sides is None and (not board.grades or said.value.grades == board.grades):
+            if board.coated_sides is None and _coats(said, level, board):
                 board.coated_sides = said.value.coated_sides
         if not board.grades and named:
             if left_open(kinds).isdisjoint(named):
@@ -202,6 +202,12 @@ def _grade_around(board: Board, scope: Scope, facts: FileFacts) -> None:
         if level.name == "heading":
             kinds += tuple(kind for said in heard for kind in said.value.kinds)
             board.grade_words = next((said.words for said in heard if said.value.kinds), board.grade_words)
+
+
+def _coats(said: Said[GradeReading], level: Level, board: Board) -> bool:
+    """Whether a coating is that of a row's board: what names the same grade says so, and a sub-heading of any grade."""
+    same = not board.grades or said.value.grades == board.grades
+    return same or (level.name == "heading" and coats_any(said.value, said.words, board.grades))
 
 
 def _by_its_coating(board: Board, level: Level, heard: Iterable[Said[GradeReading]]) -> dict[str, Said[GradeReading]]:

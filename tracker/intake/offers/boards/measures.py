@@ -10,6 +10,7 @@ from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.roles.cells import caliper_of, weight_of, weight_on
 from tracker.intake.columns.units.measure_pairs import measured_cells
 from tracker.intake.grid import Cell
+from tracker.intake.offers.boards.weights_said import weights_in
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
@@ -136,11 +137,12 @@ def take_weight(
     groups: list[tuple[Cell, tuple[WeightReading, ...]]] = []
     heads: dict[str, Said[str] | None] = {}
     for cell, column in measured_cells(cells, columns, Role.WEIGHT):
-        units = column.weight_units or ((facts.weight_unit,) if facts.weight_unit is not None else _ANY_UNIT)
-        ream = column.ream or (facts.ream if not column.weight_units and facts.weight_unit is None else None)
-        read = weight_of(cell, units if ream is None else ())
-        if ream is not None and (read is None or read.lb_without_area):
-            read = weight_on(cell, ream)
+        told = weights_in(column, scope, facts)
+        if told.of_sheets:
+            continue
+        read = weight_of(cell, (told.units or _ANY_UNIT) if told.ream is None else ())
+        if told.ream is not None and (read is None or read.lb_without_area):
+            read = weight_on(cell, told.ream)
         if read is not None and not read.is_range:
             groups.append((cell, read.readings))
             heads[at(cell)] = _unit_head(cell, column, lambda head: bool(head.weight_units))

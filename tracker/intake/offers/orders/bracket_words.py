@@ -8,10 +8,12 @@ from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.tables.table import Words
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.statements import SaysMinimum, Statement, statements
-from tracker.intake.values.orders.brackets import Bracket
+from tracker.intake.values.orders.bracket_pieces import NAMED_SIZE
+from tracker.intake.values.orders.brackets import Bracket, bracket_text
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.orders.worded_brackets import bracket_behind_words
-from tracker.intake.words.lists import phrases
+from tracker.intake.values.prices.money import price_unit
+from tracker.intake.words.lists import phrases, without_words
 
 _LONGEST = 60
 
@@ -34,10 +36,41 @@ def bracket_in_heading(text: str) -> Bracket | None:
     sheets below 500 kg' are not what stands below it."""
     if len(text) > _LONGEST or any(isinstance(said, SaysMinimum | LeastUnread) for said in statements(text)):
         return None
-    return None if phrases("negations").find(_STOP.split(text)[-1]) else bracket_behind_words(text)
+    if phrases("negations").find(_STOP.split(text)[-1]):
+        return None
+    without_brackets = text.replace(" (", ", ").replace(")", "")
+    return bracket_behind_words(text) or _beside_a_unit(text) or _beside_a_unit(without_brackets)
 
 
 _STOP = re.compile(r"[,;:]\s|\s[–—-]\s")
+
+
+def _beside_a_unit(text: str) -> Bracket | None:
+    """The size of 'Mengen ab 1 t, Preis je 1.000 kg' and 'Price per tonne - orders of 5 t and more': beside it stands
+    what the prices are per, and nothing else that might be for such orders alone."""
+    parts = [part.strip() for part in _STOP.split(text) if part.strip()]
+    sizes = [(part, size) for part in parts if (size := bracket_behind_words(part)) is not None]
+    if len(sizes) != 1 or len(parts) == 1:
+        return None
+    ((sized, size),) = sizes
+    ahead = without_words(sized.partition(size.words)[0], "order_words", "goods_of_a_size")
+    others = [part for part in parts if part != sized]
+    if any(map(str.isalnum, ahead)) or not any(map(_is_a_unit, others)):
+        return None
+    return size if all(_is_a_unit(part) or _names_a_size(part) for part in others) else None
+
+
+def _is_a_unit(part: str) -> bool:
+    """'Preis je 1.000 kg', 'prices in US$ per cwt'."""
+    words = without_words(part, "price_words").split()
+    small = len(words) > 1 and phrases("says_nothing_more").whole(words[0]) is not None
+    return any(price_unit(" ".join(words[first:])) is not None for first in range(1 + small))
+
+
+def _names_a_size(part: str) -> bool:
+    """The 'Small lots' of 'Small lots: under 1 t, price per tonne'."""
+    named = bracket_text(part)
+    return named is not None and named.not_weight == NAMED_SIZE
 
 
 def brackets_in(texts: Iterable[Words]) -> tuple[Bracket, ...]:

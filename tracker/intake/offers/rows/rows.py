@@ -7,6 +7,7 @@ from tracker.intake.columns.column import Column, Columns, Kind
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.written_once import BOARD, says_same, written_once
 from tracker.intake.offers.charges.charge_runs import ChargeRow, ChargeRuns
+from tracker.intake.offers.charges.optional_rows import below_optional
 from tracker.intake.offers.charges.row_charges import (
     charge_of_row,
     charge_told_beside,
@@ -37,7 +38,7 @@ from tracker.intake.tables.headers.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
 from tracker.intake.values.changes.list_age import Age
 from tracker.intake.values.changes.others_prices import Offering, remark_offers, row_offers
-from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.freight.charges import ChargeWords, OptionalCharge
 from tracker.intake.values.heads.columns_meant import Piece
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import Statement
@@ -199,6 +200,9 @@ class Rows:
             return "its words say that nobody offers it", ""
         if offering is Offering.DOUBTFUL:
             return "", f"“{label.text.strip()}” may be what nobody offers"
+        if (extras := below_optional(row.headings)) and not self._may_be_board(cells, label):
+            self.charges.append(Said(OptionalCharge(f"{_said(cells, label)} ({extras})"), at(label), extras))
+            return RowKind.CHARGE.value, ""
         charge = charge_told_beside(cells, label, self._priced)
         if charge is not None:
             self._take_charge(row, cells, label, charge)
@@ -215,10 +219,13 @@ class Rows:
             return kind.value, ""
         above = row.headings.own if row.headings is not None else ()
         # 'Wet-strength (CUK only) | 30' among adders is no board beside those at a thousand.
-        charged = any(heads_charges(words.text) for words in above) and (
-            not names_board(label.text) or self._neighbours.far_below(cells, self._measured)
-        )
+        charged = any(heads_charges(words.text) for words in above) and not self._may_be_board(cells, label)
         return (RowKind.CHARGE.value if charged else ""), ""
+
+    def _may_be_board(self, cells: dict[int, Cell], label: Cell) -> bool:
+        if self._has_board(cells, label):
+            return True
+        return names_board(label.text) and not self._neighbours.far_below(cells, self._measured)
 
     def _take(self, kind: RowKind, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
         """What a row says that is no offer, for the rows that are."""

@@ -2,17 +2,24 @@
 
 from collections.abc import Sequence
 
+from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headers.heads import head_text
 from tracker.intake.tables.view import View
 from tracker.intake.values.heads.header import Header, header
 
 
 def runs_on(view: View, main: int, row: int, column: int) -> bool:
-    """Whether the words of a column down to this row, or to the next, name a unit that those above do not."""
+    """Whether the words of a column down to this row, or to the next, name a unit that those above do not. The
+    'Carton' of a board with its figures beside it is no unit of the 'CHF' above it."""
     above, here, next_row = (_words(view, main, row + step, column) for step in range(3))
     if not above or len(here) == len(above):
         return False
-    return any(_only_together(above, words) for words in (here, next_row))
+    ends = (here,) if _begins_boards(view, row + 1) else (here, next_row)
+    return any(_only_together(above, words) for words in ends)
+
+
+def _begins_boards(view: View, row: int) -> bool:
+    return any(map(is_figure, view.rows.get(row, {}).values()))
 
 
 def _words(view: View, first: int, end: int, column: int) -> list[str]:

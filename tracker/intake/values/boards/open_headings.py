@@ -1,8 +1,10 @@
-"""Lines between rows that take a grade away: 'end of CRB C1S', 'mixed lots, board not identified'."""
+"""Lines between rows that take a grade away, 'end of CRB C1S', 'board not identified', or name none at all: 'C1S'."""
 
+from collections.abc import Collection
 from functools import lru_cache
 
-from tracker.intake.values.boards.grade import names_grade
+from tracker.intake.values.boards.grade import GradeReading, names_grade
+from tracker.intake.values.boards.open_grades import UNCOATED
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
@@ -45,3 +47,10 @@ def _speaks_of_goods(text: str) -> bool:
     for section in ("unknown_board", "board_goods", "header_filler"):
         known.update(place for match in phrases(section).find(text) for place in range(match.first, match.after))
     return all(place in known or not word.isalpha() for place, (word, *_) in enumerate(tokens_of(text)))
+
+
+def coats_any(said: GradeReading, words: str, grades: Collection[str]) -> bool:
+    """'Reels, coated one side' is said of every grade that may be coated; 'coated one side on request' of none."""
+    hedged = any(phrases(section).find(words) for section in ("optional", "negations", "exceptions"))
+    alone = not said.grades and not said.kinds and bool(said.coated_sides)
+    return alone and not hedged and UNCOATED.isdisjoint(grades)

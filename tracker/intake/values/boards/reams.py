@@ -9,6 +9,7 @@ from functools import lru_cache
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 _SHEET = re.compile(r"(?<![\d.,])(\d{2}(?:\.\d+)?)\s*\"?\s*x\s*(\d{2}(?:\.\d+)?)(?![\d.,])\s*\"?")
 _COUNT = re.compile(r"(?<![\d.,])(480|500|1000|1,000)(?!\d)")
@@ -41,7 +42,10 @@ def ream_of(text: str) -> Ream | None:
     """
     folded = fold(text)
     found = _SHEET.findall(folded)
-    if len(found) != 1 or not _speaks_of_weight(text) or find_currencies(text):
+    if len(found) != 1 or not _speaks_of_weight(text):
+        return None
+    if find_currencies(without(text, phrases("weight_words").find(text))):
+        # The 'Pesos' of 'Pesos en libras' is no money.
         return None
     width, length = map(Decimal, found[0])
     if not all(_SHORTEST_IN <= side <= _LONGEST_IN for side in (width, length)):

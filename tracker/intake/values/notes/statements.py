@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry, legend
-from tracker.intake.values.boards.weight import weight_units
+from tracker.intake.values.boards.weights_told import WeightBasis, weight_basis
 from tracker.intake.values.changes.competitors import without_competitors
 from tracker.intake.values.changes.discounts import DiscountTaken, discounts_taken
 from tracker.intake.values.changes.no_offers import shows_how_to_read
@@ -50,7 +50,7 @@ from tracker.intake.values.times.lead_unread import LeadUnread, lead_unread
 from tracker.intake.values.times.validity import Validity, validity
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import outside
-from tracker.trade.quantities import MassUnit, WeightUnit
+from tracker.trade.quantities import MassUnit
 
 
 class Remark(StrEnum):
@@ -73,9 +73,9 @@ class SaysTon:
 
 @dataclass(frozen=True, slots=True)
 class SaysWeightBasis:
-    """On what area basis weights are, or in what unit."""
+    """On what area or sheets weights are, or in what unit."""
 
-    unit: WeightUnit
+    basis: WeightBasis
     words: str
 
 
@@ -226,10 +226,9 @@ def _board_says(clause: str) -> Iterator[Statement]:
     ton = ton_definition(clause)
     if ton is not None and names_plain_ton(clause):
         yield SaysTon(ton, clause)
-    if phrases("weight_words").find(clause):
-        units = weight_units(clause)
-        if len(units) == 1:
-            yield SaysWeightBasis(units[0], clause)
+    weighed = weight_basis(clause)
+    if weighed is not None:
+        yield SaysWeightBasis(weighed, clause)
 
 
 def _of_earlier_lists(before: str) -> bool:

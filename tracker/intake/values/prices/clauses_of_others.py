@@ -3,7 +3,9 @@ another list."""
 
 import re
 
+from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.weight import weight_units
+from tracker.intake.values.boards.weights_told import span_of_weights, weight_basis
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import charge_header
 from tracker.intake.values.freight.delivery import find_delivery
@@ -12,7 +14,7 @@ from tracker.intake.values.orders.other_goods import of_other_goods
 from tracker.intake.values.prices.basis import find_basis
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases, without_words
-from tracker.intake.words.phrases import blanked
+from tracker.intake.words.phrases import blanked, without
 
 _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
@@ -109,6 +111,22 @@ def _has_whole_unit(text: str) -> bool:
     return bool(find_currencies(text)) and find_basis(text) is not None
 
 
+def without_other_money(clause: str) -> str:
+    """'Bought in USD, prices in CHF' without its part about other money than that of the prices; 'SBS in USD, CRB and
+    CUK prices in CAD' and 'USD/ST, prices in EUR/t' say both of prices."""
+    parts = COMMA.split(clause)
+    in_money = [part for part in parts if find_currencies(part)]
+    of_prices = [part for part in in_money if phrases("price_words").find(part)]
+    others = [part for part in in_money if part not in of_prices]
+    if len(of_prices) != 1 or any(map(_may_be_of_prices, others)):
+        return clause
+    return ",".join(part for part in parts if part not in others)
+
+
+def _may_be_of_prices(part: str) -> bool:
+    return find_grade(part) is not None or find_basis(part) is not None or bool(phrases("forms").find(part))
+
+
 def without_payment(clause: str) -> str:
     """'EUR/t, cheques in sterling, 30 days' without its part about means of payment, where the others have a currency
     and a unit of their own."""
@@ -123,11 +141,16 @@ def without_weights(clause: str) -> str:
     parts = COMMA.split(clause)
     of_prices = [part for part in parts if not is_of_board(part)]
     left = ",".join(of_prices) if of_prices and len(of_prices) < len(parts) else clause
+    told = weight_basis(left)
+    if told is not None and (told.of_sheets or told.ream is not None):
+        # 'The weight is lb per 1,000 sheets and the price is $ per cwt'.
+        return blanked(left, [span_of_weights(left)])
     weighed = next(iter(phrases("weight_words").find(left)), None)
-    units = [] if weighed is None else [one for one in phrases("weight_units").find(left) if one.start >= weighed.end]
+    units = [] if weighed is None else [one for one in phrases("weight_units").find(left) if one.end >= weighed.end]
     if weighed is None or not units or _tells_of_money(left[weighed.end : units[0].start]):
         return left
-    return blanked(left, [(weighed.end, units[0].end)])
+    as_money = bool(find_currencies(left[weighed.start : weighed.end]))
+    return blanked(left, [(weighed.start if as_money else weighed.end, units[0].end)])
 
 
 def _tells_of_money(words: str) -> bool:
@@ -137,7 +160,8 @@ def _tells_of_money(words: str) -> bool:
 def is_of_board(clause: str) -> bool:
     """'Weight in lb per 3000 sq ft ream' tells what board weighs, and neither a currency nor what prices are per."""
     weighed = phrases("weight_words").find(clause) and weight_units(clause)
-    return bool(weighed) and not phrases("price_words").find(clause) and not find_currencies(clause)
+    money = find_currencies(without(clause, phrases("weight_words").find(clause)))
+    return bool(weighed) and not phrases("price_words").find(clause) and not money
 
 
 _MARKS = " -–—•*¹²³)"

@@ -12,15 +12,11 @@ from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.amounts_named import names_amount
-from tracker.intake.values.prices.basis import (
-    BasisReading,
-    basis_span,
-    basis_text,
-    find_basis,
-)
+from tracker.intake.values.prices.basis import BasisReading, basis_span, basis_text, find_basis
 from tracker.intake.values.prices.clauses_of_others import (
     is_of_others,
     without_other_lists,
+    without_other_money,
     without_payment,
     without_weights,
 )
@@ -60,7 +56,7 @@ class SaysBasis:
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
     told = without_weights(_without_definition(_without_marks_of_pallets(clause)))
-    clause = beside_exchange(without_other_lists(without_payment(told)))
+    clause = without_other_money(beside_exchange(without_other_lists(without_payment(told))))
     defined = _sign_defined(clause)
     if defined is not None:
         yield SaysCurrency(defined, clause)
