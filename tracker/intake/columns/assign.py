@@ -47,6 +47,7 @@ from tracker.intake.columns.sizes.breaks import amounts_ordered, breaks_of_board
 from tracker.intake.columns.sizes.counted_sizes import counted_sizes
 from tracker.intake.columns.sizes.forms import told_apart_by_form, told_apart_by_load
 from tracker.intake.columns.sizes.packs import with_packs
+from tracker.intake.columns.units.aims import with_aims
 from tracker.intake.columns.units.corner_units import with_corner_unit
 from tracker.intake.columns.units.sides import with_sides
 from tracker.intake.columns.units.units_beside import (
@@ -93,7 +94,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = [weighs_the_lot(column, columns, samples) for column in columns]
     columns = [counts_stock(column, columns, samples) for column in columns]
     columns = with_packs(columns, samples)
-    columns = with_sides(without_widths(columns, samples), samples, table)
+    columns = with_sides(without_widths(with_aims(columns, table), samples), samples, table)
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
     columns = [waiting(holding(column, samples[column.index]), columns, samples[column.index]) for column in columns]
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
