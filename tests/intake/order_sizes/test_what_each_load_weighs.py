@@ -8,7 +8,8 @@ from tracker.intake.values.orders.loads import load_definitions
 
 EACH = [
     "Every pallet is made up to 750 kg net, whatever the board.", "A pallet holds 750 kg", "Each skid carries 750 kg",
-    "We pack 750 kg to the pallet", "A pallet is 750 kg, excluding VAT", "750 kg on each pallet, whatever the grade", "Pallet weight 750 kg throughout",
+    "We pack 750 kg to the pallet", "A pallet is 750 kg, excluding VAT",
+    "750 kg on each pallet, whatever the grade", "Pallet weight 750 kg throughout",
     "Our pallets hold 750 kg of board", "Every pallet weighs 750 kg regardless of grade", "1 Palette = 750 kg netto",
     "Paletten zu je 750 kg", "Eine Palette fasst 750 kg, unabhängig von der Sorte", "Palettengewicht 750 kg",
     "Die Palette wird mit 750 kg gepackt", "Wir packen 750 kg auf jede Palette", "Chaque palette pèse 750 kg",
@@ -62,7 +63,9 @@ def by_trucks(note):
     return lines([["EUR per tonne"], heads, ["GC1", 250, 405, 1290, 1200], [], [note]])
 
 
-@pytest.mark.parametrize("note", ["A truckload is 24 tonnes", "Every truckload is made up to 24 tonnes, whatever the mix."])
+@pytest.mark.parametrize(
+    "note", ["A truckload is 24 tonnes", "Every truckload is made up to 24 tonnes, whatever the mix."]
+)
 def test_truckloads_are_weighed_by_a_sentence(note):
     found = by_trucks(note)
     assert (found["D3"].offer.below_kg, found["E3"].offer.from_kg) == (24000, 24000)
@@ -71,8 +74,8 @@ def test_truckloads_are_weighed_by_a_sentence(note):
 @pytest.mark.parametrize(
     "note",
     ["A truckload is about 24 tonnes", "Truckloads hold up to 24 tonnes", "Max. 24 tonnes per truckload",
-     "A truckload is 24 tonnes, except GD2", "Un camion = 24 tonnes environ", "LKW ca. 24 Tonnen", "Camión de hasta 24 tonnes",
-     "Lastbil cirka 24 ton"],
+     "A truckload is 24 tonnes, except GD2", "Un camion = 24 tonnes environ", "LKW ca. 24 Tonnen",
+     "Camión de hasta 24 tonnes", "Lastbil cirka 24 ton"],
 )  # fmt: skip
 def test_truckloads_that_need_not_weigh_as_much_are_asked_about(note):
     assert all("bracket-unread" in codes(line) for line in by_trucks(note).values())

@@ -1,5 +1,5 @@
-"""What each pallet, roll or truck weighs, in the words before and behind its weight: 'made up to 750 kg net, whatever the
-board', '750 kg to the pallet'; and what says that it is no weight of each of them."""
+"""What each pallet, roll or truck weighs, in the words before and behind its weight: 'made up to 750 kg net, whatever
+the board', '750 kg to the pallet'; and what says that it is no weight of each of them."""
 
 import re
 from functools import lru_cache
@@ -70,7 +70,8 @@ def weighed_by_board(text: str) -> frozenset[str]:
     them may be meant for the others only."""
     parts = (part for clause in clauses(text) for part in re.split(r",(?!\d)", clause))
     of_boards = (part for part in parts if names_grade(part) and find_masses(part))
-    return frozenset(match.value for part in of_boards for match in phrases("bracket").find(part) if match.value in EACH)
+    loads = (match.value for part in of_boards for match in phrases("bracket").find(part))
+    return frozenset(load for load in loads if load in EACH)
 
 
 def is_open(clause: str, mass: Mass) -> bool:
