@@ -9,6 +9,7 @@ from tracker.intake.columns.groups.days import holding, told_from_payment, waiti
 from tracker.intake.columns.groups.places import as_a_place, towns_of_states, with_places
 from tracker.intake.columns.priced.amounts import with_units_of_the_list, without_quantities
 from tracker.intake.columns.priced.own_costs import built_up
+from tracker.intake.columns.priced.package_prices import without_package_prices
 from tracker.intake.columns.priced.prices import price_columns
 from tracker.intake.columns.priced.steps import without_steps
 from tracker.intake.columns.roles.beside import (
@@ -103,7 +104,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = unheaded_remarks(_with_a_product(item_numbers(columns, samples), samples), samples)
     columns = weighed_by_figures(columns, samples)
     columns = prices_by_strange_units(units_of_quantities(counts_of_units(columns, samples), samples), samples)
-    columns = with_units_of_the_list(without_quantities(columns, samples), samples)
+    columns = without_package_prices(with_units_of_the_list(without_quantities(columns, samples), samples), table)
     columns = counted_sizes(columns, samples, table)
     columns = sizes_among_quantities(breaks_of_boards(without_steps(columns, table), table), table)
     columns = lots_on_offer(amounts_ordered(columns, table), table, (*table.titles, *above))
