@@ -21,7 +21,8 @@ EACH = [
 OPEN = [
     "A pallet holds about 750 kg", "Pallets hold up to 750 kg", "Pallets are made up to 750 kg at most",
     "A pallet weighs 600-800 kg", "A pallet weighs 750 kg gross", "Each pallet weighs 750 kg including the wood",
-    "Each pallet is 750 kg, except GD2", "Pallets weigh 750 kg, GD2 800 kg", "Pallets weigh 750 kg; GD2 pallets 800 kg",
+    "Each pallet is 750 kg, except GD2", "Cada palé pesa 750 kg, menos GD2",
+    "Pallets weigh 750 kg, GD2 800 kg", "Pallets weigh 750 kg; GD2 pallets 800 kg",
     "GC1 pallets weigh 750 kg", "Minimum for pallets: 750 kg", "Palette ca. 750 kg", "Paletten bis zu 750 kg",
     "Jede Palette wiegt 750 kg, GD2 800 kg", "Une palette pèse environ 750 kg", "Palettes jusqu'à 750 kg",
     "Chaque palette pèse 750 kg, sauf GD2", "Un palé pesa unos 750 kg", "Palés de hasta 750 kg",

@@ -1,4 +1,4 @@
-"""What a whole package costs, beside the price that it is reckoned from: 'Sheets/pallet | £ per pallet | £ per 1,000'."""
+"""What a package costs, beside the price that it is reckoned from: 'Sheets/pallet | £ per pallet | £ per 1,000'."""
 
 from collections.abc import Mapping
 from dataclasses import replace

@@ -8,7 +8,7 @@ from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.masses import Mass, find_masses, mass_text
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import Found, without
+from tracker.intake.words.phrases import Found, outside, without
 
 EACH = ("pallet", "roll")
 """Loads that all weigh the same only where a list says so."""
@@ -50,8 +50,9 @@ def said_of_some(clause: str, defining: str) -> bool:
 
 
 def excepts_boards(clause: str) -> bool:
-    """'24 t except GD2', and not '24 t excluding VAT' or '… excluding freight'."""
-    behind = [clause[match.end :] for match in phrases("exceptions").find(clause)]
+    """'24 t except GD2', and not '24 t excluding VAT', '… excluding freight' or 'menos de 24 t'."""
+    said = outside(phrases("exceptions").find(clause), phrases("bracket").find(clause))
+    behind = [clause[match.end :] for match in said]
     return any(not any(phrases(section).find(rest) for section in _MONEY) for rest in behind)
 
 
