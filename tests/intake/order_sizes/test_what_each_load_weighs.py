@@ -19,7 +19,8 @@ EACH = [
     "En pall rymmer 750 kg", "Varje pall packas med 750 kg, oavsett kvalitet", "Pallvikt 750 kg",
 ]  # fmt: skip
 OPEN = [
-    "A pallet holds about 750 kg", "Pallets hold up to 750 kg", "Pallets are made up to 750 kg at most",
+    "A pallet holds about 750 kg", "Pallets hold up to 750 kg", "Pallets are made up to 750 kg",
+    "Pallets are made up to 750 kg at most",
     "A pallet weighs 600-800 kg", "A pallet weighs 750 kg gross", "Each pallet weighs 750 kg including the wood",
     "Each pallet is 750 kg, except GD2", "Cada palé pesa 750 kg, menos GD2",
     "Pallets weigh 750 kg, GD2 800 kg", "Pallets weigh 750 kg; GD2 pallets 800 kg",
@@ -74,7 +75,8 @@ def test_truckloads_are_weighed_by_a_sentence(note):
 
 @pytest.mark.parametrize(
     "note",
-    ["A truckload is about 24 tonnes", "Truckloads hold up to 24 tonnes", "Max. 24 tonnes per truckload",
+    ["A truckload is about 24 tonnes", "Truckloads hold up to 24 tonnes", "Truckloads are made up to 24 tonnes",
+     "Max. 24 tonnes per truckload",
      "A truckload is 24 tonnes, except GD2", "Un camion = 24 tonnes environ", "LKW ca. 24 Tonnen",
      "Camión de hasta 24 tonnes", "Lastbil cirka 24 ton"],
 )  # fmt: skip

@@ -59,6 +59,18 @@ def excepts_boards(clause: str) -> bool:
 _MONEY = ("tax", "charges", "carriage")
 
 
+def made_up(text: str) -> list[Found[str]]:
+    """Where 'is made up to' stands, which ends in the words of a limit."""
+    return [match for match in phrases("made_up").find(text) if match.value == "any"]
+
+
+def may_be_most(clause: str) -> bool:
+    """'Pallets are made up to 750 kg' may be the most that one holds; 'every pallet is …' and '… whatever the board'
+    tell what each weighs."""
+    every = len(phrases("made_up").find(clause)) > len(made_up(clause)) or phrases("whatever_board").find(clause)
+    return bool(made_up(clause)) and not every
+
+
 def _of_the_least(defining: str) -> bool:
     """'Minimum for pallets: 750 kg' is an order."""
     least, loads = phrases("minimum").find(defining), phrases("bracket").find(defining)
@@ -79,7 +91,7 @@ def is_open(clause: str, mass: Mass) -> bool:
     """'About 24 t', 'up to 24 t', '24 t environ' and '24 t except …', which no load need weigh; 'made up to 24 t' is
     what each does."""
     before, _, behind = clause.partition(mass.words)
-    words = without(before, phrases("made_up").find(before))
+    words = before if may_be_most(clause) else without(before, made_up(before))
     said = [match for match in phrases("bracket").find(words) if match.value in ("up_to", "below")]
     bounded = bool(said) and not words[said[-1].end :].strip(" .")
     return bounded or excepts_boards(clause) or _ends_in_about(before) or _begins_with_about(behind)

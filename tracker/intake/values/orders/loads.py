@@ -7,7 +7,15 @@ from functools import lru_cache
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.bracket_pieces import HALF_LOAD, VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
-from tracker.intake.values.orders.each_load import EACH, excepts_boards, said_of_some, weight_ahead, weight_of_each
+from tracker.intake.values.orders.each_load import (
+    EACH,
+    excepts_boards,
+    made_up,
+    may_be_most,
+    said_of_some,
+    weight_ahead,
+    weight_of_each,
+)
 from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.words.lists import pattern, phrases, words
 from tracker.intake.words.phrases import Found
@@ -63,7 +71,7 @@ def load_definitions(text: str) -> tuple[LoadDefinition, ...]:
     for clause in clauses(text):
         parts = [one for part in re.split(r",(?!\d)", clause) for one in _each_load(part.strip())]
         told = filter(None, map(_definition, (*parts, *_said_of_the_load_before(clause))))
-        some = excepts_boards(clause)
+        some = excepts_boards(clause) or may_be_most(clause)
         found += (one for one in told if not some and (one.each is None or not said_of_some(clause, one.words)))
     return tuple(found)
 
@@ -123,7 +131,7 @@ def _behind_sign(text: str) -> str:
     sign = _SIGN.match(text)
     if sign is not None:
         return text[sign.end() :]
-    said = [match for section in ("made_up", "weighs") for match in phrases(section).find(text) if match.start == 0]
+    said = [match for match in (*made_up(text), *phrases("weighs").find(text)) if match.start == 0]
     return text[max(match.end for match in said) :].lstrip(" :") if said else ""
 
 
