@@ -37,6 +37,7 @@ PINT_LENGTH = {
     CaliperUnit.INCH: "inch",
     CaliperUnit.MILLIMETRE: "millimeter",
     CaliperUnit.MICROMETRE: "micrometer",
+    CaliperUnit.TENTH_MILLIMETRE: "tenth_millimeter",
     CaliperUnit.HUNDREDTH_MILLIMETRE: "hundredth_millimeter",
 }
 PINT_WEIGHT = {
@@ -63,7 +64,8 @@ def pint_registry():
     import pint
 
     units = pint.UnitRegistry()
-    # It has no name there: its prefixes stand on metres only.
+    # They have no name there: its prefixes stand on metres only.
+    units.define("tenth_millimeter = millimeter / 10")
     units.define("hundredth_millimeter = millimeter / 100")
     return units
 

@@ -28,6 +28,7 @@ class CaliperUnit(StrEnum):
     INCH = "in"
     MILLIMETRE = "mm"
     MICROMETRE = "um"
+    TENTH_MILLIMETRE = "mm/10"
     HUNDREDTH_MILLIMETRE = "mm/100"
 
 
@@ -55,6 +56,7 @@ _UM_PER: dict[CaliperUnit, Fraction] = {
     CaliperUnit.INCH: 1000 * MM_PER_INCH,
     CaliperUnit.MILLIMETRE: Fraction(1000),
     CaliperUnit.MICROMETRE: Fraction(1),
+    CaliperUnit.TENTH_MILLIMETRE: Fraction(100),
     CaliperUnit.HUNDREDTH_MILLIMETRE: Fraction(10),
 }
 _GSM_PER: dict[WeightUnit, Fraction] = {

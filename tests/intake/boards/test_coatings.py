@@ -87,3 +87,23 @@ def test_a_sub_heading_says_how_the_boards_below_it_are_coated(title, head, head
     coated, chip = lines(rows).values()
     assert (coated.offer.grade, coated.offer.coated_sides) == ("FBB", sides)
     assert (chip.offer.grade, chip.offer.coated_sides) == ("URB", None)
+
+
+@pytest.mark.parametrize(
+    ("one", "two"),
+    [
+        ("gestr. 1-seitig", "gestr. 2-seitig"), ("1-seit. gestr.", "2-seit. gestr."), ("gestr. 1s", "gestr. 2s"),
+        ("einseit. gestr.", "zweis. gestr."), ("coat. 1 side", "coat. 2 sides"), ("coated 1S", "coated 2S"),
+        ("couch. 1F", "couch. 2F"), ("estuc. 1C", "estuc. 2C"), ("bestr. 1-sid.", "bestr. 2-sid."),
+        ("enkelbestr.", "dubbelbestr."),
+    ],
+)  # fmt: skip
+def test_coated_sides_in_short(one, two):
+    said = [find_grade(f"GZ {words}") for words in (one, two)]
+    assert [None if reading is None else reading.coated_sides for reading in said] == [1, 2]
+
+
+@pytest.mark.parametrize("words", ["ungestr. 1-seitig", "Rückseite ungestr.", "gestr.", "estuc.", "bestr."])
+def test_without_a_count_of_coated_sides_none_is_told(words):
+    reading = find_grade(f"GZ {words}")
+    assert reading is None or reading.coated_sides not in (1, 2)

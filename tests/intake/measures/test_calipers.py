@@ -143,6 +143,28 @@ def test_hundredths_of_a_millimetre():
     assert (str(line.state), line.offer.caliper_um) == ("accepted", 380)
 
 
+@pytest.mark.parametrize(
+    ("unit", "figure"),
+    [
+        ("1/10 mm", 8), ("tenths of a mm", 8), ("Zehntel mm", 8), ("dixièmes de mm", 8), ("1/10e de mm", 8),
+        ("décimas de mm", 8), ("tiondels mm", 8), ("0,1 mm", 8), ("1/100 mm", 80), ("hundredths of mm", 80),
+        ("Hundertstel mm", 80), ("centièmes de mm", 80), ("centésimas de mm", 80), ("hundradels mm", 80),
+    ],
+)  # fmt: skip
+def test_parts_of_a_millimetre(unit, figure):
+    units = [[None, unit, "g/m²", "EUR/t"], [None, f"({unit})", "g/m²", "EUR/t"]]
+    for below in units:
+        rows = [["Sorte", "Dicke", "Gewicht", "Preis"], below, ["Graupappe", figure, 510, 712]]
+        (line,) = lines(rows).values()
+        assert (str(line.state), line.offer.caliper_um) == ("accepted", 800)
+
+
+def test_a_figure_in_whole_millimetres_below_tenths_of_them_is_asked_about():
+    rows = [["Sorte", "Dicke", "Gewicht", "Preis"], [None, "1/10 mm", "g/m²", "EUR/t"], ["Graupappe", 0.8, 510, 712]]
+    (line,) = lines(rows).values()
+    assert codes(line) == {"caliper-unknown"}
+
+
 def offer(rows, cell):
     """The one offer of a price cell, which must be accepted."""
     line = lines(rows)[cell]

@@ -171,3 +171,42 @@ def test_pallet_lots_behind_order_sizes_are_one_more_and_asked_for_their_weight(
 def test_pallets_of_a_list_are_no_prices():
     found = lines([["Grade", "pt", "lb/MSF", "US$ per cwt", "Pallets"], [*ROLLS[0], 24], [*ROLLS[1], 20]])
     assert {cell[0] for cell in found} == {"D"}
+
+
+@pytest.mark.parametrize(
+    "head",
+    ["Rolls per truck", "Rolls/TL", "Skids/load", "Reels per load", "Rollen je LKW", "Paletten/LKW",
+     "Bobines par camion", "Palettes/camion", "Rollos por camión", "Palés/camión", "Rullar per bil", "Pallar/bil"],
+)  # fmt: skip
+def test_what_a_truck_holds_is_no_price(head):
+    rows = [["US$ per short ton"], ["Grade", "pt", "lb/MSF", "Price", head]]
+    found = lines([*rows, ["SBS C1S", 12, 51, 1268, 22], ["SBS C1S", 18, 76, 1232, 19]])
+    assert {cell: str(line.state) for cell, line in found.items()} == {"D3": "accepted", "D4": "accepted"}
+
+
+def test_figures_like_prices_below_such_a_head_are_not_left_out():
+    rows = [["US$ per short ton"], ["Grade", "pt", "lb/MSF", "Rolls/TL", "Rolls/LTL"]]
+    found = lines([*rows, ["SBS C1S", 12, 51, 1268, 1322], ["SBS C1S", 18, 76, 1232, 1319]])
+    assert {"D3", "D4"} <= found.keys()
+
+
+@pytest.mark.parametrize("head", ["Sheets/packet", "Bogen/Paket", "Feuilles/paquet", "Hojas/paquete", "Ark/paket"])
+def test_sheets_of_a_packet_are_no_prices(head):
+    rows = [["Sorte", "g/m²", "µm", "cm", head, "EUR/100 kg"], ["GC1", 250, 405, "50 x 70", 100, 114.8]]
+    assert set(lines([*rows, ["GC2", 325, 530, "50 x 70", 100, 117.9]])) == {"F2", "F3"}
+
+
+@pytest.mark.parametrize(
+    ("part", "whole"),
+    [
+        ("Part pallet", "Full pallet"), ("Partial skid", "Full skid"), ("Anbruchpalette", "Volle Palette"),
+        ("Teilpalette", "Vollpalette"), ("Palette incomplète", "Palette complète"),
+        ("Palette entamée", "Palette pleine"),
+        ("Palé incompleto", "Palé completo"), ("Delpall", "Hel pall"), ("Bruten pall", "Helpall"),
+    ],
+)  # fmt: skip
+def test_part_and_full_pallets_are_order_sizes_that_nothing_weighs(part, whole):
+    heads = ["Grade", "g/m²", "µm", part, whole, "3 t +"]
+    found = lines([["EUR/t"], heads, ["GC1", 250, 405, 1590, 1470, 1369], ["GD2", 350, 470, 1130, 1040, 956]])
+    assert all(codes(found[cell]) == {"bracket-unread"} for cell in ("D3", "E3", "D4", "E4"))
+    assert {str(found[cell].state) for cell in ("F3", "F4")} == {"accepted"}

@@ -109,3 +109,45 @@ EXPORT_HEAD = ["Board", "pt", "lb/MSF"]
 def test_a_class_of_discount_takes_nothing_off():
     rows = [[*EXPORT_HEAD, "Disc. class", "USD/ST"], [*BOARD, "A", 1190], ["CRB", 18, 70, "B", 850]]
     assert {str(line.state) for line in lines(rows).values()} == {"accepted"}
+
+
+DISCOUNTED = [(1232, 1400, 12), (1210, 1375, 12), (1192.5, 1325, 10)]
+
+
+def beside_a_discount(heads, figures):
+    """Which of the columns D, E and F hold offers, each with its state."""
+    rows = [[*board[:3], *row] for board, row in zip(BOARDS, figures, strict=True)]
+    return {cell[0]: str(line.state) for cell, line in lines([["EUR/t"], [*HEAD[:3], *heads], *rows]).items()}
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [
+        ("Your price", "List", "Disc."), ("Your price", "General tariff", "Discount %"),
+        ("Ihr Preis", "Allgemeine Preisliste", "Rabatt"), ("Votre prix", "Tarif général", "Remise"),
+        ("Su precio", "Tarifa general", "Dto."), ("Ert pris", "Generellt pris", "Rabatt %"),
+        ("Price A", "Price B", "Discount"), ("Prix A", "Prix B", "Remise"),
+    ],
+)  # fmt: skip
+def test_what_a_discount_leaves_of_another_price_is_the_price_to_pay(heads):
+    assert beside_a_discount(heads, DISCOUNTED) == {"D": "accepted"}
+    in_words = [(net, listed, f"{share} %") for net, listed, share in DISCOUNTED]
+    assert beside_a_discount(heads, in_words) == {"D": "accepted"}
+    in_money = [(net, listed, listed - net) for net, listed, _ in DISCOUNTED]
+    assert beside_a_discount(heads, in_money) == {"D": "accepted"}
+    turned = [(listed, net, share) for net, listed, share in DISCOUNTED]
+    assert beside_a_discount(("Prix A", "Prix B", heads[2]), turned) == {"E": "accepted"}
+
+
+@pytest.mark.parametrize("heads", [("Votre prix", "Tarif général", "Remise"), ("Price A", "Price B", "Discount")])
+def test_where_one_row_does_not_fit_the_discount_is_asked_about(heads):
+    figures = [DISCOUNTED[0], (1210, 1375, 13), DISCOUNTED[2]]
+    assert set(beside_a_discount(heads, figures).values()) == {"question"}
+
+
+@pytest.mark.parametrize(
+    "heads", [("Price, cash", "Price", "Discount"), ("Pris A", "Pris B", "Kontantrabatt vid betalning inom 10 dagar"),
+              ("Preis A", "Preis B", "Skonto")]
+)  # fmt: skip
+def test_a_discount_that_hangs_on_the_day_of_payment_is_asked_about(heads):
+    assert "accepted" not in beside_a_discount(heads, DISCOUNTED).values()

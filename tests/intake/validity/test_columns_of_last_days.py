@@ -39,3 +39,22 @@ def test_prices_with_a_last_day_beside_them_stay_prices():
 
 def test_figures_below_such_a_head_are_prices_beside_those_of_the_list():
     assert [codes(line) for line in listed("Price firm", 1300, 1000).values()] == [{"prices-disagree"}] * 2
+
+
+@pytest.mark.parametrize(
+    "head",
+    ["Firm through", "Prices firm to", "Price firm thru", "Fest bis", "Preise fest bis", "Prix ferme jusqu'au",
+     "Firme hasta", "Precio firme hasta", "Fast t.o.m.", "Fast pris t.o.m."],
+)  # fmt: skip
+def test_words_that_lead_to_a_last_day_head_last_days(head):
+    found = listed(head, date(2027, 3, 31), date(2027, 1, 1))
+    assert {cell: line.offer.valid_until for cell, line in found.items()} == {
+        "D3": date(2027, 3, 31),
+        "D4": date(2027, 1, 1),
+    }
+
+
+def test_with_a_day_such_words_head_prices():
+    rows = [["EUR/t"], ["Grade", "g/m²", "µm", "Firm through 31 March 2027", "Firm through 30 June 2027"]]
+    found = lines([*rows, [*BOARDS[0], 1240], [*BOARDS[1], 930]])
+    assert [found[cell].offer.valid_until for cell in ("D3", "E3")] == [date(2027, 3, 31), date(2027, 6, 30)]

@@ -9,6 +9,7 @@ from tracker.intake.columns.groups.days import holding, told_from_payment, waiti
 from tracker.intake.columns.groups.places import as_a_place, towns_of_states, with_places
 from tracker.intake.columns.priced.amounts import with_units_of_the_list, without_quantities
 from tracker.intake.columns.priced.own_costs import built_up
+from tracker.intake.columns.priced.package_prices import without_package_prices
 from tracker.intake.columns.priced.prices import price_columns
 from tracker.intake.columns.priced.steps import without_steps
 from tracker.intake.columns.roles.beside import (
@@ -47,6 +48,7 @@ from tracker.intake.columns.sizes.breaks import amounts_ordered, breaks_of_board
 from tracker.intake.columns.sizes.counted_sizes import counted_sizes
 from tracker.intake.columns.sizes.forms import told_apart_by_form, told_apart_by_load
 from tracker.intake.columns.sizes.packs import with_packs
+from tracker.intake.columns.units.aims import with_aims
 from tracker.intake.columns.units.corner_units import with_corner_unit
 from tracker.intake.columns.units.sides import with_sides
 from tracker.intake.columns.units.units_beside import (
@@ -93,7 +95,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = [weighs_the_lot(column, columns, samples) for column in columns]
     columns = [counts_stock(column, columns, samples) for column in columns]
     columns = with_packs(columns, samples)
-    columns = with_sides(without_widths(columns, samples), samples, table)
+    columns = with_sides(without_widths(with_aims(columns, table), samples), samples, table)
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
     columns = [waiting(holding(column, samples[column.index]), columns, samples[column.index]) for column in columns]
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
@@ -103,7 +105,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = unheaded_remarks(_with_a_product(columns, samples), samples)
     columns = weighed_by_figures(columns, samples)
     columns = prices_by_strange_units(units_of_quantities(counts_of_units(columns, samples), samples), samples)
-    columns = with_units_of_the_list(without_quantities(columns, samples), samples)
+    columns = without_package_prices(with_units_of_the_list(without_quantities(columns, samples), samples), table)
     columns = counted_sizes(columns, samples, table)
     columns = sizes_among_quantities(breaks_of_boards(without_steps(columns, table), table), table)
     columns = lots_on_offer(amounts_ordered(columns, table), table, (*table.titles, *above))

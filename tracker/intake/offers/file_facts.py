@@ -40,6 +40,7 @@ from tracker.intake.values.notes.statements import (
     statements,
 )
 from tracker.intake.values.orders.brackets import Bracket
+from tracker.intake.values.orders.each_load import is_open, weighed_by_board
 from tracker.intake.values.orders.loads import WHOLE_LOADS, load_at_end, load_definitions
 from tracker.intake.values.orders.loads_priced import priced_alike
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
@@ -226,12 +227,15 @@ def _dollars(text: str) -> Iterator[str]:
 def _loads(texts: Iterable[str]) -> dict[str, Mass]:
     """What a truckload, half of one, pallet or roll weighs: 'Truckload = 40,000 lb'. Said two ways, it says nothing."""
     found: dict[str, set[Mass]] = {}
+    by_board: set[str] = set()
     for text in texts:
+        by_board |= weighed_by_board(text)
         for clause in clauses(text):
             loads = {match.value for match in phrases("bracket").find(clause)} & {*WHOLE_LOADS, "pallet", "roll"}
             # '5 t to 1/2 truck' weighs no truck.
             masses = () if _FRACTION.search(clause) else find_masses(clause)
-            if len(loads) == 1 and loads.issubset(WHOLE_LOADS) and len(masses) == 1 and load_at_end(clause) is None:
+            whole = len(loads) == 1 and loads.issubset(WHOLE_LOADS) and load_at_end(clause) is None
+            if whole and len(masses) == 1 and not is_open(clause, masses[0]):
                 found.setdefault(loads.pop(), set()).add(masses[0])
         for definition in load_definitions(text):
             if definition.weight is not None:
@@ -240,7 +244,7 @@ def _loads(texts: Iterable[str]) -> dict[str, Mass]:
                 found.setdefault(definition.kind, set()).add(definition.begins)
             if definition.full_load is not None:
                 found.setdefault("truckload", set()).add(definition.full_load)
-    return {load: masses.pop() for load, masses in found.items() if len(masses) == 1}
+    return {load: masses.pop() for load, masses in found.items() if len(masses) == 1 and load not in by_board}
 
 
 _FRACTION = re.compile(r"[½¼¾⅓⅔]|(?<![\d/])\d/\d(?![\d/])")

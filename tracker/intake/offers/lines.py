@@ -36,7 +36,7 @@ from tracker.intake.offers.notes.of_some_lines import OfSomeLines
 from tracker.intake.offers.notes.of_some_vendors import OfSomeVendors
 from tracker.intake.offers.notes.parts_of_rows import parts_of_row
 from tracker.intake.offers.notes.said import Said
-from tracker.intake.offers.notes.scope import Level, Scope
+from tracker.intake.offers.notes.scope import HEADING, Level, Scope
 from tracker.intake.offers.orders.brackets import brackets_of
 from tracker.intake.offers.orders.load_terms import drop_told_of_loads, load_of
 from tracker.intake.offers.orders.sizes_unread import SizesUnread
@@ -207,7 +207,7 @@ class TableReader:
         if key not in self._scopes:
             headings = self._in_force.at(whole.row.headings)
             around = self._of_vendors.left_to(self._levels, vendor)
-            levels = (Level("heading", headings), *around) if headings else around
+            levels = (Level(HEADING, headings), *around) if headings else around
             if whole.row.lines:
                 levels = (Level("own lines", whole.row.lines, of_row=True, unsure=whole.row.unsure), *levels)
             levels = self._of_some.left_to_row(self._footnotes.left(levels, carried), own)

@@ -1,6 +1,6 @@
 """Steps on the way to the price: 'Base | Adder | Price', where in every row the last is the first and the second."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
 from decimal import Decimal
 from itertools import product
@@ -25,6 +25,7 @@ _BETWEEN = (CHARGES - {Role.FREIGHT}) | {Role.PRICE, None}
 """What may lead from one price to the next. Freight makes a delivered price of it, which is an offer of its own."""
 
 _Figures = Mapping[int, Decimal]
+_Way = Callable[[Decimal, Decimal, Decimal], bool]
 
 
 def without_steps(columns: list[Column], table: Table) -> list[Column]:
@@ -49,6 +50,10 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
             # 'Dec price | change | Nov price': what changed since, and no way to what is to be paid.
             continue
         in_order = start.index < price.index and step.index < price.index and start is not step
+        if step.role is Role.DISCOUNT:
+            if start is not price and not _hangs(step, price) and _discounted(start, step, price, figures):
+                roles |= {start.index: _of_start(start), step.index: Role.CHANGE}
+            continue
         if not in_order or not _is_larger(figures[start.index], figures[step.index]):
             continue
         first, second, last = (figures[column.index] for column in (start, step, price))
@@ -63,6 +68,19 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
                 roles[price.index] = Role.PRICE
     roles |= _summed_up(starts, between, prices, figures) | _after_discount(columns, starts, between, prices, table)
     return [replace(column, role=roles[column.index]) if column.index in roles else column for column in columns]
+
+
+def _discounted(start: Column, discount: Column, price: Column, figures: Mapping[int, _Figures]) -> bool:
+    """'Your price | List | Discount': whichever comes first, the discount is taken off the one and leaves the other."""
+    shares = {row: abs(share) for row, share in figures[discount.index].items()}
+    return _leads(figures[start.index], shares, figures[price.index], (_taken_off, _share_taken_off))
+
+
+def _hangs(discount: Column, price: Column) -> bool:
+    """'Skonto', 'Volume rebate', 'Pick-up allowance': what is left by it is a price to some buyers only."""
+    said = (*discount.said, *price.said)
+    hung = any(phrases("discount_hangs").find(head.text) and not phrases("yearly").find(head.text) for head in said)
+    return hung or any(map(says_delivery, discount.said))
 
 
 def _of_start(column: Column) -> Role:
@@ -143,8 +161,15 @@ def _says_more(column: Column) -> bool:
 def _figures(table: Table, column: Column) -> dict[int, Decimal]:
     rows = {row.index: table.view.rows[row.index] for row in table.rows[:_LOOKED_AT]}
     cells = ((row, found.get(column.index)) for row, found in rows.items() if not _sums_up(found))
-    figures = ((row, sure_figure(cell)) for row, cell in cells if cell is not None)
+    figures = ((row, sure_figure(_without_percent(cell, column))) for row, cell in cells if cell is not None)
     return {row: figure for row, figure in figures if figure is not None}
+
+
+def _without_percent(cell: Cell, column: Column) -> Cell:
+    """'12 %' below 'Remise' as 12."""
+    bare = cell.text.strip().removesuffix("%").rstrip()
+    share = column.role is Role.DISCOUNT and isinstance(cell.value, str) and bare != cell.text.strip()
+    return cell._replace(value=bare, text=bare) if share else cell
 
 
 def _sums_up(row: Mapping[int, Cell]) -> bool:
@@ -153,13 +178,13 @@ def _sums_up(row: Mapping[int, Cell]) -> bool:
     return is_total(label)
 
 
-def _leads(start: _Figures, step: _Figures, price: _Figures) -> bool:
+def _leads(start: _Figures, step: _Figures, price: _Figures, ways: Iterable[_Way] | None = None) -> bool:
     """One way of reckoning holds in every row that has the price and its start, and in two rows changes something."""
     rows = [row for row in price if start.get(row) and price[row] > 0]
     changed = [row for row in rows if step.get(row)]
     if len(changed) < _FEWEST_ROWS and not (changed and len(rows) > len(changed)):
         return False
-    return any(all(way(start[row], step.get(row, Decimal(0)), price[row]) for row in rows) for way in _WAYS)
+    return any(all(way(start[row], step.get(row, Decimal(0)), price[row]) for row in rows) for way in ways or _WAYS)
 
 
 def _added(start: Decimal, step: Decimal, price: Decimal) -> bool:

@@ -1,5 +1,5 @@
 """How many sheets a package holds, below a head that could be one of prices: 'Per carton' over 500 and 250, 'Sheets'
-beside 'Pallet'."""
+beside 'Pallet', 'Sheets/packet'; and how many rolls or pallets a truck holds."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
@@ -11,6 +11,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headers.heads import PRICE_ROLES
 from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.heads.held import pieces_held
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.basis import basis_text
 from tracker.intake.words.lists import phrases
@@ -24,7 +25,11 @@ def with_packs(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> 
     """Columns of round counts under nothing but 'per' and a package, beside prices per something else, and under the
     sheets of which so many are on a pallet."""
     columns = _with_sheets_of_pallets(columns, samples)
-    packs = [column for column in columns if _names_a_package(column) and _are_counts(samples[column.index])]
+    packs = [
+        column
+        for column in columns
+        if (_names_a_package(column) and _are_counts(samples[column.index])) or _holds(column, samples[column.index])
+    ]
     others = [column for column in columns if _may_be_priced(column) and column not in packs]
     if not packs or not any(any(map(is_figure, samples[column.index])) for column in others):
         return columns
@@ -43,6 +48,21 @@ def _with_sheets_of_pallets(columns: list[Column], samples: Mapping[int, Sequenc
     if set(forms.values()) != {"sheet"} or not pallets or not sheets:
         return columns
     return [replace(column, role=Role.PACKING) if column.index in pallets | sheets else column for column in columns]
+
+
+def _holds(column: Column, cells: Sequence[Cell]) -> bool:
+    """'Rolls per truck' over 22 and 19, 'Sheets/packet' over 100; over 1,180 'Rolls/TL' may head prices of rolls."""
+    held = pieces_held(column.text) if column.said and not column.currencies else None
+    if held is None:
+        return False
+    if held[0] in ("sheet", "sheets"):
+        return _are_counts(cells)
+    counts = [_count(cell) for cell in cells]
+    return bool(counts) and all(one is not None and 0 < one <= _MOST_PIECES and one == int(one) for one in counts)
+
+
+_MOST_PIECES = 99
+"""Rolls or pallets of a truck or a container; common practice, no source."""
 
 
 def _names_pallets(column: Column) -> bool:

@@ -25,12 +25,14 @@ from tracker.intake.values.notes.line_defaults import LineDefault, line_defaults
 from tracker.intake.values.notes.statements import SaysWeightBasis, Statement, statements
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_of_group import lead_of_group
 from tracker.intake.values.times.lead_remarked import lead_remarked
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import phrases
 
 S = TypeVar("S")
+HEADING = "heading"
 
 
 @dataclass(frozen=True)
@@ -72,7 +74,9 @@ class Level:
     def _states(self, text: str) -> tuple[Statement, ...]:
         """What one of its texts states; what is said of some rows alone may name their lead time by itself."""
         if not self.of_row:
-            return tuple(without_own_charges(text, statements(text)))
+            said = tuple(without_own_charges(text, statements(text)))
+            heads = self.name == HEADING and not any(isinstance(one, LeadTime | LeadUnread) for one in said)
+            return (*said, of_group) if heads and (of_group := lead_of_group(text)) is not None else said
         lead = lead_remarked(text)
         if self.unsure:
             return () if lead is None else (LeadUnread(text.strip()),)
@@ -193,12 +197,9 @@ def _calls_a_board(text: str) -> bool:
     for words in (grade.words, *measures):
         rest = rest.replace(words, " ", 1)
     between = text.partition(grade.words)[2].partition(measures[0])[0]
-    return text.startswith(grade.words) and not any(map(str.isdecimal, rest)) and not _hedged(between)
-
-
-def _hedged(between: str) -> bool:
-    """'GC2 from 300 g/m²' begins a row of weights, and is none of them."""
-    return bool(phrases("bracket").find(between))
+    # 'GC2 from 300 g/m²' begins a row of weights, and is none of them.
+    hedged = bool(phrases("bracket").find(between))
+    return text.startswith(grade.words) and not any(map(str.isdecimal, rest)) and not hedged
 
 
 @dataclass(frozen=True)
@@ -243,7 +244,7 @@ class Scope:
         for level in self.levels:
             if level.all_of(LeadTime):
                 return ()
-            if level.of_row and level.all_of(LeadUnread):
+            if (level.of_row or level.name == HEADING) and level.all_of(LeadUnread):
                 return level.all_of(LeadUnread)
         return ()
 

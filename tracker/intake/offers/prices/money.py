@@ -12,7 +12,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.parts_of_rows import of_parts
 from tracker.intake.offers.notes.said import Said, at
-from tracker.intake.offers.notes.scope import Level, Scope
+from tracker.intake.offers.notes.scope import HEADING, Level, Scope
 from tracker.intake.offers.prices.no_currency import counted_or_marked
 from tracker.intake.offers.prices.of_all_prices import (
     excepts,
@@ -140,7 +140,7 @@ def _put_head(claims: list[tuple[Claim[str], ...]], of_head: Iterable[Claim[str]
 
 def _said_anew(scope: Scope, kind: type[SaysCurrency] | type[SaysBasis]) -> bool:
     """'From here down prices are US$ per MSF' among the rows: the heads hold for those above."""
-    said = (one for level in scope.levels if level.name == "heading" for one in level.all_of(kind))
+    said = (one for level in scope.levels if level.name == HEADING for one in level.all_of(kind))
     return any(phrases("from_here_on").find(one.words) for one in said)
 
 
@@ -248,7 +248,7 @@ def _stated_basis(
         elsewhere = bool(bases & claimed.around(level).bases) and not of_all_prices(words, unit)
         elsewhere = elsewhere or claimed.beside(bases) or leaves_out(said.words, prices.parts)
         excused = _gives_way(words, nearer) or elsewhere or is_of_that_unit(words, unit)
-        of_rows = level.of_row or level.of_some or level.name == "heading"
+        of_rows = level.of_row or level.of_some or level.name == HEADING
         yield replace(basis_claim(said.value.basis, said.where, words, facts, excused), of_rows=of_rows)
 
 

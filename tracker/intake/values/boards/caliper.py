@@ -21,6 +21,7 @@ _UM_PER = {
     CaliperUnit.INCH: Decimal(25400),
     CaliperUnit.MILLIMETRE: Decimal(1000),
     CaliperUnit.MICROMETRE: Decimal(1),
+    CaliperUnit.TENTH_MILLIMETRE: Decimal(100),
     CaliperUnit.HUNDREDTH_MILLIMETRE: Decimal(10),
 }
 # What a sheet or roll of paperboard can measure, from thin cover to pasted chip; common practice, no source. The four

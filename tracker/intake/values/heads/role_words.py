@@ -7,6 +7,7 @@ from functools import lru_cache
 from tracker.intake.values.boards.caliper import MICRON_SIGN, caliper_unit
 from tracker.intake.values.boards.weight import weight_units, without_density
 from tracker.intake.values.freight.delivery import leads_to_a_place
+from tracker.intake.values.heads.last_days import heads_last_days
 from tracker.intake.values.heads.roles import MONEY, Role, RoleReading
 from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
 from tracker.intake.values.heads.yields import tells_yield
@@ -37,8 +38,8 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     dense = without_density(text) != text and not weight_units(text)
     if _numbers_papers(text) or _holds_of_another(text) or dense:
         return (RoleReading(Role.PROPERTY, 1.0, text),)
-    if tells_yield(text):
-        return (RoleReading(Role.YIELD, 1.0, text),)
+    if tells_yield(text) or heads_last_days(text):
+        return (RoleReading(Role.YIELD if tells_yield(text) else Role.VALIDITY, 1.0, text),)
     if _is_bulk_in_length(text):
         return (RoleReading(Role.CALIPER, 0.95, text),)
     strengths: dict[Role, RoleReading] = {}
@@ -56,8 +57,7 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
             strengths[reading.role] = reading
     for reading in [] if by_words or share_of_price(text) is not None else _by_likeness(text):
         known = strengths.get(reading.role)
-        together = reading.strength if known is None else max(0.85, known.strength)
-        strengths[reading.role] = RoleReading(reading.role, together, text)
+        strengths[reading.role] = replace(reading, strength=max(0.85, known.strength)) if known is not None else reading
     if weighs_a_package(text):
         kept = {role: reading for role, reading in strengths.items() if role not in _OF_BOARDS_OR_MONEY}
         strengths = {**kept, Role.PACKING: RoleReading(Role.PACKING, 1.0, text)}

@@ -7,11 +7,20 @@ from functools import lru_cache
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.bracket_pieces import HALF_LOAD, VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
-from tracker.intake.values.orders.masses import Mass, find_masses, mass_text
+from tracker.intake.values.orders.each_load import (
+    EACH,
+    excepts_boards,
+    made_up,
+    may_be_most,
+    said_of_some,
+    weight_ahead,
+    weight_of_each,
+)
+from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.words.lists import pattern, phrases, words
 from tracker.intake.words.phrases import Found
 
-LOADS = (*VEHICLES, "pallet", "roll")
+LOADS = (*VEHICLES, *EACH)
 """What an order may be counted in, and weighed only where the file says what one weighs."""
 
 
@@ -55,19 +64,15 @@ class LoadDefinition:
 _SIGN = re.compile(r"\s*(?:[:=]|-\s|–\s)\s*")
 
 
-# 'netto', 'net' and 'nett': the board alone. A gross weight defines nothing. 'Reels of 800 kg each' says no more than
-# 'Reels of 800 kg'.
-_NET = re.compile(r"\s+(?:nett?o?|each|apiece|je|chacune?|cada una?|vardera)\.?$", re.IGNORECASE)
-
-
 @lru_cache(maxsize=4096)
 def load_definitions(text: str) -> tuple[LoadDefinition, ...]:
     """The loads that a note defines by weight. () where it defines none."""
     found: list[LoadDefinition] = []
     for clause in clauses(text):
-        for part in re.split(r",(?!\d)", clause):
-            found += filter(None, map(_definition, _each_load(part.strip())))
-        found += filter(None, (_definition(said) for said in _said_of_the_load_before(clause)))
+        parts = [one for part in re.split(r",(?!\d)", clause) for one in _each_load(part.strip())]
+        told = filter(None, map(_definition, (*parts, *_said_of_the_load_before(clause))))
+        some = excepts_boards(clause) or may_be_most(clause)
+        found += (one for one in told if not some and (one.each is None or not said_of_some(clause, one.words)))
     return tuple(found)
 
 
@@ -91,60 +96,34 @@ def _each_load(part: str) -> list[str]:
     return [part]
 
 
-def _each_ahead(before: str) -> Mass | None:
-    """'800 kg per' before 'reel'; 'about 800 kg per reel' defines nothing."""
-    words = before.split()
-    per = bool(words) and phrases("per").whole(words[-1]) is not None
-    return mass_text(" ".join(words[:-1])) if per else None
-
-
 def _apart(part: str) -> str:
-    """'Rullvikt: 750 kg' as 'rulle: 750 kg'."""
+    """'Rullvikt: 750 kg' and 'Rullvikt 750 kg' as 'rulle: 750 kg'."""
     for match in reversed(phrases("load_weights").find(part)):
-        load = words("bracket")[match.value][0]
-        part = f"{part[: match.start]}{load}{part[match.end :]}"
+        load, behind = words("bracket")[match.value][0], part[match.end :]
+        sign = "" if _behind_sign(behind.strip()) or not weight_of_each(behind) else ":"
+        part = f"{part[: match.start]}{load}{sign}{behind}"
     return part
 
 
-def _definition(part: str) -> LoadDefinition | None:
-    part = _apart(part)
+def _definition(text: str) -> LoadDefinition | None:
+    part = _apart(text)
     named = [match for match in phrases("bracket").find(part) if match.value in LOADS]
     if not named or len({match.value for match in named}) != 1:
         return None
     kind = named[0].value
-    each = _each_ahead(part[: named[0].start]) if kind in ("pallet", "roll") else None
+    each = weight_ahead(part[: named[0].start]) if kind in EACH else None
     if each is not None:
-        return LoadDefinition(kind, part, each=each)
+        return LoadDefinition(kind, text, each=each)
     rest = _behind_sign(part[named[-1].end :].lstrip(" )."))
     if not rest:
         return None
-    if kind in ("pallet", "roll"):
-        # 'max. 1,000 kg' or 'about 800 kg' define nothing.
-        each = mass_text(_NET.sub("", _without_more_of_it(_of_all_boards_taken(rest)).strip(" .)")))
-        return LoadDefinition(kind, part, each=each) if each is not None else None
+    if kind in EACH:
+        each = weight_of_each(rest)
+        return LoadDefinition(kind, text, each=each) if each is not None else None
     bracket = bracket_text(rest.strip())
     if bracket is None or bracket.not_weight:
         return None
     return LoadDefinition(kind, part, bracket=bracket)
-
-
-def _without_more_of_it(text: str) -> str:
-    """'800 kg and are 40 in wide' without what else the load is; 'and more' would make it no weight of each."""
-    for joint in re.finditer(rf"\s{pattern('range', 'and')}\s", text, re.IGNORECASE):
-        behind = text[joint.end() :]
-        said = any(match.start == 0 for match in phrases("weighs").find(behind))
-        if said and not find_masses(behind) and mass_text(text[: joint.start()]) is not None:
-            return text[: joint.start()]
-    return text
-
-
-def _of_all_boards_taken(text: str) -> str:
-    """'800 kg for all grades' and '800 kg for the breaks below' without the last words, which take nothing away."""
-    sizes = [match for match in phrases("for_order_sizes").find(text) if not text[match.end :].strip(" .)")]
-    text = text[: sizes[0].start] if sizes else text
-    said = phrases("all_of_them").find(text)
-    before = text[: said[0].start].split() if said else []
-    return " ".join(before[:-1]) if len(before) > 2 and not before[-1][0].isdigit() else text
 
 
 def _behind_sign(text: str) -> str:
@@ -152,8 +131,8 @@ def _behind_sign(text: str) -> str:
     sign = _SIGN.match(text)
     if sign is not None:
         return text[sign.end() :]
-    said = [match for match in phrases("weighs").find(text) if match.start == 0]
-    return text[said[0].end :].lstrip(" :") if said else ""
+    said = [match for match in (*made_up(text), *phrases("weighs").find(text)) if match.start == 0]
+    return text[max(match.end for match in said) :].lstrip(" :") if said else ""
 
 
 def load_at_end(words: str) -> Found[str] | None:
