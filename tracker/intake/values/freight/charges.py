@@ -193,9 +193,15 @@ def _without_amount(part: str) -> ChargeWords | None:
         return None
     kind, label = ChargeKind(named[0].value), label_of(part, named)
     surcharge = kind is ChargeKind.ENERGY or bool(phrases("surcharge_words").find(label))
-    surcharge = surcharge or bool(phrases("added_on_top").find(part))
+    surcharge = surcharge or bool(phrases("added_on_top").find(part)) or _is_paid_on_some_board(part, kind)
     told = phrases("surcharge_applies").find(part) or find_currencies(part) or _PERCENT.search(fold(part))
     return ChargeWords(kind, label) if surcharge and told else None
+
+
+def _is_paid_on_some_board(part: str, kind: ChargeKind) -> bool:
+    """'Für SBS berechnen wir einen Rohstoffzuschlag von 60 EUR/t' is charged, whether or not it is told apart on which
+    boards; freight alone makes no cost look whole."""
+    return kind is not ChargeKind.FREIGHT and is_of_some_board(part) and next(prices_within(part), None) is not None
 
 
 def _stated_in(part: str) -> list[Found[str]]:
