@@ -1,6 +1,7 @@
 """Whether what a note says of some boards is said of this one."""
 
 import re
+from decimal import Decimal
 
 from tracker.intake.offers.draft import Draft
 from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan
@@ -22,11 +23,22 @@ def holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> boo
     return not boards.spans or any(_may_be_within(span, draft) for span in boards.spans)
 
 
+def surely_holds_for(boards: BoardsMeant, draft: Draft) -> bool:
+    """Whether a board that may be meant by what it measures is known to be so: its own measure is said."""
+    measures = ((span, _measure(span, draft)) for span in boards.spans)
+    return not boards.spans or any(measure is not None and span.may_hold(measure) for span, measure in measures)
+
+
 def _may_be_within(span: MeasureSpan, draft: Draft) -> bool:
     """A board whose measure is not said, or only estimated, may be meant as well."""
-    estimated = draft.grammage_from is GrammageFrom.ESTIMATED
-    measure = draft.caliper_um if span.of_caliper else None if estimated else draft.grammage_gsm
+    measure = _measure(span, draft)
     return measure is None or span.may_hold(measure)
+
+
+def _measure(span: MeasureSpan, draft: Draft) -> Decimal | None:
+    """What a board measures of that of which a note speaks; None where it is not said, or only estimated."""
+    estimated = draft.grammage_from is GrammageFrom.ESTIMATED
+    return draft.caliper_um if span.of_caliper else None if estimated else draft.grammage_gsm
 
 
 _CODE = re.compile(r"(?<!\w)([A-Z]{2}[1-4]|G[CDGKNTZ]|[AU][CDTZ])(?!\w)")

@@ -239,12 +239,13 @@ class Scope:
 
     @cached_property
     def lead_unread(self) -> tuple[Said[LeadUnread], ...]:
-        """What speaks of these rows' own lead time and can't be read, where nothing nearer tells it."""
+        """What speaks of these rows' own lead time and can't be read, where nothing nearer tells it; what tells one
+        beside it may be of the same boards."""
         for level in self.levels:
-            if level.all_of(LeadTime):
-                return ()
             if level.of_row and level.all_of(LeadUnread):
                 return level.all_of(LeadUnread)
+            if level.all_of(LeadTime):
+                return ()
         return ()
 
     @cached_property

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from tracker.intake.values.boards.board_ahead import board_ahead
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.measures_ahead import measures_ahead
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.times.lead import lead_text
@@ -29,6 +30,8 @@ def boards_excepted(text: str) -> Excepted | None:
     for match in phrases("excepted").find(text):
         before, behind = text[: match.start].rstrip(_STOPS), text[match.end :].lstrip()
         words, rest = boards_ahead(_without_article(behind))
+        if not words:
+            words, rest = measures_ahead(behind)
         if words:
             # 'Except SBS, lead time is 4 weeks' says it of the others first.
             others, own = (before, _said_of_them(rest)) if before else (rest.strip(_STOPS), "")

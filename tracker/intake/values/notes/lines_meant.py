@@ -28,7 +28,7 @@ from tracker.intake.values.times.lead_remarked import lead_of_some
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, outside
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,6 +76,9 @@ def _of_others(text: str) -> LinesMeant | None:
     found = boards_excepted(text)
     if found is None or _excepts_of_units(text):
         return None
+    if _tells_others(boards_named(found.behind)):
+        # Of 'except SBS: 5 t, and CUK: 3 t' it is not told apart for whom the rest holds.
+        return LinesMeant("", boards=found.boards)
     return LinesMeant(of_excepted(found.others, found.behind), boards=found.boards, others=found.others)
 
 
@@ -244,15 +247,12 @@ def _of_each(boards: BoardsMeant, rest: str) -> str:
     it is not told apart whom it concerns, so to none."""
     exact = all(span.low == span.high for span in boards.spans)
     named = boards.rest.casefold()
-    return rest.strip() if exact and not any(map(str.isalpha, _JOINING.sub(" ", named))) else ""
-
-
-_JOINING = re.compile(_JOINED)
+    return rest.strip() if exact and not any(map(str.isalpha, re.sub(_JOINED, " ", named))) else ""
 
 
 def _behind_words(text: str) -> LinesMeant | None:
-    """'Minimum for 20 pt: 10,000 lb', 'Energy surcharge of 3 % on SBS'."""
-    for match in phrases("about_lines").find(text):
+    """'Minimum for 20 pt: 10,000 lb', 'Energy surcharge of 3 % on SBS'; no 'a' of 'superiores a 350 g/m²'."""
+    for match in outside(phrases("about_lines").find(text), phrases("open_measures").find(text)):
         if text[: match.start].rstrip()[-1:].isdigit():
             # '18 to 24 pt' is a span.
             continue
