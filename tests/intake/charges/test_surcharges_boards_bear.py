@@ -19,17 +19,27 @@ def _found(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "SBS is invoiced with a surcharge of 60 EUR/t for raw material, which is not included in the price; all other "
-        "grades bear no surcharge.",
-        "SBS wird mit einem Rohstoffzuschlag von 60 EUR/t berechnet, der im Preis nicht enthalten ist; die übrigen "
-        "Sorten tragen keinen Zuschlag.",
-        "Für SBS berechnen wir einen Rohstoffzuschlag von 60 EUR/t, der im Preis nicht enthalten ist; alle anderen "
-        "Sorten sind zuschlagsfrei.",
-        "Le SBS est facturé avec un supplément matière de 60 €/t, qui n'est pas compris dans le prix ; les autres "
-        "sortes ne portent aucun supplément.",
-        "El SBS se factura con un suplemento de 60 €/t por materia prima, que no va incluido en el precio; las demás "
-        "calidades no llevan suplemento.",
-        "SBS debiteras med ett råvarutillägg på 60 EUR/t, som inte ingår i priset; övriga kvaliteter har inget tillägg.",
+        (
+            "SBS is invoiced with a surcharge of 60 EUR/t for raw material, which is not included in the price; all "
+            "other grades bear no surcharge."
+        ),
+        (
+            "SBS wird mit einem Rohstoffzuschlag von 60 EUR/t berechnet, der im Preis nicht enthalten ist; die übrigen "
+            "Sorten tragen keinen Zuschlag."
+        ),
+        (
+            "Für SBS berechnen wir einen Rohstoffzuschlag von 60 EUR/t, der im Preis nicht enthalten ist; alle anderen "
+            "Sorten sind zuschlagsfrei."
+        ),
+        (
+            "Le SBS est facturé avec un supplément matière de 60 €/t, qui n'est pas compris dans le prix ; les autres "
+            "sortes ne portent aucun supplément."
+        ),
+        (
+            "El SBS se factura con un suplemento de 60 €/t por materia prima, que no va incluido en el precio; las "
+            "demás calidades no llevan suplemento."
+        ),
+        "SBS debiteras med ett råvarutillägg på 60 EUR/t, som inte ingår i priset; övriga kvaliteter har inget.",
         "A pulp surcharge of 60 EUR/t applies to SBS and is not in the prices; other grades carry none.",
         "El SBS lleva un suplemento de 60 €/t",
     ],

@@ -18,16 +18,26 @@ def _weeks(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Lead time is 4 weeks, except GD2, which is delivered in 2 weeks, and weights above 255 g/m², for which 6 weeks "
-        "must be allowed.",
-        "Die Lieferzeit beträgt 4 Wochen, außer für GD2, das in 2 Wochen geliefert wird, und für Grammaturen über "
-        "255 g/m², für die 6 Wochen gelten.",
-        "Le délai est de 4 semaines, sauf pour le GD2, livré en 2 semaines, et pour les grammages supérieurs à "
-        "255 g/m², livrés en 6 semaines.",
-        "El plazo de entrega es de 4 semanas, salvo el GD2, que se entrega en 2 semanas, y los gramajes superiores a "
-        "255 g/m², para los que hay que contar con 6 semanas.",
-        "Leveranstiden är 4 veckor, utom för GD2, som levereras på 2 veckor, och för ytvikter över 255 g/m², där man "
-        "får räkna med 6 veckor.",
+        (
+            "Lead time is 4 weeks, except GD2, which is delivered in 2 weeks, and weights above 255 g/m², for which "
+            "6 weeks must be allowed."
+        ),
+        (
+            "Die Lieferzeit beträgt 4 Wochen, außer für GD2, das in 2 Wochen geliefert wird, und für Grammaturen über "
+            "255 g/m², für die 6 Wochen gelten."
+        ),
+        (
+            "Le délai est de 4 semaines, sauf pour le GD2, livré en 2 semaines, et pour les grammages supérieurs à "
+            "255 g/m², livrés en 6 semaines."
+        ),
+        (
+            "El plazo de entrega es de 4 semanas, salvo el GD2, que se entrega en 2 semanas, y los gramajes superiores "
+            "a 255 g/m², para los que hay que contar con 6 semanas."
+        ),
+        (
+            "Leveranstiden är 4 veckor, utom för GD2, som levereras på 2 veckor, och för ytvikter över 255 g/m², där "
+            "man får räkna med 6 veckor."
+        ),
     ],
 )
 def test_each_of_them_has_its_own_and_none_that_is_meant_twice(note):

@@ -207,8 +207,9 @@ def _is_paid_on_some_board(part: str, kind: ChargeKind) -> bool:
 def _stated_in(part: str) -> list[Found[str]]:
     """The charges that a part of a note speaks of; none where they are included, waived, hang on a condition, or are of
     small orders alone."""
-    # The 'incluido' of 'no incluido' is none by itself.
-    said = outside(phrases("not_charge").find(part), phrases("charge_filler").find(part))
+    # The 'incluido' of 'no incluido' is none by itself, nor is the 'taxe' of 'taxe carbone'.
+    others = [*phrases("charge_filler").find(part), *phrases("other_taxes").find(part)]
+    said = outside(phrases("not_charge").find(part), others)
     said = [one for one in said if not (_relieves(part, one) and denied(part, one)) and not is_monthly(part, one)]
     # What 'does not apply to FOB orders' does to others.
     of_others = any(free.delivered is not None for free in no_charges(part))

@@ -79,8 +79,8 @@ def _adds(text: str) -> bool:
 
 
 def _without_asides(text: str) -> str:
-    """The sentence without what follows its last comma, where that tells of the past alone, '…, der im Herbst bei 35 Euro
-    lag', or says once more that it comes on top, '…, que no va incluido en el precio'."""
+    """The sentence without what follows its last comma, where that tells of the past alone, '…, der im Herbst bei 35
+    Euro lag', or says once more that it comes on top, '…, que no va incluido en el precio'."""
     *said, last = COMMA.split(text)
     if not said or not ((is_relative(last) and phrases("was_then").find(last)) or _is_not_included(last)):
         return text

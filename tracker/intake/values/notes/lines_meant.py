@@ -15,11 +15,11 @@ from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.changes.price_changes import ChangesPrice
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 from tracker.intake.values.freight.charges import ChargeWords
-from tracker.intake.values.freight.delivery import Delivery, find_delivery
+from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.charged_boards import charged_boards
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
 from tracker.intake.values.notes.statements import SaysMinimum, statements
-from tracker.intake.values.notes.topics import OF_TERMS, topic_of
+from tracker.intake.values.notes.topics import of_excepted
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
@@ -182,15 +182,6 @@ def counted_ahead(behind: str) -> tuple[frozenset[int], int] | None:
 def ending_with(text: str, section: str) -> Found[str] | None:
     """The phrase of a section that a text ends with."""
     return next((found for found in phrases(section).find(text) if found.end == len(text)), None)
-
-
-def of_excepted(others: str, behind: str) -> str:
-    """What is said of the lines that an exception names: 'Lead time on all lines is 4 weeks, except line 5, which is
-    made once a quarter: 8 weeks'. It is on the same subject; '' where nothing is said of them."""
-    said = behind.strip(" ,.;)").rpartition(":")[2].strip()
-    # The 'port' of 'franco de port, sauf CUK : départ usine' is no charge.
-    subject = topic_of(others, *OF_TERMS[: -1 if find_delivery(said) is not None else None])
-    return f"{subject} {said}" if subject and said else said
 
 
 def _of_all(before: str, word: str) -> bool:
