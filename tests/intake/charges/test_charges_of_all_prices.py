@@ -112,3 +112,19 @@ def test_charges_on_all_orders(text):
 def test_charges_on_the_orders_of_one_month_are_not_certain():
     (charge,) = find_charges("Energy surcharge of EUR 16 per tonne will be added to all March orders")
     assert charge.amounts == ()
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "An energy surcharge of 42 EUR/t is added to the price of all grades.",
+        "Zum Preis aller Qualitäten kommt ein Energiezuschlag von 42 EUR/t hinzu.",
+        "Une participation énergie de 42 €/t vient s'ajouter au prix de toutes les qualités.",
+        "Une surcharge énergétique de 42 €/t s'ajoute au prix de tous les produits.",
+        "Al precio de todas las calidades hay que sumar un recargo energético de 42 €/t.",
+        "Ett energitillägg på 42 EUR/ton läggs till priset på alla kvaliteter.",
+    ],
+)
+def test_what_is_added_to_the_price_of_all_grades_is_charged(note):
+    (charge,) = find_charges(note)
+    assert [reading.value for reading in charge.amounts] == [42]

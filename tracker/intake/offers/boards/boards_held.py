@@ -1,11 +1,39 @@
 """Whether what a note says of some boards is said of this one."""
 
 import re
+from collections.abc import Sequence
 from decimal import Decimal
+from typing import Protocol, TypeVar
 
 from tracker.intake.offers.draft import Draft
-from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan
+from tracker.intake.offers.notes.said import Said
+from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan, boards_meant
 from tracker.trade.offer import GrammageFrom
+
+
+class _OfGrades(Protocol):
+    """A value that is said of boards of some grades, () for all; `part`: the words that name them."""
+
+    @property
+    def grades(self) -> tuple[str, ...]: ...
+
+    @property
+    def part(self) -> str: ...
+
+
+G = TypeVar("G", bound=_OfGrades)
+
+
+def of_board(said: Sequence[Said[G]], draft: Draft) -> list[Said[G]]:
+    """What is said of a board by its grade, or of all beside others named: '10 days' for GC2 beside 'GC1 15 days, all
+    others 10 days'. Nothing where no grade is named, or where it is not known whether the board is meant."""
+    if not any(one.value.grades for one in said):
+        return []
+    named = [(one, boards_meant(one.value.part)) for one in said if draft.grade in one.value.grades]
+    own = [(one, boards) for one, boards in named if holds_for(boards, draft, unsure=True)]
+    if not all(surely_holds_for(boards, draft) for _, boards in own):
+        return []
+    return [one for one, _ in own] or [one for one in said if not one.value.grades]
 
 
 def holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> bool:

@@ -81,11 +81,12 @@ class SaysWeightBasis:
 
 @dataclass(frozen=True, slots=True)
 class SaysMinimum:
-    """The smallest order, of boards of some grades where `grades` names any."""
+    """The smallest order, of boards of some grades where `grades` names any; `part`: the words that name them."""
 
     mass: Mass
     words: str
     grades: tuple[str, ...] = ()
+    part: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,7 +165,7 @@ def _all(text: str) -> Iterator[Statement]:
     if unread is not None:
         yield unread
     for least in minimums(usual):
-        yield SaysMinimum(least.mass, text, least.grades)
+        yield SaysMinimum(least.mass, text, least.grades, least.part)
     yield from left_open(text, usual)
     orders = orders_priced(text) or loads_priced(text)
     if orders is not None:
