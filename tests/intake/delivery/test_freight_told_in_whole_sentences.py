@@ -13,7 +13,8 @@ def _delivered(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Prices in EUR per tonne, freight to you is included.", "Preise in EUR/t, die Fracht zu Ihnen ist eingerechnet.",
+        "Prices in EUR per tonne, freight to you is included.",
+        "Preise in EUR/t, die Fracht zu Ihnen ist eingerechnet.",
         "Prix en EUR/t, le transport jusque chez vous est compris.",
         "Precios en EUR/t, el transporte hasta su casa está incluido.",
         "Priser i EUR/ton, frakten till er är inräknad.",

@@ -12,7 +12,8 @@ def _least(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Orders must be at least 4 t per item.", "Wir bitten um Bestellungen von mindestens 4 t je Sorte und Grammatur.",
+        "Orders must be at least 4 t per item.",
+        "Wir bitten um Bestellungen von mindestens 4 t je Sorte und Grammatur.",
         "Les commandes doivent être d'au moins 4 t par qualité.",
         "Los pedidos han de ser de al menos 4 t por calidad y gramaje.", "Beställningar måste vara på minst 4 t.",
     ],

@@ -13,7 +13,7 @@ from tracker.intake.values.times.validity import Validity
     "note",
     [
         "We keep these prices until the end of February 2027.", "Wir halten diese Preise bis Ende Februar 2027.",
-        "Nous maintenons ces prix jusqu'à fin février 2027.", 
+        "Nous maintenons ces prix jusqu'à fin février 2027.",
         "Sostenemos los precios hasta el 28 de febrero de 2027.",
         "Vi håller dessa priser till slutet av februari 2027.",
     ],
