@@ -4,7 +4,7 @@ from decimal import Decimal
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import codes, lines
 from tracker.trade.offer import OPEN
 
 _HEAD = ["Grade", "g/m²", "µm", "EUR/t"]
@@ -77,3 +77,29 @@ def test_what_the_price_includes_is_charged_to_none(note):
 def test_where_it_is_not_told_apart_no_cost_looks_whole(note):
     offer = _found(note)[0].offer
     assert [charge.currency for charge in offer.charges] == [OPEN]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "SBS has a surcharge of 60 EUR/t below 5 t.", "Für SBS gilt unter 5 t ein Zuschlag von 60 EUR/t.",
+        "Le SBS supporte un supplément de 60 €/t en dessous de 5 t.",
+        "El SBS lleva un recargo de 60 €/t por debajo de 5 t.",
+        "För SBS tillkommer ett tillägg på 60 EUR/ton under 5 ton.",
+    ],
+)  # fmt: skip
+def test_what_orders_below_a_weight_bear_is_told(note):
+    sbs = _found(note)[0]
+    assert (sbs.offer.charges, "bracket-unread" in codes(sbs)) == ((), True)
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "El recargo por entrega urgente queda suprimido.", "El suplemento por entrega urgente queda suprimido.",
+        "Le supplément pour livraison express est supprimé.", "The surcharge for express delivery is waived.",
+    ],
+)  # fmt: skip
+def test_what_ends_for_something_else_does_not_end_an_energy_surcharge(note):
+    rows = [_HEAD, *_BOARDS, [], ["Energy surcharge: 20 EUR/t"], [note]]
+    assert all(line.offer.charges for line in lines(rows).values())
