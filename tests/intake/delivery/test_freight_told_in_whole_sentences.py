@@ -43,3 +43,12 @@ def test_freight_is_not_in_the_prices(note):
 
 def test_freight_that_is_free_from_some_weight_on_is_left_open():
     assert _delivered("Freight is not included but orders over 10 t are delivered free.") == [None]
+
+
+@pytest.mark.parametrize("note", ["Ofertas recibidas, todas franco nuestro almacén.", "All bids FOB our plant."])
+def test_our_place_is_the_buyers_where_he_writes_of_bids(note):
+    assert _delivered(note) == [True]
+
+
+def test_a_price_at_our_store_is_left_open():
+    assert _delivered("Precio puesto en nuestro almacén de Zaragoza.") == []

@@ -122,7 +122,7 @@ def test_until_when_the_offer_holds_is_said_of_all(said):
         "The prices below are in EUR per tonne, delivered, except for GD2, which is sold ex our warehouse.",
         "Die Preise sind in EUR je Tonne, frei Haus, außer für GD2, das ab unserem Lager verkauft wird.",
         "Les prix sont en EUR la tonne, franco, sauf pour le GD2, qui est vendu départ notre dépôt.",
-        "Los precios son en EUR por tonelada, a destino, salvo el GD2, que se vende puesto en nuestro almacén.",
+        "Los precios son en EUR por tonelada, a destino, salvo el GD2, que se vende franco nuestro almacén.",
         "Priserna nedan är i EUR per 1000 kg, fritt levererat, utom för GD2 som säljs fritt vårt lager.",
     ],
 )
