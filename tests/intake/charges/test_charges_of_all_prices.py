@@ -136,3 +136,19 @@ def test_a_charge_on_all_of_a_sheet_is_on_each_of_its_prices(said):
         assert [(charge.price, charge.currency, charge.basis.value) for charge in line.offer.charges] == [
             (48, "EUR", "tonne")
         ]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "An energy surcharge of 42 EUR/t is added to the price of all grades.",
+        "Zum Preis aller Qualitäten kommt ein Energiezuschlag von 42 EUR/t hinzu.",
+        "Une participation énergie de 42 €/t vient s'ajouter au prix de toutes les qualités.",
+        "Une surcharge énergétique de 42 €/t s'ajoute au prix de tous les produits.",
+        "Al precio de todas las calidades hay que sumar un recargo energético de 42 €/t.",
+        "Ett energitillägg på 42 EUR/ton läggs till priset på alla kvaliteter.",
+    ],
+)
+def test_what_is_added_to_the_price_of_all_grades_is_charged(note):
+    (charge,) = find_charges(note)
+    assert [reading.value for reading in charge.amounts] == [42]

@@ -2,6 +2,7 @@
 
 import pytest
 
+from tests.intake.lead_times.notes import lead_below
 from tests.intake.sheets import codes, lines
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.times.lead import LeadTime
@@ -152,3 +153,26 @@ def test_from_now_on_and_from_where_are_not_at_once(text, days):
 )
 def test_words_for_after_and_for_the_order_are_joined(text, days):
     assert is_from_order(text) is days
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Allow 3 weeks from your written order.", "Rechnen Sie mit 3 Wochen nach Auftragseingang.",
+        "Comptez 3 semaines après réception de la commande.", "Calculen 3 semanas desde la recepción del pedido.",
+        "Räkna med 3 veckor från order.",
+    ],
+)  # fmt: skip
+def test_a_time_that_buyers_are_told_to_allow_is_the_lead_time(note):
+    assert lead_below(note) == (21, 21)
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Allow 3 weeks from your order for samples.", "Allow 10 days from your order for the credit check.",
+        "Please allow 30 days after order for payment.", "Rechnen Sie mit 3 Wochen nach Auftragseingang für Muster.",
+    ],
+)  # fmt: skip
+def test_a_time_to_allow_for_something_else_is_none(note):
+    assert lead_below(note) is None

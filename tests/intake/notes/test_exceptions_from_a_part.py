@@ -114,3 +114,31 @@ def test_a_sentence_on_another_subject_behind_an_aside_speaks_of_all(said, deliv
 )
 def test_until_when_the_offer_holds_is_said_of_all(said):
     assert [one.valid_until.isoformat() for one in offers("EUR per tonne", said)] == ["2026-09-15"] * 3
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "The prices below are in EUR per tonne, delivered, except for GD2, which is sold ex our warehouse.",
+        "Die Preise sind in EUR je Tonne, frei Haus, außer für GD2, das ab unserem Lager verkauft wird.",
+        "Les prix sont en EUR la tonne, franco, sauf pour le GD2, qui est vendu départ notre dépôt.",
+        "Los precios son en EUR por tonelada, a destino, salvo el GD2, que se vende franco nuestro almacén.",
+        "Priserna nedan är i EUR per 1000 kg, fritt levererat, utom för GD2 som säljs fritt vårt lager.",
+    ],
+)
+def test_a_board_sold_on_other_terms_keeps_currency_and_unit(said):
+    found = offers(said)
+    assert [(one.currency, one.basis.value, one.lead_days) for one in found] == [("EUR", "tonne", None)] * 3
+    assert [one.delivered for one in found] == [True, True, False]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "The prices below are in EUR per tonne, delivered, except for GD2, which is quoted apart.",
+        "Die Preise sind in EUR je Tonne, frei Haus, außer für GD2, das gesondert angeboten wird.",
+        "Priserna nedan är i EUR per 1000 kg, fritt levererat, utom för GD2 som offereras separat.",
+    ],
+)
+def test_a_board_excepted_from_who_knows_what_has_no_unit(said):
+    assert asked(lines([[said], _HEAD, *_ROWS])) == {"D5"}

@@ -230,7 +230,7 @@ def fill_lead(draft: Draft, cell: Cell, unit: LeadUnit | None) -> None:
 
 def fill_lead_of_grade(draft: Draft, scope: Scope) -> None:
     """The lead time that a note gives this grade: 'SBS 4-5 weeks; CRB 3 weeks'."""
-    said = lead_of_grade(scope, draft.grade) if draft.lead_days is None else None
+    said = lead_of_grade(scope, draft) if draft.lead_days is None else None
     if said is not None:
         draft.lead_days = said.value.days
         draft.evidence.append(said.evidence("lead_days"))
@@ -238,7 +238,7 @@ def fill_lead_of_grade(draft: Draft, scope: Scope) -> None:
 
 def fill_minimum_of_grade(draft: Draft, scope: Scope, facts: FileFacts) -> None:
     """The smallest order that a note gives this grade: 'Min order SBS 20,000 lb, CRB 10,000 lb'."""
-    found = minimum_of_grade(scope, draft.grade, facts) if draft.minimum_kg is None else None
+    found = minimum_of_grade(scope, draft, facts) if draft.minimum_kg is None else None
     if found is not None:
         draft.minimum_kg, said = found
         draft.evidence.append(said)

@@ -1,10 +1,39 @@
 """Whether what a note says of some boards is said of this one."""
 
 import re
+from collections.abc import Sequence
+from decimal import Decimal
+from typing import Protocol, TypeVar
 
 from tracker.intake.offers.draft import Draft
-from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan
+from tracker.intake.offers.notes.said import Said
+from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan, boards_meant
 from tracker.trade.offer import GrammageFrom
+
+
+class _OfGrades(Protocol):
+    """A value that is said of boards of some grades, () for all; `part`: the words that name them."""
+
+    @property
+    def grades(self) -> tuple[str, ...]: ...
+
+    @property
+    def part(self) -> str: ...
+
+
+G = TypeVar("G", bound=_OfGrades)
+
+
+def of_board(said: Sequence[Said[G]], draft: Draft) -> list[Said[G]]:
+    """What is said of a board by its grade, or of all beside others named: '10 days' for GC2 beside 'GC1 15 days, all
+    others 10 days'. Nothing where no grade is named, or where it is not known whether the board is meant."""
+    if not any(one.value.grades for one in said):
+        return []
+    named = [(one, boards_meant(one.value.part)) for one in said if draft.grade in one.value.grades]
+    own = [(one, boards) for one, boards in named if holds_for(boards, draft, unsure=True)]
+    if not all(surely_holds_for(boards, draft) for _, boards in own):
+        return []
+    return [one for one, _ in own] or [one for one in said if not one.value.grades]
 
 
 def holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> bool:
@@ -22,11 +51,22 @@ def holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> boo
     return not boards.spans or any(_may_be_within(span, draft) for span in boards.spans)
 
 
+def surely_holds_for(boards: BoardsMeant, draft: Draft) -> bool:
+    """Whether a board that may be meant by what it measures is known to be so: its own measure is said."""
+    measures = ((span, _measure(span, draft)) for span in boards.spans)
+    return not boards.spans or any(measure is not None and span.may_hold(measure) for span, measure in measures)
+
+
 def _may_be_within(span: MeasureSpan, draft: Draft) -> bool:
     """A board whose measure is not said, or only estimated, may be meant as well."""
-    estimated = draft.grammage_from is GrammageFrom.ESTIMATED
-    measure = draft.caliper_um if span.of_caliper else None if estimated else draft.grammage_gsm
+    measure = _measure(span, draft)
     return measure is None or span.may_hold(measure)
+
+
+def _measure(span: MeasureSpan, draft: Draft) -> Decimal | None:
+    """What a board measures of that of which a note speaks; None where it is not said, or only estimated."""
+    estimated = draft.grammage_from is GrammageFrom.ESTIMATED
+    return draft.caliper_um if span.of_caliper else None if estimated else draft.grammage_gsm
 
 
 _CODE = re.compile(r"(?<!\w)([A-Z]{2}[1-4]|G[CDGKNTZ]|[AU][CDTZ])(?!\w)")

@@ -5,13 +5,14 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Columns
-from tracker.intake.offers.boards.boards_held import holds_for
+from tracker.intake.offers.boards.boards_held import holds_for, surely_holds_for
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.offers.rows.rows import WholeRow
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.held_for_all import held_for_all
 from tracker.intake.values.notes.lettered_lines import number_of_mark
@@ -38,7 +39,7 @@ class OfSomeLines:
     def __init__(self, table: Table, columns: Columns, levels: Iterable[Level]) -> None:
         self._counting = tuple(column.index for column in columns.of(Role.ITEM))
         self._naming = tuple(column.index for column in columns.of(*_NAMES))
-        self._scopes: dict[tuple[int, frozenset[Words]], tuple[Scope, Scope]] = {}
+        self._scopes: dict[tuple[int, frozenset[Words], frozenset[Words]], tuple[Scope, Scope]] = {}
         told = {words: meant for level in levels for words in level.texts if (meant := _meant(words, level))}
         rows = [table.view.rows[row.index] for row in table.rows] if told else []
         numbers = {number for cells in rows for number in _numbers(cells[i].text for i in self._counting if i in cells)}
@@ -77,11 +78,17 @@ class OfSomeLines:
         if not self._of_boards:
             return scope
         own = frozenset(words for words, meant in self._of_boards.items() if _may_hold(meant, draft))
-        key = (id(scope), own)
+        unsure = frozenset(words for words in own if not _surely_holds(self._of_boards[words], draft))
+        key = (id(scope), own, unsure)
         if key not in self._scopes:
             # The scope itself is kept as well, so that no other gets its place in memory.
-            self._scopes[key] = (scope, replace(scope, levels=_put_first(scope.levels, own, self._of_boards)))
+            levels = _put_first(scope.levels, own, self._of_boards, unsure)
+            self._scopes[key] = (scope, replace(scope, levels=levels))
         return self._scopes[key][1]
+
+
+def _surely_holds(meant: LinesMeant, draft: Draft) -> bool:
+    return meant.boards is None or surely_holds_for(meant.boards, draft)
 
 
 def _may_hold(meant: LinesMeant, draft: Draft) -> bool:
@@ -139,16 +146,36 @@ def _number(text: str) -> int | None:
 
 
 def _put_first(
-    levels: tuple[Level, ...], own: frozenset[Words], of_some: Mapping[Words, LinesMeant]
-) -> tuple[Level, ...]:
-    """Level by level what is said of these lines, without the words for which they are, then what is said of all."""
+    levels: tuple[Level, ...], own: frozenset[Words], of_some: Mapping[Words, LinesMeant],
+    unsure: frozenset[Words] = frozenset(),
+) -> tuple[Level, ...]:  # fmt: skip
+    """Level by level what is said of these lines, without the words for which they are, then what is said of all; of
+    what is only perhaps said of them (`unsure`) no time and no amount is known."""
     near = []
     for level in levels:
-        told = (words for words in level.texts if words in own and of_some[words].rest)
-        texts = tuple(replace(words, text=of_some[words].rest) for words in told)
+        told = [words for words in level.texts if words in own and of_some[words].rest]
+        doubted = _own_texts([words for words in told if words in unsure], of_some)
+        texts = _own_texts([words for words in told if words not in unsure], of_some)
+        if doubted:
+            near.append(_doubted(level, doubted))
         if texts:
             near.append(of_own(level, texts))
     return (*near, *(_without(level, own, of_some) for level in levels))
+
+
+def _own_texts(told: Iterable[Words], of_some: Mapping[Words, LinesMeant]) -> tuple[Words, ...]:
+    return tuple(replace(words, text=of_some[words].rest) for words in told)
+
+
+def _doubted(level: Level, texts: tuple[Words, ...]) -> Level:
+    """Texts that are perhaps about a row, whose measure is not said: '24 pt and up: 6 weeks', '… 60 EUR/t more'."""
+    charges = tuple[Said[Statement], ...](
+        Said(replace(one, amounts=()), level.place(words), words.text)
+        for words in texts
+        for one in statements(words.text)
+        if isinstance(one, ChargeWords)
+    )
+    return replace(level, texts=texts, beside=charges, of_row=True, of_some=True, unsure=True)
 
 
 def of_own(level: Level, texts: tuple[Words, ...]) -> Level:

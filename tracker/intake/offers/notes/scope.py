@@ -197,7 +197,6 @@ def _calls_a_board(text: str) -> bool:
     for words in (grade.words, *measures):
         rest = rest.replace(words, " ", 1)
     between = text.partition(grade.words)[2].partition(measures[0])[0]
-    # 'GC2 from 300 g/m²' begins a row of weights, and is none of them.
     hedged = bool(phrases("bracket").find(between))
     return text.startswith(grade.words) and not any(map(str.isdecimal, rest)) and not hedged
 
@@ -240,12 +239,13 @@ class Scope:
 
     @cached_property
     def lead_unread(self) -> tuple[Said[LeadUnread], ...]:
-        """What speaks of these rows' own lead time and can't be read, where nothing nearer tells it."""
+        """What speaks of these rows' own lead time and can't be read, where nothing nearer tells it; what tells one
+        beside it may be of the same boards."""
         for level in self.levels:
-            if level.all_of(LeadTime):
-                return ()
             if (level.of_row or level.name == HEADING) and level.all_of(LeadUnread):
                 return level.all_of(LeadUnread)
+            if level.all_of(LeadTime):
+                return ()
         return ()
 
     @cached_property

@@ -8,9 +8,10 @@ from functools import lru_cache
 from tracker.intake.columns.column import Columns
 from tracker.intake.columns.roles.cells import order_weight
 from tracker.intake.grid import Cell
+from tracker.intake.offers.boards.boards_held import of_board
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.notes.said import at, of_grade
+from tracker.intake.offers.notes.said import at
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import COMMA
@@ -104,9 +105,9 @@ def own_least(cell: Cell, facts: FileFacts) -> Least | Note | None:
     return None if unread is None else not_understood(unread, at(cell))
 
 
-def minimum_of_grade(scope: Scope, grade: str | None, facts: FileFacts) -> Least | None:
-    """The one smallest order, in kg, that the nearest level gives a grade by name, or all beside others named."""
-    own = of_grade(scope.nearest(SaysMinimum), grade)
+def minimum_of_grade(scope: Scope, draft: Draft, facts: FileFacts) -> Least | None:
+    """The one smallest order, in kg, that the nearest level gives a board by its grade, or all beside others named."""
+    own = of_board(scope.nearest(SaysMinimum), draft)
     if len({one.value.mass for one in own}) != 1:
         return None
     least = _weighed(own[0].value.mass, own[0].where, own[0].words, facts)

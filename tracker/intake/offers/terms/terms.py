@@ -9,8 +9,10 @@ from datetime import date, datetime
 from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.columns.roles.cells import lead_of
 from tracker.intake.grid import Cell
+from tracker.intake.offers.boards.boards_held import of_board
+from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.notes.said import Said, at, of_grade
+from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.orders.order_terms import dearer_small_orders, least_order, leasts_unread
 from tracker.intake.offers.terms.leads_around import lead_of_stock, leads_around
@@ -184,9 +186,9 @@ def _take_lead(terms: Terms, said: tuple[Said[LeadTime], ...]) -> None:
         terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, said[0].where, "The sheet gives more than one lead time."))
 
 
-def lead_of_grade(scope: Scope, grade: str | None) -> Said[LeadTime] | None:
-    """The one lead time that the nearest level gives a grade by name, or all grades beside others named."""
-    own = of_grade(scope.nearest(LeadTime), grade)
+def lead_of_grade(scope: Scope, draft: Draft) -> Said[LeadTime] | None:
+    """The one lead time that the nearest level gives a board by its grade, or all boards beside others named."""
+    own = of_board(scope.nearest(LeadTime), draft)
     return own[0] if len({one.value.days for one in own}) == 1 else None
 
 

@@ -6,7 +6,9 @@ from dataclasses import dataclass
 from tracker.intake.values.boards.board_ahead import board_ahead
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.measures_ahead import measures_ahead
 from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.times.lead import lead_text
 from tracker.intake.words.lists import pattern, phrases
@@ -29,6 +31,8 @@ def boards_excepted(text: str) -> Excepted | None:
     for match in phrases("excepted").find(text):
         before, behind = text[: match.start].rstrip(_STOPS), text[match.end :].lstrip()
         words, rest = boards_ahead(_without_article(behind))
+        if not words:
+            words, rest = measures_ahead(behind)
         if words:
             # 'Except SBS, lead time is 4 weeks' says it of the others first.
             others, own = (before, _said_of_them(rest)) if before else (rest.strip(_STOPS), "")
@@ -79,8 +83,18 @@ def _in_turn(text: str) -> tuple[str, str]:
 def _said_of_them(rest: str) -> str:
     """What stands behind the names; the 'trim rolls' of 'except SBS trim rolls' are a part of the name, and so it is
     not known what is said of the board; 'except SBS from stock' and 'except SBS ex works' tell it."""
-    told = not rest[:1].isalpha() or lead_text(rest.strip(_STOPS)) is not None or find_delivery(rest) is not None
-    return rest.strip(_STOPS) if told else ""
+    said = rest.strip(_STOPS)
+    terms = find_delivery(said)
+    if terms is not None and terms.delivered is not None and terms.words in said and _sells_so(said, terms.words):
+        return terms.words
+    told = not rest[:1].isalpha() or lead_text(said) is not None or terms is not None
+    return said if told else ""
+
+
+def _sells_so(said: str, terms: str) -> bool:
+    """'Som säljs fritt vårt lager' tells terms of delivery, and no more."""
+    start = said.find(terms)
+    return not rest_of(said, [(start, start + len(terms))], "relative_words", "sold_so", "copula")
 
 
 def _without_article(text: str) -> str:

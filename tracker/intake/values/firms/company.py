@@ -7,12 +7,7 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.firms.bidders import behind_bid, behind_bidder, without_number
 from tracker.intake.values.firms.firm_goods import before_its_works, ends_in_goods, with_goods
 from tracker.intake.values.firms.firm_papers import behind_a_paper
-from tracker.intake.values.firms.form_fields import (
-    before_the_next_field,
-    behind_asides,
-    first_sentence,
-    without_receipt,
-)
+from tracker.intake.values.firms.form_fields import before_next_field, behind_asides, first_sentence, without_receipt
 from tracker.intake.values.firms.legal_forms import end_of_form, goes_on_as_a_sentence, written_as_form
 from tracker.intake.values.firms.readers import leads_to_a_reader
 from tracker.intake.values.freight.delivery import find_delivery
@@ -255,7 +250,7 @@ def labelled_company(text: str) -> str | None:
         # A desk or a person stands before the firm: 'sales desk, Hobbin Paperboard LLC'.
         named = [firm for firm in map(headed_company, rest.split(",")) if firm is not None]
         return named[0] if len(named) == 1 else None
-    ahead = before_the_next_field(name, rest)
+    ahead = before_next_field(name, rest)
     name = name if ahead is None else headed_company(ahead) or ahead
     plain = len(name) <= _LONGEST and not any(sign.isdigit() for sign in name[:2])
     # 'Seller: ________ Buyer: ________' is where both will sign.

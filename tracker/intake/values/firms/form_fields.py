@@ -10,7 +10,7 @@ _SENTENCE = re.compile(r"\.\s+(?=[^\W\d_])")
 _CODE = re.compile(r"(?P<part>[^\W\d_][^\W\d]*(?:[ .-][^\W\d_]+)*\.?)\s+[A-Z]{0,2}\d{2,}\s+(?=[^\W\d_])")
 
 
-def before_the_next_field(name: str, rest: str) -> str | None:
+def before_next_field(name: str, rest: str) -> str | None:
     """What `rest`, the text behind a label, begins with, up to the next label; None where `name` ends at none."""
     if not rest.strip().removeprefix(name).startswith(":"):
         return None

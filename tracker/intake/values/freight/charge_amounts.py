@@ -17,7 +17,7 @@ def left_beside(part: str, named: list[Found[str]]) -> str:
     return blanked(part, (*(whole_name(part, match) for match in named), *fillers, *_days_so_far(part)))
 
 
-_FILLERS = ("charge_filler", "all_of_them", "every_board", "to_the_buyer")
+_FILLERS = ("charge_filler", "charge_reasons", "all_of_them", "every_board", "to_the_buyer")
 
 
 def _days_so_far(part: str) -> list[tuple[int, int]]:

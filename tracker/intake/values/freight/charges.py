@@ -193,16 +193,23 @@ def _without_amount(part: str) -> ChargeWords | None:
         return None
     kind, label = ChargeKind(named[0].value), label_of(part, named)
     surcharge = kind is ChargeKind.ENERGY or bool(phrases("surcharge_words").find(label))
-    surcharge = surcharge or bool(phrases("added_on_top").find(part))
+    surcharge = surcharge or bool(phrases("added_on_top").find(part)) or _is_paid_on_some_board(part, kind)
     told = phrases("surcharge_applies").find(part) or find_currencies(part) or _PERCENT.search(fold(part))
     return ChargeWords(kind, label) if surcharge and told else None
+
+
+def _is_paid_on_some_board(part: str, kind: ChargeKind) -> bool:
+    """'Für SBS berechnen wir einen Rohstoffzuschlag von 60 EUR/t' is charged, whether or not it is told apart on which
+    boards; freight alone makes no cost look whole."""
+    return kind is not ChargeKind.FREIGHT and is_of_some_board(part) and next(prices_within(part), None) is not None
 
 
 def _stated_in(part: str) -> list[Found[str]]:
     """The charges that a part of a note speaks of; none where they are included, waived, hang on a condition, or are of
     small orders alone."""
-    # The 'incluido' of 'no incluido' is none by itself.
-    said = outside(phrases("not_charge").find(part), phrases("charge_filler").find(part))
+    # The 'incluido' of 'no incluido' is none by itself, nor is the 'taxe' of 'taxe carbone'.
+    others = [*phrases("charge_filler").find(part), *phrases("other_taxes").find(part)]
+    said = outside(phrases("not_charge").find(part), others)
     said = [one for one in said if not (_relieves(part, one) and denied(part, one)) and not is_monthly(part, one)]
     # What 'does not apply to FOB orders' does to others.
     of_others = any(free.delivered is not None for free in no_charges(part))

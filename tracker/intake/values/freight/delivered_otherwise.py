@@ -67,6 +67,7 @@ def _told(part: str) -> _Told | None:
     if said is None:
         return None
     ahead, behind = _around(part, said)
+    behind = behind if said.delivered else _before_instead(behind)
     subject = subject_of(ahead, *_AHEAD, *(_JOINED if _joins(ahead) else ()))
     unknown = subject is Subject.OTHER and not _is_a_title(ahead, said)
     timed = times_deliveries(part)
@@ -97,6 +98,11 @@ def _around(part: str, said: Delivery) -> tuple[str, str]:
     behind = _ENDS.split(rest[end:])[0]
     otherwise = [one.start for one in phrases("unless").find(behind) if one.value == "lead"]
     return _STARTS.split(rest[:start])[-1], behind[: min(otherwise)] if otherwise else behind
+
+
+def _before_instead(behind: str) -> str:
+    """'Freight is not included but charged by weight': what is done instead changes nothing of it."""
+    return behind[: min((match.start for match in phrases("but_rather").find(behind)), default=len(behind))]
 
 
 _STARTS = re.compile(r"[():\n]|\s(?:[-–—]+|/)\s")

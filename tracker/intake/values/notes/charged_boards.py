@@ -7,7 +7,9 @@ from tracker.intake.values.boards.boards_behind import boards_behind
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.relatives import is_relative
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import blanked
 
@@ -29,7 +31,7 @@ def charged_boards(text: str) -> Charged | None:
     where others are named beside them, or any is excepted."""
     if len(clauses(text)) != 1 or any(phrases(section).find(text) for section in _EXCEPT):
         return None
-    text = _HYPHEN.sub(r"\1 ", _of_now(text))
+    text = _HYPHEN.sub(r"\1 ", _without_asides(text))
     if not any(map(str.isdigit, text)) or not _adds(text):
         return None
     bearing = _bearing(text)
@@ -61,15 +63,32 @@ def _bearing(text: str) -> Charged | None:
     return Charged(said, boards) if boards.some and not boards_named(said).some else None
 
 
+def frees_the_others(clause: str) -> bool:
+    """'The other grades bear no surcharge', and no more than that."""
+    denies = any(phrases(section).find(clause) for section in _DENIALS)
+    told = bool(phrases("the_others").find(clause)) and denies
+    return told and not rest_of(clause, (), "the_others", "charges", "surcharge_words", "charge_verbs", *_DENIALS)
+
+
+_DENIALS = ("charge_exempt", "negations", "relieved.waived")
+
+
 def _adds(text: str) -> bool:
     sections = ("charges", "surcharge_words", "added_on_top", "charge_verbs")
     return any(phrases(section).find(text) for section in sections)
 
 
-def _of_now(text: str) -> str:
-    """The sentence without a relative clause at its end that tells of the past alone: '…, der im Herbst bei 35 Euro
-    lag'."""
+def _without_asides(text: str) -> str:
+    """The sentence without what follows its last comma, where that tells of the past alone, '…, der im Herbst bei 35
+    Euro lag', or says once more that it comes on top, '…, que no va incluido en el precio'."""
     *said, last = COMMA.split(text)
-    if not said or not is_relative(last) or not phrases("was_then").find(last):
+    if not said or not ((is_relative(last) and phrases("was_then").find(last)) or _is_not_included(last)):
         return text
     return blanked(text, [(len(text) - len(last) - 1, len(text))]).rstrip()
+
+
+def _is_not_included(part: str) -> bool:
+    """'Which is not included in the price', and no more than that."""
+    within = [match for match in phrases("relieved").find(part) if match.value == "within" and denied(part, match)]
+    beside = ("relative_words", "negations", "copula", "price_words", "beside_included")
+    return bool(within) and not rest_of(part, (match.span for match in within), *beside)

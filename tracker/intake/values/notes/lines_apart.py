@@ -10,6 +10,7 @@ from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.charges_apart import charges_apart
 from tracker.intake.values.freight.relieved_charges import no_charges
+from tracker.intake.values.notes.charged_boards import frees_the_others
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
 from tracker.intake.values.notes.lines_meant import lines_meant, lines_named, once_called
@@ -62,8 +63,10 @@ def _each_by_itself(text: str) -> tuple[str, ...]:
 
 
 def _beside_the_freed(text: str) -> tuple[str, ...]:
-    """'On GD and GT we charge 26 €/t for energy. GC is free of it.' without what goes without saying; () elsewhere."""
+    """'On GD and GT we charge 26 €/t for energy. GC is free of it.' and '…; the other grades bear no surcharge' without
+    what goes without saying; () elsewhere."""
     freed = [said.words for said in no_charges(text) if said.grades and not (said.open or said.days)]
+    freed += [clause for clause in clauses(text) if frees_the_others(clause)]
     left = tuple(clause for clause in clauses(text) if clause not in freed) if freed else ()
     return left if any(map(_charges_some, left)) else ()
 

@@ -15,11 +15,11 @@ from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.changes.price_changes import ChangesPrice
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 from tracker.intake.values.freight.charges import ChargeWords
-from tracker.intake.values.freight.delivery import Delivery, find_delivery
+from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.charged_boards import charged_boards
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
 from tracker.intake.values.notes.statements import SaysMinimum, statements
-from tracker.intake.values.notes.topics import OF_TERMS, topic_of
+from tracker.intake.values.notes.topics import of_excepted
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
@@ -28,7 +28,7 @@ from tracker.intake.values.times.lead_remarked import lead_of_some
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, outside
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,6 +76,9 @@ def _of_others(text: str) -> LinesMeant | None:
     found = boards_excepted(text)
     if found is None or _excepts_of_units(text):
         return None
+    if _tells_others(boards_named(found.behind)):
+        # Of 'except SBS: 5 t, and CUK: 3 t' it is not told apart for whom the rest holds.
+        return LinesMeant("", boards=found.boards)
     return LinesMeant(of_excepted(found.others, found.behind), boards=found.boards, others=found.others)
 
 
@@ -181,15 +184,6 @@ def ending_with(text: str, section: str) -> Found[str] | None:
     return next((found for found in phrases(section).find(text) if found.end == len(text)), None)
 
 
-def of_excepted(others: str, behind: str) -> str:
-    """What is said of the lines that an exception names: 'Lead time on all lines is 4 weeks, except line 5, which is
-    made once a quarter: 8 weeks'. It is on the same subject; '' where nothing is said of them."""
-    said = behind.strip(" ,.;)").rpartition(":")[2].strip()
-    # The 'port' of 'franco de port, sauf CUK : départ usine' is no charge.
-    subject = topic_of(others, *OF_TERMS[: -1 if find_delivery(said) is not None else None])
-    return f"{subject} {said}" if subject and said else said
-
-
 def _of_all(before: str, word: str) -> bool:
     """'All items' and 'per item', of which figures behind them count none."""
     if any(found.end == len(before) for found in phrases("all_of_them").find(before)):
@@ -244,15 +238,12 @@ def _of_each(boards: BoardsMeant, rest: str) -> str:
     it is not told apart whom it concerns, so to none."""
     exact = all(span.low == span.high for span in boards.spans)
     named = boards.rest.casefold()
-    return rest.strip() if exact and not any(map(str.isalpha, _JOINING.sub(" ", named))) else ""
-
-
-_JOINING = re.compile(_JOINED)
+    return rest.strip() if exact and not any(map(str.isalpha, re.sub(_JOINED, " ", named))) else ""
 
 
 def _behind_words(text: str) -> LinesMeant | None:
-    """'Minimum for 20 pt: 10,000 lb', 'Energy surcharge of 3 % on SBS'."""
-    for match in phrases("about_lines").find(text):
+    """'Minimum for 20 pt: 10,000 lb', 'Energy surcharge of 3 % on SBS'; no 'a' of 'superiores a 350 g/m²'."""
+    for match in outside(phrases("about_lines").find(text), phrases("open_measures").find(text)):
         if text[: match.start].rstrip()[-1:].isdigit():
             # '18 to 24 pt' is a span.
             continue

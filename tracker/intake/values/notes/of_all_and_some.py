@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator
 from tracker.intake.values.boards.board_behind import is_another, of_board_behind, states
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.leads_excepted import leads_excepted
 from tracker.intake.values.notes.lines_meant import lines_named
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
@@ -23,7 +24,7 @@ def of_all_and_some(text: str) -> tuple[str, ...]:
     """Its texts, each about all lines or about those that it names first; the text itself where it is about one of
     both. What 'except' says of some is told by its own words."""
     if phrases("excepted").find(text):
-        return _before_the_exception(text)
+        return leads_excepted(text) or _before_the_exception(text)
     pieces = list(_with_colons(part for clause in clauses(text) for part in _before_lines(clause)))
     named = [_named(piece) for piece in pieces]
     if len(pieces) < 2 or not any(named):

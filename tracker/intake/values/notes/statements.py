@@ -35,7 +35,7 @@ from tracker.intake.values.orders.loads_priced import is_load, loads_priced
 from tracker.intake.values.orders.masses import Mass
 from tracker.intake.values.orders.minimum import LeastUnread, minimums
 from tracker.intake.values.orders.orders_priced import orders_priced
-from tracker.intake.values.orders.small_orders import DearerIfSmall, dearer_if_small
+from tracker.intake.values.orders.small_orders import DearerIfSmall, charged_below, dearer_if_small
 from tracker.intake.values.orders.terms_by_size import DeliveredFrom, SmallOrderCharge, terms_by_size
 from tracker.intake.values.orders.usual_orders import of_usual_orders
 from tracker.intake.values.prices.multiples import converts
@@ -81,11 +81,12 @@ class SaysWeightBasis:
 
 @dataclass(frozen=True, slots=True)
 class SaysMinimum:
-    """The smallest order, of boards of some grades where `grades` names any."""
+    """The smallest order, of boards of some grades where `grades` names any; `part`: the words that name them."""
 
     mass: Mass
     words: str
     grades: tuple[str, ...] = ()
+    part: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,7 +165,7 @@ def _all(text: str) -> Iterator[Statement]:
     if unread is not None:
         yield unread
     for least in minimums(usual):
-        yield SaysMinimum(least.mass, text, least.grades)
+        yield SaysMinimum(least.mass, text, least.grades, least.part)
     yield from left_open(text, usual)
     orders = orders_priced(text) or loads_priced(text)
     if orders is not None:
@@ -173,6 +174,7 @@ def _all(text: str) -> Iterator[Statement]:
     yield from changes
     yield from added_on_top(text) if not changes else ()
     dearer = dearer_if_small(text) or (DearerIfSmall(of_loads[0].words) if of_loads else None)
+    dearer = dearer or (charged_below(text) if not by_size else None)
     if dearer is not None:
         yield dearer
     yield from legend(text)

@@ -1,5 +1,6 @@
 """The words in a note that tell what its figures are of: the 'Minimum order' of 'Minimum order 10,000 lb'."""
 
+from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.words.lists import phrases
 
 OF_TERMS = ("lead_topic", "minimum", "charges")
@@ -11,3 +12,16 @@ def topic_of(text: str, *sections: str) -> str:
     found = [match for section in sections for match in phrases(section).find(text)]
     first = min(found, key=lambda match: match.start, default=None)
     return text[first.start : first.end] if first is not None else ""
+
+
+def of_excepted(others: str, behind: str) -> str:
+    """What is said of the lines that an exception names: 'Lead time on all lines is 4 weeks, except line 5, which is
+    made once a quarter: 8 weeks'. It is on the same subject; '' where nothing is said of them."""
+    said = behind.strip(" ,.;)").rpartition(":")[2].strip()
+    sections: tuple[str, ...] = OF_TERMS
+    if find_delivery(said) is not None:
+        # The 'port' of 'franco de port, sauf CUK : départ usine' is no charge, nor is 'ab Lager' behind 'frei Haus' a
+        # time.
+        sections = (*OF_TERMS[:-1], "price_words") if find_delivery(others) is not None else OF_TERMS[:-1]
+    subject = topic_of(others, *sections)
+    return f"{subject} {said}" if subject and said else said

@@ -18,19 +18,20 @@ from tracker.intake.values.orders.masses import Mass
 from tracker.intake.values.orders.not_least import may_be_of_a_piece, of_something_else
 from tracker.intake.values.orders.pieces_weighed import may_be_one, times_pieces
 from tracker.intake.values.prices.ton_kinds import ton_definition
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_words
 
 
 @dataclass(frozen=True, slots=True)
 class Told:
     """A smallest order, of boards of some `grades` where any are named. `read`: whether all of it is understood; where
     not, `mass` is the weight that stands there, if one does. `apart`: of orders that this list is not for, unless it
-    is one for export and `mass` is told."""
+    is one for export and `mass` is told. `part`: the words that name the grades."""
 
     mass: Mass | None
     grades: tuple[str, ...] = ()
     read: bool = True
     apart: bool = False
+    part: str = ""
 
 
 def least_told(clause: str, before: tuple[Told, ...] = ()) -> tuple[Told, ...]:
@@ -40,6 +41,9 @@ def least_told(clause: str, before: tuple[Told, ...] = ()) -> tuple[Told, ...]:
         return _of_further_boards(clause, before)
     if says_unread_number(clause):
         return (Told(None, read=False),)
+    if any(one.grades for one in before):
+        # 'SBS is made from 5 t; the minimum for all other grades is 1 t': of all but those named before.
+        clause = without_words(clause, "the_others")
     return tuple(_told(parts_of(clause)))
 
 
@@ -111,7 +115,7 @@ def _judged(part: Part, parts: list[Part]) -> list[Told]:
         return [Told(None, grades, read=False)]
     ahead = parts[: next((place for place, one in enumerate(parts) if one is part), 0)]
     bounded = any(_is_size(one) or is_condition(one.text) for one in ahead)
-    return [Told(weight, grades, read=not (now.rest or bounded or may_be_of_a_piece(now, parts)))]
+    return [Told(weight, grades, read=not (now.rest or bounded or may_be_of_a_piece(now, parts)), part=now.text)]
 
 
 def _is_apart(part: Part, parts: list[Part]) -> bool:
@@ -152,15 +156,21 @@ def _further(part: Part, told: list[Told]) -> list[Told]:
     if ton_definition(part.text) is not None or part.pieces:
         return []
     (mass, (start, _)), *others = part.masses
-    if _once_ahead(part.text[:start]) is not None or any(
-        one.mass is not None and may_be_one(one.mass, mass) for one in told
-    ):
-        return []
     grades = _grades(part.text)
+    again = not grades and any(one.mass is not None and may_be_one(one.mass, mass) for one in told)
+    if again or _once_ahead(part.text[:start]) is not None:
+        return []
     rest = rest_of(part.rest, (), "exceptions", "excepted")
     if not grades and rest:
-        return []
-    return [Told(mass, grades, read=bool(grades) and not (rest or others))]
+        named = any(one.grades for one in told)
+        return [Told(mass, read=not others)] if named and _is_of_the_others(part) else []
+    return [Told(mass, grades, read=bool(grades) and not (rest or others), part=part.text)]
+
+
+def _is_of_the_others(part: Part) -> bool:
+    """The 'all others 1 t' behind 'GC1 5 t'."""
+    others = [match.span for match in phrases("the_others").find(part.text)]
+    return bool(others) and not part.without(others).rest
 
 
 def is_condition(text: str) -> bool:

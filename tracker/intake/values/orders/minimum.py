@@ -19,10 +19,11 @@ _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
 
 @dataclass(frozen=True, slots=True)
 class Minimum:
-    """A smallest order. `grades`: of which boards; () of all."""
+    """A smallest order. `grades`: of which boards; () of all. `part`: the words that name them."""
 
     mass: Mass
     grades: tuple[str, ...] = ()
+    part: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +66,7 @@ def minimums(text: str) -> tuple[Minimum, ...]:
         return () if general is None else (Minimum(general),)
     if not all(one.read for one in told):
         return ()
-    return tuple(dict.fromkeys(Minimum(one.mass, one.grades) for one in told if one.mass is not None))
+    return tuple(dict.fromkeys(Minimum(one.mass, one.grades, one.part) for one in told if one.mass is not None))
 
 
 @lru_cache(maxsize=8192)

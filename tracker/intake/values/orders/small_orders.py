@@ -36,6 +36,16 @@ def dearer_if_small(text: str) -> DearerIfSmall | None:
     return None
 
 
+@lru_cache(maxsize=8192)
+def charged_below(text: str) -> DearerIfSmall | None:
+    """'SBS has a surcharge of 20 EUR/t below 5 t', which names a weight of orders and no orders."""
+    for clause in clauses(text):
+        money = find_currencies(clause) or "%" in clause
+        if money and charges_named(clause) and size_of_small(clause) is not None:
+            return DearerIfSmall(clause.strip())
+    return None
+
+
 def _adds(clause: str) -> bool:
     if size_of_small(clause) is not None and charges_named(clause):
         # 'Freight 48 EUR/t on orders under 5 t'.

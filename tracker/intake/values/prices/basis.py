@@ -202,7 +202,8 @@ def found_bases(text: str) -> Iterator[tuple[BasisReading, int, int]]:
         after = after_per(found, place, weak=False)
         if place < after < len(found) and not _counts_something(found, place):
             unit = unit_at(found, after, text) or _misspelt_unit_at(found, after, text)
-            if unit is not None and not (_is_board(found, after, unit[0]) or _is_paper(found, place, after, unit)):
+            other = unit is not None and (_is_board(found, after, unit[0]) or _are_several(found, after, unit[0]))
+            if unit is not None and not (other or _is_paper(found, place, after, unit)):
                 yield unit[0], place, unit[1]
 
 
@@ -213,6 +214,15 @@ def _is_paper(found: list[Token], place: int, after: int, unit: tuple[BasisReadi
 def _is_board(found: list[Token], after: int, reading: BasisReading) -> bool:
     """'Pour le carton gris', 'para el cartón': board, and no carton that prices are per."""
     return reading.foreign == "carton" and phrases("articles").whole(found[after - 1][0]) is not None
+
+
+def _are_several(found: list[Token], after: int, reading: BasisReading) -> bool:
+    """'Los palets van incluidos', 'le prix comprend les palettes': how board comes, and nothing that prices are per."""
+    things = reading.foreign in _THINGS or Basis.SHEET in reading.bases
+    return things and phrases("per_several").whole(found[after - 1][0]) is not None
+
+
+_THINGS = frozenset({"pallet", "roll", "carton", "truckload", "ream"})
 
 
 _GRAMS = frozenset({"g", "gr", "grs", "gm", "gms", "gram", "grams", "gramm", "grammes", "gramos"})

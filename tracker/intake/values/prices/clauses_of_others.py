@@ -11,10 +11,10 @@ from tracker.intake.values.freight.charges import charge_header
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.orders.other_goods import of_other_goods
-from tracker.intake.values.prices.basis import find_basis
+from tracker.intake.values.prices.basis import basis_span, find_basis
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases, without_words
-from tracker.intake.words.phrases import blanked, without
+from tracker.intake.words.phrases import blanked, tokens_of, without
 
 _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
@@ -26,6 +26,7 @@ def is_of_others(clause: str) -> bool:
         _is_sold_apart,
         _is_of_another_list,
         _is_of_pallets,
+        _names_what_is_included,
         _is_of_payment,
         is_of_board,
         _is_on_request,
@@ -87,6 +88,20 @@ def _is_of_pallets(clause: str) -> bool:
     basis = find_basis(clause)
     pallets = any(match.value == "pallet" for match in phrases("basis").find(clause))
     return pallets and basis is not None and basis.needs_sheet and any(map(str.isdigit, clause))
+
+
+def _names_what_is_included(clause: str) -> bool:
+    """'La palette est comprise dans le prix', 'el precio incluye el palet': an article before a thing, and no 'per'."""
+    span, basis = basis_span(clause), find_basis(clause)
+    if span is None or basis is None or basis.bases or find_currencies(clause):
+        return False
+    found = tokens_of(clause)
+    start, end = found[span[0]][1], found[span[1] - 1][2]
+    led = phrases("articles").whole(clause[start : found[span[0]][2]]) is not None
+    said = phrases("relieved").find(COMMA.split(clause[end:])[0])
+    held = any(match.value == "holds" for match in phrases("relieved").find(clause[:start]))
+    included = any(match.value == "within" for match in said) and not phrases("price_words").find(clause[:start])
+    return led and (held or included)
 
 
 _PAYMENT = re.compile(r"\bpmt\b", re.IGNORECASE)

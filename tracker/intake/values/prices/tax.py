@@ -4,6 +4,7 @@ import re
 from functools import lru_cache
 
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found, blanked, outside
 
 _PARTS = re.compile(r",(?!\d)|[;()\[\]\n]")
 _SAYS = ("included", "excluded")
@@ -17,12 +18,27 @@ def tax_included(text: str) -> bool:
 
 def names_tax(text: str) -> bool:
     """Whether a text speaks of value added tax, be it in the prices or not."""
-    return any(match.value in ("named", "with_tax") for match in phrases("tax").find(text))
+    return any(match.value in ("named", "with_tax") for match in _told(text))
+
+
+def _told(text: str) -> list[Found[str]]:
+    """The 'taxe' of 'taxe carbone' is no value added tax."""
+    return outside(phrases("tax").find(text), phrases("other_taxes").find(text))
+
+
+def without_tax(text: str) -> str:
+    """A text with blanks for 'excluding VAT', 'zzgl. MwSt.' and 'TTC', and for nothing else."""
+    found = _told(text)
+    spans = [match.span for match in found if match.value == "with_tax"]
+    for tax in (match for match in found if match.value == "named"):
+        around = [one for one in found if one.value in _SAYS and (one.after == tax.first or one.first == tax.after)]
+        spans += [match.span for match in (tax, *around)]
+    return blanked(text, spans)
 
 
 def _in_part(part: str) -> bool:
     """The word nearest before the tax decides, else the first behind it: 'inkl. Fracht zzgl. MwSt' is without tax."""
-    found = phrases("tax").find(part)
+    found = _told(part)
     for place, match in enumerate(found):
         if match.value == "with_tax":
             return True

@@ -8,8 +8,16 @@ from functools import lru_cache
 from tracker.intake.values.figures.sheetsize import without_sheet_sizes
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.notes.clauses import COMMA
-from tracker.intake.values.prices.basis import BasisReading, after_per, basis_span, basis_text, unit_at
+from tracker.intake.values.prices.basis import (
+    BasisReading,
+    after_per,
+    basis_in_a_word,
+    basis_span,
+    basis_text,
+    unit_at,
+)
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.prices.tax import without_tax
 from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, without_words
@@ -57,6 +65,10 @@ _SMALL = ("copula", "each_time")
 def _of_one_unit(clause: str) -> BasisReading | None:
     """The one unit of a sentence that says nothing besides, but that it is of prices or of what something costs: a
     thousand of something, or 'one', 'each', 'cada' of it."""
+    in_a_word = phrases("unit_prices").find(clause)
+    if len(in_a_word) == 1 and _says_no_more(clause, *in_a_word[0].span):
+        # 'Die Preise der Tabelle sind Kilopreise in Euro'.
+        return basis_in_a_word(clause)
     named = [match for match in phrases("basis").find(clause) if _is_one(clause, match)]
     if len(named) != 1 or not _says_of_prices(clause, *named[0].span):
         return None
@@ -125,7 +137,7 @@ def _says_no_more(clause: str, start: int, end: int) -> bool:
     thousand sheets' do more.
     """
     first, last = _part_around(clause, start, end)
-    left = without_sheet_sizes(blanked(clause, [(start, end)])[first:last])
+    left = without_tax(without_sheet_sizes(blanked(clause, [(start, end)])[first:last]))
     for money in find_currencies(left):
         left = left.replace(money.words, " ")
     return not any(map(str.isalnum, without_words(left, *_SAYS_NO_MORE)))

@@ -34,6 +34,11 @@ class LeadTime:
     grades: tuple[str, ...] = ()
 
     @property
+    def part(self) -> str:
+        """The words that name its grades."""
+        return self.words
+
+    @property
     def days(self) -> tuple[int, int]:
         return self.low, self.high
 
