@@ -18,6 +18,7 @@ from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.values.orders.small_orders import begins_with_small_orders
 from tracker.intake.values.times.lead_sentences import times_deliveries
 from tracker.intake.values.times.times_in_words import counts_time
+from tracker.intake.values.times.told_later import told_later
 from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import Found, blanked, tokens_of
 
@@ -37,11 +38,13 @@ def freight_of_orders_in(clause: str) -> str:
     if begins_with_small_orders(clause):
         # Of them the prices' own freight is told: that it is another.
         return clause
-    parts = COMMA.split(clause)
+    told = COMMA.split(clause)
+    # In 'Order confirmation in 2 days, delivered to your dock' only the first part is of another thing.
+    parts = [part for part in told if not told_later(part)] or told
     if _begins_with_others(parts[0]) and not any(phrases("price_words").find(part) for part in parts):
         return ""
     left = [part for part in parts if _told(part) not in (_Told.OF_OTHERS, _Told.UNKNOWN)]
-    own = clause if len(left) == len(parts) else ", ".join(left)
+    own = clause if len(left) == len(told) else ", ".join(left)
     return "" if costs_to_the_buyer(own) else own
 
 

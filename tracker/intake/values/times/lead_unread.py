@@ -16,6 +16,7 @@ from tracker.intake.values.times.done_besides import without_doings
 from tracker.intake.values.times.lead import LeadTime, lead_phrases
 from tracker.intake.values.times.lead_from_order import leaves_for_some, leaves_from_stock
 from tracker.intake.values.times.times_in_words import counts_time
+from tracker.intake.values.times.told_later import told_later
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
@@ -47,7 +48,7 @@ def _names_a_week(clause: str) -> bool:
 
 def speaks_of_time(clause: str) -> bool:
     """Weeks or days among words for lead time, and none for payment or validity."""
-    if announced_in_weeks(clause) or leaves_for_some(clause):
+    if announced_in_weeks(clause) or leaves_for_some(clause) or _tells_the_time_later(clause):
         return True
     told = without_rhythms(without_doings(without_notices(clause)))
     # 'Wir liefern Muster in 2 Tagen, Aufträge in 3 Wochen': the words for it stand in the part about samples.
@@ -58,6 +59,12 @@ def speaks_of_time(clause: str) -> bool:
     if other or not phrases("lead_topic").find(told):
         return False
     return counts_time(plain)
+
+
+def _tells_the_time_later(clause: str) -> bool:
+    """'Lead time to be confirmed within 2 days', and no other in the clause."""
+    parts = [part for part in COMMA.split(clause) if counts_time(part)]
+    return bool(parts) and all(told_later(part) and bool(phrases("lead_topic").find(part)) for part in parts)
 
 
 def _may_be_of_samples(clause: str) -> bool:
