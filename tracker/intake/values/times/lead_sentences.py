@@ -21,6 +21,7 @@ from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
 from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once, leaves_for_some
 from tracker.intake.values.times.leads_in_full import tells_its_time, tells_no_more
+from tracker.intake.values.times.present_times import of_today
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, without_words, words
@@ -119,8 +120,9 @@ def _is_of_mill_goods(text: str) -> bool:
 
 
 def _told_of_orders(clause: str) -> str:
-    """The clause without what else is told in times: notices, claims, how often, and how soon samples come."""
-    return without_samples(without_rhythms(without_doings(without_notices(clause))))
+    """The clause without what else is told in times: notices, claims, how often, how soon samples come, and what is
+    usual beside what holds now."""
+    return of_today(without_samples(without_rhythms(without_doings(without_notices(clause)))))
 
 
 @lru_cache(maxsize=8192)
@@ -161,7 +163,10 @@ def _clause_lead(clause: str) -> LeadTime | None:
     if not topics:
         return lead_from_order(clause) or leaves_at_once(clause)
     rest = clause[topics[-1].end :].strip(" :,-–=")
+    ahead = clause[: topics[-1].start]
     whole = lead_text(rest) if rest and not _begins_with_another(clause, topics[-1]) else None
+    if whole is not None and _tells_another_time(ahead, whole):
+        return None
     if whole is not None and not any(match.value == "straight" for match in phrases("at_once").find(rest)):
         return whole
     parts = [part for part in _TERMS.split(clause) if not _of_another_term(part)]
@@ -169,6 +174,21 @@ def _clause_lead(clause: str) -> LeadTime | None:
     parts = [part for part in parts if not _says_how_long_it_holds(part)] or parts
     found = {lead.days: lead for part in parts for lead in _spans(part)}
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _tells_another_time(ahead: str, lead: LeadTime) -> bool:
+    """The 'Production 3 weeks' ahead of 'delivery 1 week': how long the two take together is not told. Days without a
+    word for deliveries may be those of payment."""
+    for part in _TERMS.split(ahead):
+        found = () if _of_another_term(part) else _spans(part)
+        named = bool(phrases("lead_topic").find(part))
+        if any(said.high > 0 and said.days != lead.days and (named or not _in_days(said)) for said in found):
+            return True
+    return False
+
+
+def _in_days(said: LeadTime) -> bool:
+    return lead_unit(said.words) is LeadUnit.DAY
 
 
 def _begins_with_another(clause: str, topic: Found[str]) -> bool:
