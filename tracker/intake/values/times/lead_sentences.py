@@ -40,6 +40,8 @@ def leads_by_grade(text: str) -> tuple[LeadTime, ...]:
     for part in (part for clause in clauses(text) for part in COMMA.split(clause)):
         leads = {lead.days: lead for lead in (*_spans(part), *_from_stock(part))}
         named = find_grade(part)
+        if leads and _holds_for_some(part):
+            return ()
         if not leads or phrases("not_lead").find(part):
             continue
         grades = named.grades if named is not None else ()
@@ -48,6 +50,13 @@ def leads_by_grade(text: str) -> tuple[LeadTime, ...]:
         (lead,) = leads.values()
         found.append(replace(lead, grades=grades, words=part.strip()))
     return tuple(found)
+
+
+def _holds_for_some(part: str) -> bool:
+    """'3 weeks unless CRB', '3 weeks except CRB': the board that is named is the one it does not hold for, or the only
+    one."""
+    told = part[: unless_at(part)]
+    return bool(phrases("only_if").find(told) or phrases("exceptions").find(told))
 
 
 @lru_cache(maxsize=8192)
@@ -99,7 +108,8 @@ def _leaves_unread(clause: str) -> bool:
 
 def _before_exceptions(clause: str) -> str:
     """'Lead time 3 weeks' of 'Lead time 3 weeks, except sheets 5 weeks'; nothing where the time stands behind them."""
-    first = next(iter(phrases("exceptions").find(clause)), None)
+    # 'Sauf si' begins a condition.
+    first = next(iter(outside(phrases("exceptions").find(clause), phrases("only_if").find(clause))), None)
     if first is None:
         return clause
     ahead = clause[: first.start].rstrip(" ,")
