@@ -241,6 +241,9 @@ def left_to(text: str, own: frozenset[str], apart: frozenset[str]) -> str:
     """
     parts = terms_by_way(text, considered(apart))
     named = frozenset().union(*(part.ways for part in parts))
+    if not own & FORMS and named == FORMS and all(part.kinds <= {"minimum"} for part in parts):
+        # Of 'minimum 5 t on rolls, 2 t on sheets' one holds, and not known which.
+        return text
     held = [part for part in parts if all(_holds(way, part, own, apart, named) for way in part.ways)]
     own_kinds = frozenset().union(*(part.kinds for part in held if part.ways and part.ways <= own))
     kept = [part for part in held if part.ways or not part.kinds & own_kinds]

@@ -8,7 +8,7 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.orders.other_goods import behind_other_goods, of_other_goods
 from tracker.intake.values.prices.currency import find_currencies
-from tracker.intake.values.times.dates import DateReading
+from tracker.intake.values.times.dates import DateReading, find_dates
 from tracker.intake.values.times.delivery_sentences import of_deliveries
 from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import phrases
@@ -41,7 +41,7 @@ def may_be_of_another(clause: str) -> bool:
     if any(phrases("valid").find(part) for part in COMMA.split(behind_other_goods(clause))):
         return True
     ahead = clause[: min(held)] if held else ""
-    if _times_a_lead(COMMA.split(ahead)[-1]):
+    if _times_a_lead(COMMA.split(ahead)[-1]) and find_dates(clause[min(held) :]):
         return True
     if not ahead.rstrip().endswith(",") or not _names_another(ahead):
         return False
