@@ -25,7 +25,7 @@ from tracker.intake.values.times.present_times import of_today
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, without_words, words
-from tracker.intake.words.phrases import Found, outside
+from tracker.intake.words.phrases import Found, outside, without
 
 
 @lru_cache(maxsize=8192)
@@ -93,6 +93,8 @@ def _leaves_unread(clause: str) -> bool:
     condition: 'Delivery confirmation, 2 days', 'If it is in our shed, lead time 3 days'."""
     if not lead_topics(clause) or not _counts_time(clause):
         return False
+    if any(_adds_a_time(part) for part in _TERMS.split(clause)):
+        return True
     # Which boards have another time is told elsewhere.
     clause = _before_exceptions(clause)
     told = _TERMS.split(without_firm(clause))
@@ -104,6 +106,11 @@ def _leaves_unread(clause: str) -> bool:
     # '…, 3 weeks' behind a comma is the time of what was spoken of; days may be those of payment.
     in_days = [part for part in timed if part not in topics and lead_unit(part) is LeadUnit.DAY]
     return not all(map(tells_no_more, (*timed, *topics) if in_days else timed))
+
+
+def _adds_a_time(part: str) -> bool:
+    """The 'add 1 week for sheets' of 'Lead time 3 weeks, add 1 week for sheets'."""
+    return _counts_time(part) and any(match.value == "later" for match in phrases("not_lead").find(part))
 
 
 def _before_exceptions(clause: str) -> str:
@@ -131,7 +138,8 @@ def _is_of_mill_goods(text: str) -> bool:
 
 def _told_of_orders(clause: str) -> str:
     """The clause without what else is told in times: notices, claims, how often, how soon samples come, and what is
-    usual beside what holds now."""
+    usual beside what holds now; 'subject to change without notice' says nothing of it."""
+    clause = without(clause, phrases("change_reserved").find(clause))
     return of_today(without_samples(without_rhythms(without_doings(without_notices(clause)))))
 
 
