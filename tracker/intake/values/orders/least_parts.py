@@ -33,8 +33,16 @@ class Part:
 
     @cached_property
     def topics(self) -> list[Found[str]]:
-        """'Je Sorte fertigen wir ab drei Tonnen' tells a smallest order where no other words do."""
-        return phrases("minimum").find(self.text) or phrases("minimum_at_first").find(self.text)
+        """'Je Sorte fertigen wir ab drei Tonnen' tells a smallest order where no other words do, and so does 'at least 5
+        t per order', if it tells nothing else."""
+        return phrases("minimum").find(self.text) or phrases("minimum_at_first").find(self.text) or self._at_least
+
+    @property
+    def _at_least(self) -> list[Found[str]]:
+        found = phrases("at_least").find(self.text)
+        spans = [*(match.span for match in found), *(span for _, span in self.masses)]
+        ordered = any(phrases(section).find(self.text) for section in ("order_words", "minimum_per"))
+        return found if found and ordered and not _without_grades(rest_of(self.text, spans, *AROUND)) else []
 
     @cached_property
     def masses(self) -> list[tuple[Mass, Span]]:
