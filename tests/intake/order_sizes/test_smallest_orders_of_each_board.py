@@ -57,7 +57,8 @@ def test_one_for_all_beside_pieces_units_terms_and_steps(text):
     "text",
     [
         "Minimum order 5 t / 20,000 lb.", "Minimum order half a truckload, a truckload is 40,000 lb.",
-        "Minimum order 5 t on rolls, 2 t on sheets.", "Minimum order is 5 t per size; 2 t for stocked sizes.",
+        "Minimum order 5 t on rolls, 2 t on sheets.", "Minimum order 5 t, sheets 2 t.",
+        "Minimum order is 5 t per size; 2 t for stocked sizes.",
         "Minimum order 5 t, 10 t from 1 January 2027.", "Mindestmenge 5 t (Lagerware 500 kg).",
         "Mindestmenge 5 t, ab 1. Januar 2027 10 t.", "Mindestmenge 5 t frei Haus.",
     ],
@@ -67,7 +68,7 @@ def test_what_some_orders_have_leaves_it_unread(text):
 
 
 @pytest.mark.parametrize(
-    "text", ["Minimum order 5 t, truckload 20 t.", "Minimum order 5 t. Full truckload 24 t from stock."]
+    "text", ["Minimum order 5 t, truckload 20 t.", "Minimum order 5 t, truckload 24 t from stock."]
 )
 def test_a_load_beside_it_is_another_matter(text):
     assert leasts(text) == [5000] * 3

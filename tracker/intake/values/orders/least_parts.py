@@ -33,8 +33,8 @@ class Part:
 
     @cached_property
     def topics(self) -> list[Found[str]]:
-        """'Je Sorte fertigen wir ab drei Tonnen' tells a smallest order where no other words do, and so does 'at least 5
-        t per order', if it tells nothing else."""
+        """'Je Sorte fertigen wir ab drei Tonnen' tells a smallest order where no other words do, and so does 'at least
+        5 t per order', if it tells nothing else."""
         return phrases("minimum").find(self.text) or phrases("minimum_at_first").find(self.text) or self._at_least
 
     @property

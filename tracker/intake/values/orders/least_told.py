@@ -189,7 +189,10 @@ def _says_again(mass: Mass, grades: tuple[str, ...], told: list[Told]) -> bool:
 
 
 def _is_of_some(part: Part) -> bool:
-    """'2 ST on sheets', '500 kg for stocked sizes', '10 ST from 1 January 2027': another one of some, or later."""
+    """'2 ST on sheets', '500 kg for stocked sizes', '10 ST from 1 January 2027': another one of some, or later. A load
+    from stock is another matter."""
+    if _in_loads(part):
+        return False
     stock = any(match.value == "stock" for match in lead_phrases().find(part.text))
     return stock or bool(phrases("forms").find(part.text) or find_dates(part.text))
 
