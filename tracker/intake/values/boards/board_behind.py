@@ -3,6 +3,7 @@ Wochen', the '(CRB: 30 November)' behind 'Valid until 15 December 2026'."""
 
 import re
 
+from tracker.intake.values.boards.boards_behind import boards_behind
 from tracker.intake.values.boards.boards_excepted import JOINED, boards_ahead
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.freight.delivery import find_delivery
@@ -14,24 +15,39 @@ from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import blanked
 
 _STOPS = " :,;.–-()"
 
 
 def of_board_behind(before: str, piece: str) -> tuple[str, ...]:
     """'GD2: ab Lager' of the piece behind what is said of all; () where it does not tell another figure of a board."""
-    words, rest = boards_ahead(piece.strip(_STOPS))
+    words, rest = _board_and_figure(piece.strip(_STOPS))
     said = rest.strip(_STOPS)
     if not words or not said or boards_named(before).some or lines_named(before) is not None:
         return ()
     until = "" if is_another(before, said) else _last_day_of(before)
-    if until and _ends_too(rest, said):
+    led = not boards_ahead(piece.strip(_STOPS))[0]
+    if until and (_ends_too(rest, said) or (led and _is_a_day(said))):
         said = f"{until} {_without_until(said)}"
     elif not is_another(before, said):
         return ()
     # 'GC1 und GD2' are two boards, and '18 and 24 pt' are known together.
     boards = (words,) if boards_named(words).some else re.split(JOINED, words)
     return tuple(f"{board}: {said}" for board in boards)
+
+
+def _board_and_figure(piece: str) -> tuple[str, str]:
+    """The boards and the figure of 'GD2 10 t', 'für GD2 10 t' and '10 t for the GD2 grades'."""
+    words, rest = boards_ahead(piece)
+    leads = phrases("about_lines").find(piece) if not words else []
+    for lead in leads:
+        boards, behind = boards_behind(piece[lead.end :].lstrip())
+        ahead = piece[: lead.start].rstrip()
+        # '10 t for CRB' has all of its figure ahead, 'for CRB 10 t' behind.
+        if boards and bool(ahead) != bool(behind.strip(_STOPS)):
+            return boards, ahead or behind
+    return words, rest
 
 
 def _last_day_of(before: str) -> str:
@@ -45,6 +61,11 @@ def _last_day_of(before: str) -> str:
 def _ends_too(rest: str, said: str) -> bool:
     """Whether it begins with another end: ': 30 November', 'until 30 November'."""
     return bool(_ahead_until(said)) or (rest[:1] in ":(" and any(map(str.isdigit, said)))
+
+
+def _is_a_day(said: str) -> bool:
+    """The '30 November' of 'for CRB 30 November'."""
+    return any(not blanked(said, ((day.start, day.end),)).strip(_STOPS) for day in find_dates(said))
 
 
 def _ahead_until(said: str) -> int:

@@ -13,11 +13,13 @@ from tracker.intake.values.changes.discounts import names_discount
 from tracker.intake.values.freight.delivery import Delivery, find_delivery, terms_in
 from tracker.intake.values.freight.freight_to_buyer import costs_to_the_buyer
 from tracker.intake.values.notes.clauses import COMMA
-from tracker.intake.values.notes.subjects import Subject, left_over, subject_of
+from tracker.intake.values.notes.subjects import Subject, begins_with_goods, left_over, subject_of
 from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.values.orders.small_orders import begins_with_small_orders
 from tracker.intake.values.times.lead_sentences import times_deliveries
+from tracker.intake.values.times.leads_in_full import tells_its_time
 from tracker.intake.values.times.times_in_words import counts_time
+from tracker.intake.values.times.told_later import told_later
 from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import Found, blanked, tokens_of
 
@@ -37,11 +39,14 @@ def freight_of_orders_in(clause: str) -> str:
     if begins_with_small_orders(clause):
         # Of them the prices' own freight is told: that it is another.
         return clause
-    parts = COMMA.split(clause)
-    if _begins_with_others(parts[0]) and not any(phrases("price_words").find(part) for part in parts):
+    told = COMMA.split(clause)
+    # In 'Order confirmation in 2 days, delivered to your dock' only the first part is of another thing.
+    parts = [part for part in told if not told_later(part)] or told
+    goes_on = any(phrases("price_words").find(part) for part in parts) or any(map(begins_with_goods, parts[1:]))
+    if _begins_with_others(parts[0]) and not goes_on:
         return ""
     left = [part for part in parts if _told(part) not in (_Told.OF_OTHERS, _Told.UNKNOWN)]
-    own = clause if len(left) == len(parts) else ", ".join(left)
+    own = clause if len(left) == len(told) else ", ".join(left)
     return "" if costs_to_the_buyer(own) else own
 
 
@@ -69,7 +74,8 @@ def _told(part: str) -> _Told | None:
     ahead, behind = _around(part, said)
     behind = behind if said.delivered else _before_instead(behind)
     subject = subject_of(ahead, *_AHEAD, *(_JOINED if _joins(ahead) else ()))
-    unknown = subject is Subject.OTHER and not _is_a_title(ahead, said)
+    # Of 'Delivery 3 weeks ex mill' the time is no unknown thing.
+    unknown = subject is Subject.OTHER and not (_is_a_title(ahead, said) or tells_its_time(ahead))
     timed = times_deliveries(part)
     start = said.delivered is False and _is_a_start(ahead, behind)
     if _is_of_other_things(ahead, behind, said) or (start and (unknown or not timed)):

@@ -92,13 +92,14 @@ def _of_prices(text: str) -> Delivery | None:
 
 
 def _before_lead(clause: str) -> str:
-    """The clause, of one with a lead time the parts before it: 'FCA mill, USD/t' of 'FCA mill, USD/t, lead time 7
-    weeks'."""
+    """The clause, of one with a lead time the parts before it and those of prices: 'FCA mill, USD/t' of 'FCA mill,
+    USD/t, lead time 7 weeks', and the last of 'Lead time 3 weeks ex mill, prices delivered'."""
     if not times_deliveries(clause) or priced_at_its_store(clause) is not None:
         return clause
     parts = re.split(r",(?!\d)|\s-\s(?!\d)", clause)
     timed = next((place for place, part in enumerate(parts) if times_deliveries(part)), 0)
-    return ", ".join(parts[:timed])
+    behind = (part for part in parts[timed:] if phrases("price_words").find(part) and not times_deliveries(part))
+    return ", ".join((*parts[:timed], *behind))
 
 
 def _of_an_order(clause: str) -> bool:

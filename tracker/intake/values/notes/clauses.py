@@ -74,6 +74,9 @@ def _abbreviation(text: str, stop: int) -> bool:
     German minus of 'Preise ./. 3 %'."""
     if text[:stop].endswith("./"):
         return True
+    if text[stop + 1 :].lstrip()[:1].isdigit() and _LETTERS.search(text[:stop]):
+        # 'M.O.Q. 5 t'.
+        return True
     last = re.search(r"[^\s.]*$", text[:stop])
     word = fold(last.group()).lstrip("([-") if last is not None else ""
     if word.isdigit():
@@ -89,6 +92,9 @@ def _abbreviation(text: str, stop: int) -> bool:
     if _ends_a_sentence(text, stop, word):
         return False
     return word in _short_forms()
+
+
+_LETTERS = re.compile(r"(?<![^\W\d_])(?:[^\W\d_]\.){2,}[^\W\d_]$")
 
 
 def _ends_a_sentence(text: str, stop: int, word: str) -> bool:

@@ -37,6 +37,15 @@ def subject_of(ahead: str, *unsaid: str) -> Subject:
     return next(named, Subject.NONE)
 
 
+def begins_with_goods(part: str) -> bool:
+    """The 'Ware ab Werk' behind 'Muster frei Haus'."""
+    named = (match for section in _GOODS for match in phrases(section).find(part))
+    return any(not left_over(part[: match.start], "articles", "all_of_them") for match in named)
+
+
+_GOODS = ("goods_delivered", "all_goods", "wares", "board_goods")
+
+
 def left_over(text: str, *sections: str) -> list[str]:
     """The words that are left without those of the lists; single letters, figures and signs tell nothing."""
     return _WORD.findall(without_words(text, *sections))

@@ -267,11 +267,14 @@ def _without_any(piece: str) -> str:
 
 
 def _told_twice(parts: list[TermOfWay], own: frozenset[str]) -> frozenset[str]:
-    """The kinds of terms of which these prices may have that of all or that of a way. Two lead times are told as such
-    where they are read."""
+    """The kinds of terms of which these prices may have that of all or that of a way. Two lead times or smallest orders
+    are told as such where they are read."""
     of_all = frozenset().union(*(part.kinds for part in parts if not part.ways))
     of_some = frozenset().union(*(part.kinds for part in parts if part.ways and not part.ways <= own))
-    return (of_all & of_some) - {"lead"}
+    return (of_all & of_some) - _TOLD_WHERE_READ
+
+
+_TOLD_WHERE_READ = frozenset({"lead", "minimum"})
 
 
 def _holds(way: str, part: TermOfWay, own: frozenset[str], apart: frozenset[str], named: frozenset[str]) -> bool:
@@ -279,6 +282,6 @@ def _holds(way: str, part: TermOfWay, own: frozenset[str], apart: frozenset[str]
     other = OTHER_WAY[way]
     if way in own or other in own:
         return way in own
-    # Two lead times of which it is not known which holds are told as such where they are read.
-    both = other in named and way in FORMS and "lead" not in part.kinds
+    # Two of which it is not known which holds are told as such where they are read.
+    both = other in named and way in FORMS and not part.kinds & _TOLD_WHERE_READ
     return not (both or {way, other} & apart)

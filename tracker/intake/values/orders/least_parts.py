@@ -11,6 +11,7 @@ from tracker.intake.values.notes.rest import Span, rest_of
 from tracker.intake.values.notes.unless import unless_at
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.masses import Mass, find_masses
+from tracker.intake.values.orders.pieces_weighed import restates
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.times_in_words import counts_time
@@ -32,8 +33,16 @@ class Part:
 
     @cached_property
     def topics(self) -> list[Found[str]]:
-        """'Je Sorte fertigen wir ab drei Tonnen' tells a smallest order where no other words do."""
-        return phrases("minimum").find(self.text) or phrases("minimum_at_first").find(self.text)
+        """'Je Sorte fertigen wir ab drei Tonnen' tells a smallest order where no other words do, and so does 'at least
+        5 t per order', if it tells nothing else."""
+        return phrases("minimum").find(self.text) or phrases("minimum_at_first").find(self.text) or self._at_least
+
+    @property
+    def _at_least(self) -> list[Found[str]]:
+        found = phrases("at_least").find(self.text)
+        spans = [*(match.span for match in found), *(span for _, span in self.masses)]
+        ordered = any(phrases(section).find(self.text) for section in ("order_words", "minimum_per"))
+        return found if found and ordered and not _without_grades(rest_of(self.text, spans, *AROUND)) else []
 
     @cached_property
     def masses(self) -> list[tuple[Mass, Span]]:
@@ -46,6 +55,7 @@ class Part:
         ends = unless_at(self.text)
         spans += [] if ends is None else [(ends, len(self.text))]
         spans += [*self.pieces, *_all_forms(self.text), *_terms_ahead(self.text, self.topics)]
+        spans += [*_told_again(self.text, self.masses), *_terms_behind(self.text, self.topics, self.masses)]
         return _without_grades(rest_of(self.text, spans, *AROUND))
 
     @cached_property
@@ -98,7 +108,7 @@ def _parted_at_and(text: str) -> Iterator[tuple[str, int]]:
     begins = 0
     for match in _AND.finditer(text):
         ahead, behind = text[begins : match.start()], text[match.end() :]
-        if _of_another_matter(ahead) != _of_another_matter(behind):
+        if _of_another_matter(ahead) != _of_another_matter(behind) or (_of_a_board(ahead) and _of_a_board(behind)):
             yield ahead, begins
             begins = match.end()
     yield text[begins:], begins
@@ -108,6 +118,11 @@ def _of_another_matter(text: str) -> bool:
     """A lead time, or what is in the prices, and no weight."""
     matters = counts_time(text) or phrases("lead_topic").find(text) or find_delivery(text) is not None
     return bool(matters) and not find_masses(text)
+
+
+def _of_a_board(text: str) -> bool:
+    """'5 ST for CUK', beside 'and 10 ST for CRB'."""
+    return bool(find_masses(text)) and find_grade(text) is not None
 
 
 _AND = re.compile(rf"\s{pattern('range', 'and', 'or')}\s", re.IGNORECASE)
@@ -132,6 +147,28 @@ def _terms_ahead(text: str, topics: list[Found[str]]) -> Iterator[Span]:
         yield 0, len(ahead)
 
 
+def _terms_behind(text: str, topics: list[Found[str]], masses: list[tuple[Mass, Span]]) -> Iterator[Span]:
+    """The 'FOB mill' of 'MOQ 5 ST FOB mill', where nothing else stands behind the weight; 'minimum 4 t frei Haus' may
+    be the least that is delivered free."""
+    last = masses[-1][1][1] if masses else len(text)
+    behind = text[last:]
+    said = find_delivery(behind)
+    spans = [term.span for term in terms_in(behind)] if said is not None and said.delivered is False else []
+    if topics and topics[0].start < last and spans and not rest_of(behind, spans):
+        yield last, len(text)
+
+
+def _told_again(text: str, masses: list[tuple[Mass, Span]]) -> Iterator[Span]:
+    """The '/ 2.3 t' of '5,000 lb / 2.3 t'."""
+    for mass, (_, end) in masses:
+        stroke = _AGAIN.match(text, end)
+        again = find_masses(text[stroke.end() :])[:1] if stroke is not None else ()
+        for other in again:
+            if stroke is not None and text.startswith(other.words, stroke.end()) and restates(mass, other):
+                yield end, stroke.end() + len(other.words)
+
+
+_AGAIN = re.compile(r"\s*[/=≈]\s*")
 _OTHER_TERMS = ("currency", "cents", "basis", "per", "price_words", "list_names", "valid", "until", "since")
 
 

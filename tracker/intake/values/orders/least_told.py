@@ -13,12 +13,15 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.unless import unless_at
+from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.least_parts import AROUND, Part, parts_of
 from tracker.intake.values.orders.masses import Mass
 from tracker.intake.values.orders.not_least import may_be_of_a_piece, of_something_else
-from tracker.intake.values.orders.pieces_weighed import may_be_one, times_pieces
+from tracker.intake.values.orders.pieces_weighed import may_be_one, restates, times_pieces
 from tracker.intake.values.prices.ton_kinds import ton_definition
-from tracker.intake.words.lists import phrases, without_words
+from tracker.intake.values.times.dates import find_dates
+from tracker.intake.values.times.lead import lead_phrases
+from tracker.intake.words.lists import joined, phrases, without_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +40,7 @@ class Told:
 def least_told(clause: str, before: tuple[Told, ...] = ()) -> tuple[Told, ...]:
     """All that a clause tells of smallest orders; () where it tells of none. Weights stand in figures, and what an
     order is counted for ('/Sorte') is away. `before`: what is told already."""
-    if not any(phrases(section).find(clause) for section in ("minimum", "minimum_at_first")):
+    if not any(phrases(section).find(clause) for section in ("minimum", "minimum_at_first", "at_least")):
         return _of_further_boards(clause, before)
     if says_unread_number(clause):
         return (Told(None, read=False),)
@@ -48,11 +51,17 @@ def least_told(clause: str, before: tuple[Told, ...] = ()) -> tuple[Told, ...]:
 
 
 def _of_further_boards(clause: str, told: tuple[Told, ...]) -> tuple[Told, ...]:
-    """What a clause without words for a smallest order tells of other boards than those named before: the 'CRB 5 t' of
-    'minimum SBS 10 t; CRB 5 t'."""
-    parts = parts_of(clause) if any(one.grades for one in told) else []
-    found = [one for part in parts if part.masses and not part.topics for one in _further(part, list(told))]
-    return tuple(one for one in found if one.grades)
+    """What a clause without words for a smallest order tells of other boards than those named before, the 'CRB 5 t' of
+    'minimum SBS 10 t; CRB 5 t', or of some that have no name."""
+    parts = parts_of(clause) if told else []
+    found = [(part, one) for part in parts if part.masses and not part.topics for one in _further(part, list(told))]
+    named = any(one.grades for one in told)
+    return tuple(one for part, one in found if (named if one.grades else _begins_with_a_weight(part)))
+
+
+def _begins_with_a_weight(part: Part) -> bool:
+    """'Minimum order 10,000 lb per size; 5,000 lb for stocked sizes'."""
+    return not part.text[: part.masses[0][1][0]].strip()
 
 
 def _told(parts: list[Part]) -> Iterator[Told]:
@@ -62,7 +71,7 @@ def _told(parts: list[Part]) -> Iterator[Told]:
         now: list[Told] = []
         if part.topics and (weighed := _weighed_apart(parts, place)) is not None:
             used.add(weighed)
-            now = _around(parts, place, weighed)
+            now = _around(parts, place, weighed) or _in_loads(part)
         elif part.topics and part.masses:
             now = _judged(part, parts)
         elif part.masses and told and place not in used:
@@ -97,6 +106,12 @@ def _around(parts: list[Part], place: int, weighed: int) -> list[Told]:
     return [one for one in judged if one.read or not parts[weighed].rest]
 
 
+def _in_loads(part: Part) -> list[Told]:
+    """'Half a truckload, a truckload is 40,000 lb': an order in parts of a load."""
+    loads = any(match.value in VEHICLES for match in phrases("bracket").find(part.text))
+    return [Told(None, read=False)] if loads else []
+
+
 def _judged(part: Part, parts: list[Part]) -> list[Told]:
     """What a part tells that has words for a smallest order and weights."""
     if of_something_else(part, parts):
@@ -109,7 +124,7 @@ def _judged(part: Part, parts: list[Part]) -> list[Told]:
     grades = _grades(now.text)
     first = now.masses[0][0]
     defined = now.pieces or ton_definition(now.text) is not None
-    several = not defined and any(not may_be_one(first, other) for other, _ in now.masses[1:])
+    several = not defined and any(not restates(first, other) for other, _ in now.masses[1:])
     weight = None if several else times_pieces(now.behind_topic, first)
     if weight is None:
         return [Told(None, grades, read=False)]
@@ -132,10 +147,11 @@ def _was(part: Part) -> bool:
 
 
 def _without_earlier(part: Part) -> Part:
-    """The part without a weight that was once, where another stands beside it: 'from 3 t to 5 t', '5 t, bisher 3 t'."""
+    """The part without a weight that was once, or a step, where another stands beside it: 'from 3 t to 5 t', '5 t,
+    bisher 3 t', '5 t in multiples of 1 t'."""
     spans, end, kept = [], 0, 0
     for _, (start, after) in part.masses:
-        was = _once_ahead(part.text[end:start])
+        was = _once_ahead(part.text[end:start], "was_once", "in_steps")
         if was is None:
             kept += 1
         else:
@@ -144,9 +160,9 @@ def _without_earlier(part: Part) -> Part:
     return part.without(spans) if spans and kept else part
 
 
-def _once_ahead(words: str) -> int | None:
-    """Where the word begins that makes the weight right behind these words an earlier one."""
-    found = phrases("was_once").find(words)
+def _once_ahead(words: str, *sections: str) -> int | None:
+    """Where the word begins that makes the weight right behind these words an earlier one, or what these lists say."""
+    found = joined(*(sections or ("was_once",))).find(words)
     return found[-1].start if found and not rest_of(words[found[-1].end :], ()) else None
 
 
@@ -157,20 +173,32 @@ def _further(part: Part, told: list[Told]) -> list[Told]:
         return []
     (mass, (start, _)), *others = part.masses
     grades = _grades(part.text)
-    again = not grades and any(one.mass is not None and may_be_one(one.mass, mass) for one in told)
-    if again or _once_ahead(part.text[:start]) is not None:
+    if _once_ahead(part.text[:start]) is not None or _says_again(mass, grades, told):
         return []
-    rest = rest_of(part.rest, (), "exceptions", "excepted")
+    of_the_others = any(one.grades for one in told) and bool(phrases("the_others").find(part.text))
+    rest = rest_of(part.rest, (), "exceptions", "excepted", *(("the_others",) if of_the_others else ()))
     if not grades and rest:
-        named = any(one.grades for one in told)
-        return [Told(mass, read=not others)] if named and _is_of_the_others(part) else []
-    return [Told(mass, grades, read=bool(grades) and not (rest or others), part=part.text)]
+        return [Told(mass, read=False)] if _is_of_some(part) else []
+    return [Told(mass, grades, read=(bool(grades) or of_the_others) and not (rest or others), part=part.text)]
 
 
-def _is_of_the_others(part: Part) -> bool:
-    """The 'all others 1 t' behind 'GC1 5 t'."""
-    others = [match.span for match in phrases("the_others").find(part.text)]
-    return bool(others) and not part.without(others).rest
+def _says_again(mass: Mass, grades: tuple[str, ...], told: list[Told]) -> bool:
+    """The second unit of '5,000 lb, 2.3 t', or what holds for all; the CUK of 'SBS 5 ST, CUK 5 ST' has its own."""
+    same = (one for one in told if one.mass is not None)
+    return any(
+        may_be_one(one.mass, mass) if grades else restates(one.mass, mass)
+        for one in same
+        if one.mass is not None and (not grades or not one.grades or set(grades) <= set(one.grades))
+    )
+
+
+def _is_of_some(part: Part) -> bool:
+    """'2 ST on sheets', '500 kg for stocked sizes', '10 ST from 1 January 2027': another one of some, or later. A load
+    from stock is another matter."""
+    if _in_loads(part):
+        return False
+    stock = any(match.value == "stock" for match in lead_phrases().find(part.text))
+    return stock or bool(phrases("forms").find(part.text) or find_dates(part.text))
 
 
 def is_condition(text: str) -> bool:

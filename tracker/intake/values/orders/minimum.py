@@ -85,12 +85,15 @@ def least_unread(text: str) -> LeastUnread | None:
 @lru_cache(maxsize=8192)
 def _told(text: str) -> tuple[Told, ...]:
     """All that a text tells of smallest orders; what it tells of those for export changes nothing of one for all."""
-    if not any(phrases(section).find(text) for section in ("minimum", "minimum_at_first", "orders_refused")):
+    if not any(phrases(section).find(text) for section in _SPEAKING):
         return ()
     told: tuple[Told, ...] = ()
     for clause in clauses(text):
         told += _told_in(clause, told)
     return tuple(one for one in told if not one.apart) or told
+
+
+_SPEAKING = ("minimum", "minimum_at_first", "at_least", "orders_refused")
 
 
 def _told_in(clause: str, before: tuple[Told, ...] = ()) -> tuple[Told, ...]:

@@ -11,6 +11,7 @@ from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.least_parts import PIECES, Part
 from tracker.intake.values.orders.pieces_weighed import readings_in_kg
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import blanked
 
 _HEAVIEST_KG = Decimal(4000)
 """More than any roll or pallet of board weighs (our choice, above what lift trucks carry)."""
@@ -23,7 +24,8 @@ def of_something_else(part: Part, parts: Sequence[Part]) -> bool:
     listed = any(phrases("other_lists").find(one.text) for one in parts if part.text in one.onwards)
     apart = listed or bool(phrases("yearly").find(text)) or names_discount(text)
     small = not _names_orders(text) or phrases("small_orders").find(text)
-    charged = bool(phrases("charges").find(text)) and bool(small)
+    # The '2 skids' of 'minimum 2 skids of 2,000 lb' are ordered, and no charge.
+    charged = bool(phrases("charges").find(blanked(text, part.pieces))) and bool(small)
     ahead = text[: part.topics[0].start]
     # 'Preise gelten für Anfertigungen ab 10 t' says for which orders these are.
     priced = not phrases("minimum").find(text) and bool(phrases("price_words").find(ahead))
@@ -56,9 +58,16 @@ def _of_a_load(part: Part, parts: Sequence[Part]) -> bool:
 
 def _of_a_piece(part: Part) -> bool:
     """'Les bobines pèsent au minimum 400 kg', 'Peso mínimo de bobina 500 kg': what one roll weighs."""
-    named = any(match.value in PIECES for match in phrases("bracket").find(part.rest))
+    named = any(match.value in PIECES for match in phrases("bracket").find(_without_forms_behind(part)))
     weighed = any(match.value in PIECES for match in phrases("load_weights").find(part.rest))
     return (named or weighed) and _is_light(part) and not phrases("order_words").find(part.text)
+
+
+def _without_forms_behind(part: Part) -> str:
+    """What is left of a part without the 'on rolls' of 'minimum order 5 ST on rolls', which says of which orders."""
+    behind = part.text[part.masses[-1][1][1] :]
+    led = any(match.start == len(behind) - len(behind.lstrip()) for match in phrases("about_lines").find(behind))
+    return "" if led else part.rest
 
 
 def may_be_of_a_piece(part: Part, parts: Sequence[Part]) -> bool:

@@ -84,6 +84,16 @@ def _total_behind(behind: str) -> Mass | None:
     return masses[0] if leads or (not before.strip(_STOPS) and _of_all(after)) else None
 
 
+def restates(told: Mass, again: Mass) -> bool:
+    """Whether one weight tells another once more, rounded in its own unit: '5,000 lb / 2.3 t'."""
+    readings = readings_in_kg(told)
+    return any(abs(one - other) * 100 <= one * _ROUNDED for one in readings for other in readings_in_kg(again))
+
+
+_ROUNDED = 3
+"""Percent by which a weight may be rounded in its second unit (our choice)."""
+
+
 def may_be_one(total: Mass, reckoned: Mass) -> bool:
     """Whether one of the readings of the one is one of the other's."""
     return total == reckoned or any(

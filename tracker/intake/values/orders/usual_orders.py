@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.subjects import begins_with_goods
 from tracker.intake.values.orders.other_goods import of_other_goods
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.delivery_sentences import begins_with_samples, tells_of_orders, with_orders
@@ -35,9 +36,9 @@ def _usual(clause: str) -> str:
         # 'Prices for tissue on request, minimum 5 t': whose it is is open, but for what names prices.
         return ", ".join(part for part in parts[1:] if phrases("price_words").find(part) and not _of_others(part))
     if _of_others(parts[0]):
-        # 'Samples free, lead time 3 weeks'.
-        own = (part for part in parts[1:] if begins_with_samples(parts[0]) and tells_of_orders(part))
-        return ", ".join(own)
+        # 'Samples free, lead time 3 weeks' and 'Samples delivered free, goods ex works'.
+        own = (part for part in parts[1:] if tells_of_orders(part) or begins_with_goods(part))
+        return ", ".join(own) if begins_with_samples(parts[0]) else ""
     return ", ".join(part for part in parts if not _of_others(part))
 
 

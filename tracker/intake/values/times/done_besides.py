@@ -12,6 +12,7 @@ from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.times.delivery_sentences import of_deliveries, time_led
 from tracker.intake.values.times.leads_in_full import tells_its_time
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
+from tracker.intake.values.times.told_later import told_later
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, outside, tokens_of
 
@@ -30,6 +31,8 @@ def without_doings(clause: str) -> str:
 
 @lru_cache(maxsize=8192)
 def _does_another(part: str) -> bool:
+    if told_later(part):
+        return True
     if tells_its_time(part):
         return False
     figures = times_in_figures(part)

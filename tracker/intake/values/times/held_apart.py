@@ -8,7 +8,9 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.orders.other_goods import behind_other_goods, of_other_goods
 from tracker.intake.values.prices.currency import find_currencies
-from tracker.intake.values.times.dates import DateReading
+from tracker.intake.values.times.dates import DateReading, find_dates
+from tracker.intake.values.times.delivery_sentences import of_deliveries
+from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 
@@ -28,7 +30,8 @@ def of_another(clause: str, dates: tuple[DateReading, ...]) -> bool:
     if of_other_goods(clause[begins:]):
         return True
     ends = next((date.start for date in dates if date.start >= min(spoken)), len(clause))
-    return _names_another(clause[begins:ends])
+    told = clause[begins:ends]
+    return _names_another(told) and not _times_a_lead(told)
 
 
 def may_be_of_another(clause: str) -> bool:
@@ -38,26 +41,55 @@ def may_be_of_another(clause: str) -> bool:
     if any(phrases("valid").find(part) for part in COMMA.split(behind_other_goods(clause))):
         return True
     ahead = clause[: min(held)] if held else ""
+    if _times_a_lead(COMMA.split(ahead)[-1]) and find_dates(clause[min(held) :]):
+        return True
     if not ahead.rstrip().endswith(",") or not _names_another(ahead):
         return False
     return bool(phrases("held_apart").find(ahead)) or any(charge.amounts for charge in find_charges(ahead))
 
 
 def _names_another(words: str) -> bool:
-    """It names one of those things before any money, no prices and no papers that hold them."""
+    """It names one of those things, or a lead time, before any money, no prices and no papers that hold them."""
     others = [match for section in ("held_apart", "charges") for match in phrases(section).find(words)]
+    others += _lead_times(words)
     if not others or find_delivery(words) is not None:
         return False
     own = [match for section in ("price_words", "list_names") for match in phrases(section).find(words)]
     first = min(match.start for match in others)
     own = [match for match in own if not _SHARE.search(words[: match.start])]
-    return all(_overlaps(match, others) for match in own) and not find_currencies(words[:first])
+    return all(_is_theirs(words, match, others) for match in own) and not find_currencies(words[:first])
+
+
+def _times_a_lead(words: str) -> bool:
+    """'Lead time 3 weeks' right before 'valid until 31 December 2026', with no comma between: a term of its own, or the
+    time that holds until then."""
+    return counts_time(words) and bool(_lead_times(words))
+
+
+def _lead_times(words: str) -> list[Found[str]]:
+    """Words that name a lead time alone; the term of 'plazo de validez' is that of the prices."""
+    valid = phrases("valid").find(words)
+    return [
+        topic
+        for topic in phrases("lead_topic").find(words)
+        if not of_deliveries(words, topic)
+        and not any(phrases("leads_to_things").whole(words[topic.end : one.start].strip()) for one in valid)
+    ]
 
 
 _SHARE = re.compile(r"%[^,;%]{0,20}$")
 """The price of 'a surcharge of 1.5 % of the board price' is what a share is of."""
 
 
-def _overlaps(match: Found[str], others: list[Found[str]]) -> bool:
-    """The 'rates' of 'freight rates' are no prices."""
-    return any(match.start < other.end and other.start < match.end for other in others)
+def _is_theirs(words: str, own: Found[str], others: list[Found[str]]) -> bool:
+    """The 'rates' of 'freight rates' and 'sheeting rates', and the 'tarifas' of 'tarifas de corte', are no prices of
+    board."""
+    for other in others:
+        if own.start < other.end and other.start < own.end:
+            return True
+        if other.end <= own.start and not words[other.end : own.start].strip():
+            return True
+        between = words[own.end : other.start]
+        if between and phrases("leads_to_things").whole(between.strip()) is not None:
+            return True
+    return False

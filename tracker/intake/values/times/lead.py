@@ -14,8 +14,8 @@ from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.likeness import near_miss
-from tracker.intake.words.lists import phrases, words
-from tracker.intake.words.phrases import Found, Phrases, Token, outside
+from tracker.intake.words.lists import joined, phrases, words
+from tracker.intake.words.phrases import Found, Phrases, Token, blanked, outside
 
 
 class LeadUnit(StrEnum):
@@ -65,6 +65,7 @@ def lead_phrases() -> Phrases[str]:
 
 
 _COUNT = re.compile(r"\d+(?:[.,]\d+)?")
+_SIGNS = ("/", "-", "–")
 _MOST_COUNTED = 400
 """More days than a year's are no lead time (our choice)."""
 
@@ -165,11 +166,29 @@ class _Spoken:
 
     def _takes_count(self, number: re.Match[str]) -> bool:
         readings = number_readings(number.group())
-        if len(readings) != 1 or readings[0].value > _MOST_COUNTED or self._apart:
+        if (
+            len(readings) != 1
+            or readings[0].value > _MOST_COUNTED
+            or self._apart
+            or not self._is_joined(number.start())
+        ):
             return False
         self.counts.append(readings[0].value)
         self._reached, self._place = number.end(), self._place + 1
         return True
+
+    def _is_joined(self, start: int) -> bool:
+        """The second count of '3 weeks to 4 weeks' is; that of '3 weeks, normally 5 weeks' is another time."""
+        between = self._folded[self._reached : start]
+        if not self.counts or not self.units:
+            return True
+        units = joined(*(f"lead.{unit}" for unit in LeadUnit), "range")
+        rest = blanked(between, (match.span for match in units.find(between)))
+        return not any(map(str.isalnum, rest)) and not {",", ";", "+"} & set(rest)
+
+    def _adds(self) -> bool:
+        """The plus of '3+ weeks' and '+ 2 weeks'; that of '+/-' adds nothing."""
+        return self._word(self._place) == "+" and self._word(self._place + 1) not in _SIGNS
 
     def _passes_range(self) -> bool:
         """The word between the two numbers of '4 to 6 weeks'."""
@@ -182,6 +201,8 @@ class _Spoken:
     def _takes_phrase(self) -> bool:
         match = lead_phrases().at(self._found, self._place)
         if match is None:
+            if self._adds():
+                return False
             self._place += 1
             return self._word(self._place - 1) in "()/+,;:~≈±*…!"
         ready = match.value == "stock" and self._says_when(match)

@@ -133,12 +133,13 @@ def _without_articles(part: str) -> str:
 @lru_cache(maxsize=4096)
 def is_from_order(words: str) -> bool:
     """Whether a time is counted from the order: '2 days after order'."""
-    return bool(_counted_from(times_in_figures(words)))
+    return bool(counted_from(times_in_figures(words)))
 
 
-def _counted_from(text: str) -> list[tuple[int, int]]:
-    """Where it says so: 'after order', and in languages whose words for 'of the order' take many forms the words for
-    'after', for how it is taken up and for the order, one behind the other: 'tras la recepción de su pedido'."""
+def counted_from(text: str) -> list[tuple[int, int]]:
+    """Where a text says that a time is counted from the order: 'after order', and in languages whose words for 'of the
+    order' take many forms the words for 'after', for how it is taken up and for the order, one behind the other: 'tras
+    la recepción de su pedido'."""
     joined = list(_joined(text))
     whole = (match.span for match in phrases("from_order").find(text))
     # The 'de recibir su pedido' of 'después de recibir su pedido'.
@@ -156,7 +157,7 @@ def _joined(text: str) -> Iterator[tuple[int, int]]:
 
 def _of_part(part: str) -> tuple[LeadTime | None, str]:
     """The time that a part counts from the order, and the part without it."""
-    ordered = _counted_from(part)
+    ordered = counted_from(part)
     if len(ordered) != 1:
         return None, part
     (start, end) = ordered[0]

@@ -21,10 +21,11 @@ from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
 from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once, leaves_for_some
 from tracker.intake.values.times.leads_in_full import tells_its_time, tells_no_more
+from tracker.intake.values.times.present_times import of_today
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, without_words, words
-from tracker.intake.words.phrases import Found, outside
+from tracker.intake.words.phrases import Found, outside, without
 
 
 @lru_cache(maxsize=8192)
@@ -39,6 +40,8 @@ def leads_by_grade(text: str) -> tuple[LeadTime, ...]:
     for part in (part for clause in clauses(text) for part in COMMA.split(clause)):
         leads = {lead.days: lead for lead in (*_spans(part), *_from_stock(part))}
         named = find_grade(part)
+        if leads and _holds_for_some(part):
+            return ()
         if not leads or phrases("not_lead").find(part):
             continue
         grades = named.grades if named is not None else ()
@@ -47,6 +50,13 @@ def leads_by_grade(text: str) -> tuple[LeadTime, ...]:
         (lead,) = leads.values()
         found.append(replace(lead, grades=grades, words=part.strip()))
     return tuple(found)
+
+
+def _holds_for_some(part: str) -> bool:
+    """'3 weeks unless CRB', '3 weeks except CRB': the board that is named is the one it does not hold for, or the only
+    one."""
+    told = part[: unless_at(part)]
+    return bool(phrases("only_if").find(told) or phrases("exceptions").find(told))
 
 
 @lru_cache(maxsize=8192)
@@ -83,6 +93,8 @@ def _leaves_unread(clause: str) -> bool:
     condition: 'Delivery confirmation, 2 days', 'If it is in our shed, lead time 3 days'."""
     if not lead_topics(clause) or not _counts_time(clause):
         return False
+    if any(_adds_a_time(part) for part in _TERMS.split(clause)):
+        return True
     # Which boards have another time is told elsewhere.
     clause = _before_exceptions(clause)
     told = _TERMS.split(without_firm(clause))
@@ -96,9 +108,15 @@ def _leaves_unread(clause: str) -> bool:
     return not all(map(tells_no_more, (*timed, *topics) if in_days else timed))
 
 
+def _adds_a_time(part: str) -> bool:
+    """The 'add 1 week for sheets' of 'Lead time 3 weeks, add 1 week for sheets'."""
+    return _counts_time(part) and any(match.value == "later" for match in phrases("not_lead").find(part))
+
+
 def _before_exceptions(clause: str) -> str:
     """'Lead time 3 weeks' of 'Lead time 3 weeks, except sheets 5 weeks'; nothing where the time stands behind them."""
-    first = next(iter(phrases("exceptions").find(clause)), None)
+    # 'Sauf si' begins a condition.
+    first = next(iter(outside(phrases("exceptions").find(clause), phrases("only_if").find(clause))), None)
     if first is None:
         return clause
     ahead = clause[: first.start].rstrip(" ,")
@@ -119,8 +137,10 @@ def _is_of_mill_goods(text: str) -> bool:
 
 
 def _told_of_orders(clause: str) -> str:
-    """The clause without what else is told in times: notices, claims, how often, and how soon samples come."""
-    return without_samples(without_rhythms(without_doings(without_notices(clause))))
+    """The clause without what else is told in times: notices, claims, how often, how soon samples come, and what is
+    usual beside what holds now; 'subject to change without notice' says nothing of it."""
+    clause = without(clause, phrases("change_reserved").find(clause))
+    return of_today(without_samples(without_rhythms(without_doings(without_notices(clause)))))
 
 
 @lru_cache(maxsize=8192)
@@ -161,7 +181,10 @@ def _clause_lead(clause: str) -> LeadTime | None:
     if not topics:
         return lead_from_order(clause) or leaves_at_once(clause)
     rest = clause[topics[-1].end :].strip(" :,-–=")
+    ahead = clause[: topics[-1].start]
     whole = lead_text(rest) if rest and not _begins_with_another(clause, topics[-1]) else None
+    if whole is not None and _tells_another_time(ahead, whole):
+        return None
     if whole is not None and not any(match.value == "straight" for match in phrases("at_once").find(rest)):
         return whole
     parts = [part for part in _TERMS.split(clause) if not _of_another_term(part)]
@@ -169,6 +192,21 @@ def _clause_lead(clause: str) -> LeadTime | None:
     parts = [part for part in parts if not _says_how_long_it_holds(part)] or parts
     found = {lead.days: lead for part in parts for lead in _spans(part)}
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _tells_another_time(ahead: str, lead: LeadTime) -> bool:
+    """The 'Production 3 weeks' ahead of 'delivery 1 week': how long the two take together is not told. Days without a
+    word for deliveries may be those of payment."""
+    for part in _TERMS.split(ahead):
+        found = () if _of_another_term(part) else _spans(part)
+        named = bool(phrases("lead_topic").find(part))
+        if any(said.high > 0 and said.days != lead.days and (named or not _in_days(said)) for said in found):
+            return True
+    return False
+
+
+def _in_days(said: LeadTime) -> bool:
+    return lead_unit(said.words) is LeadUnit.DAY
 
 
 def _begins_with_another(clause: str, topic: Found[str]) -> bool:

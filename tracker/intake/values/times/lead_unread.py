@@ -9,6 +9,7 @@ from tracker.intake.values.times.around_delivery import announced_in_weeks, with
 from tracker.intake.values.times.delivery_sentences import (
     begins_with_samples,
     tells_of_orders,
+    time_led,
     without_rhythms,
     without_samples,
 )
@@ -16,8 +17,10 @@ from tracker.intake.values.times.done_besides import without_doings
 from tracker.intake.values.times.lead import LeadTime, lead_phrases
 from tracker.intake.values.times.lead_from_order import leaves_for_some, leaves_from_stock
 from tracker.intake.values.times.times_in_words import counts_time
+from tracker.intake.values.times.told_later import told_later
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 
 _WEEK = re.compile(r"\W*(?:(?:in|i|en|under)\s+)?(?P<week>[^\W\d_]+\.?)\s*\d{1,2}(?!\d)")
 
@@ -47,9 +50,11 @@ def _names_a_week(clause: str) -> bool:
 
 def speaks_of_time(clause: str) -> bool:
     """Weeks or days among words for lead time, and none for payment or validity."""
-    if announced_in_weeks(clause) or leaves_for_some(clause):
+    if announced_in_weeks(clause) or leaves_for_some(clause) or _tells_the_time_later(clause):
         return True
     told = without_rhythms(without_doings(without_notices(clause)))
+    if _counts_from_another(told) or _counts_hours(told):
+        return True
     # 'Wir liefern Muster in 2 Tagen, Aufträge in 3 Wochen': the words for it stand in the part about samples.
     plain = without_samples(told)
     if _may_be_of_samples(told):
@@ -58,6 +63,43 @@ def speaks_of_time(clause: str) -> bool:
     if other or not phrases("lead_topic").find(told):
         return False
     return counts_time(plain)
+
+
+def _counts_from_another(clause: str) -> bool:
+    """'Delivery 10 days after receipt of payment': its own time leads, and what it is counted from stands behind."""
+    for part in COMMA.split(clause):
+        others = [match.start for match in phrases("not_lead").find(part) if match.value == "any"]
+        led = (topic for topic in phrases("lead_topic").find(part) if time_led(part, topic.end) is not None)
+        counted = [match.start for match in phrases("counted_after").find(part)]
+        if others and counted and any(topic.end <= min(counted) < min(others) for topic in led):
+            return True
+    return False
+
+
+def _counts_hours(clause: str) -> bool:
+    """'We ship within 24 hours', 'livraison 48 h'; 'deliveries 8-16 h' are hours of the day."""
+    for topic in phrases("lead_topic").find(clause):
+        told = _HOURS.match(clause, topic.end)
+        within = phrases("within_a_time").whole(told["led"].strip()) is not None if told is not None else False
+        of_days = within or (told is not None and int(told["count"]) % _OF_A_DAY == 0)
+        if told is None or not of_days or phrases("hours").whole(told["unit"]) is None:
+            continue
+        # '24 hours a day' is how long a dock is open.
+        if phrases("rhythms").at(tokens_of(clause[told.end() :]), 0) is None:
+            return True
+    return False
+
+
+_HOURS = re.compile(
+    r"\s*:?(?P<led>[^\d,;:]*?)\s*(?:\d{1,2}\s*[-–/]\s*)?(?P<count>\d{1,3})\s*(?P<unit>[^\W\d_]+\.?)(?!\s*/)"
+)
+_OF_A_DAY = 24
+
+
+def _tells_the_time_later(clause: str) -> bool:
+    """'Lead time to be confirmed within 2 days', and no other in the clause."""
+    parts = [part for part in COMMA.split(clause) if counts_time(part)]
+    return bool(parts) and all(told_later(part) and bool(phrases("lead_topic").find(part)) for part in parts)
 
 
 def _may_be_of_samples(clause: str) -> bool:

@@ -14,7 +14,9 @@ from tracker.intake.values.notes.unless import unless_at
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.around_delivery import ordered_ahead
 from tracker.intake.values.times.delivery_sentences import with_orders
+from tracker.intake.values.times.present_times import is_past
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
+from tracker.intake.values.times.told_later import is_a_journey, told_later
 from tracker.intake.words.likeness import near_miss
 from tracker.intake.words.lists import joined, pattern, phrases, without_words
 from tracker.intake.words.phrases import blanked
@@ -24,13 +26,15 @@ _KNOWN = (
     "counted_after", "order_taken", "the_order", "ordered_ahead", "copula", "delivery", "incoterms", "from_stock",
     "to_the_buyer", "buyer_sites", "the_buyer", "goods_delivered", "all_goods", "forms", "about", "articles",
     "within_a_time", "countries", "all_of_them", "firm_times", "overrides", "lead", "other_goods",
+    "told_when",
 )  # fmt: skip
 _OTHERS = ("besides_deliveries",)
 """'All orders to ship within 30 days' is what buyers are to do."""
 _AND = re.compile(rf"\s{pattern('range', 'and', 'or')}\s(?!\d)", re.IGNORECASE)
 _BRACKETED = re.compile(r"\(([^()]*)\)")
 _STOP = re.compile(r"\.\s+(?=[A-ZÄÖÜÅÉ])")
-_MORE_OR_LESS = re.compile(r"±|\+\s?/?\s?[-–]|[-–]\s?/\s?\+")
+_MORE_OR_LESS = re.compile(r"±|\+\s?/?\s?[-–]|[-–]\s?/\s?\+|\d\s?\+|\+\s?\d")
+"""Also '3+ weeks' and '+ 2 weeks'."""
 _NUMBERED = re.compile(r"\A\s*[^\W\d_]+\s+\d{1,3}\s*[:.)]\s+")
 """The 'Note 3:' before it."""
 _OTHER_LANGUAGE = re.compile(r"[^\W\d_]+\s*/\s*")
@@ -46,6 +50,8 @@ def tells_no_more(part: str) -> bool:
     """Whether a part tells nothing else than when deliveries come, or not even that."""
     if ordered_ahead(times_in_figures(part)):
         return True
+    if told_later(part) or is_a_journey(part) or is_past(part):
+        return False
     if _MORE_OR_LESS.search(part) or _lasts(part):
         return False
     told = _without_prices(_without_reason(_in_brackets(_NUMBERED.sub("", part[: unless_at(part)], count=1))))

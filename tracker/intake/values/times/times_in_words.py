@@ -65,7 +65,7 @@ def _how_often() -> re.Pattern[str]:
     return re.compile(rf"(\b{pattern('rhythms', 'any')})\s+{counted}", re.IGNORECASE)
 
 
-_UNITS_COUNTED = re.compile(r"(?P<whole>\d+(?:[.,]\d{3}(?!\d))?)(?:[.,]\d+)?\s*(?P<unit>[^\W\d_]+(?:\s[^\W\d_]+)?)")
+_UNITS_COUNTED = re.compile(r"(?P<whole>\d+(?:[.,]\d{3}(?!\d))?)(?:[.,]\d+)?\+?\s*(?P<unit>[^\W\d_]+(?:\s[^\W\d_]+)?)")
 _LONGEST = 3
 """Digits of the longest lead time in days (our choice)."""
 _COUNTED = ("day", "working_day", "week", "month")
