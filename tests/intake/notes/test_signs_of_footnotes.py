@@ -157,3 +157,16 @@ def test_what_a_footnote_says_of_other_things_leaves_its_prices_standing(below):
     boards = [["GC2", 250, 410, 1090], ["GC1 *", 250, 400, 1135]]
     found = lines([["EUR per tonne, EXW"], ["Board", "g/m²", "µm", "Price"], *boards, [], [below]]).values()
     assert [str(line.state) for line in found] == ["accepted"] * 2
+
+
+@pytest.mark.parametrize("place", ["note", "name"])
+def test_a_rows_own_sign_goes_before_that_of_the_prices_head(place):
+    signed = ("CRB (3)", "") if place == "name" else ("CRB", "(3)")
+    rows = [
+        ["Board", "pt", "lb/MSF", "Price (2)", "Note"],
+        ["SBS C1S", 14, 59, 1174, ""], [signed[0], 16, 62, 26.9, signed[1]], [],
+        ["(2) US dollars per ton of 2,000 lb, FOB mill, unless noted (3)."],
+        ["(3) US dollars per 1,000 sq ft, delivered."],
+    ]  # fmt: skip
+    found = [(line.state, line.offer.basis.value, line.offer.delivered) for line in lines(rows).values()]
+    assert found == [(State.ACCEPTED, "short_ton", False), (State.ACCEPTED, "msf", True)]

@@ -118,3 +118,43 @@ def test_codes_that_sentences_explain_by_the_head_of_their_column(head, legend):
 def test_codes_that_are_no_units_or_not_certain_settle_none(legend):
     rows = [["Board", "gsm", "Micron", "Figure", "Code"], *CODED, [], *([line] for line in legend)]
     assert {one[3] for one in offered(rows)} == {"question"}
+
+
+PRICED = [
+    ["CRB", 18, 70, 886, "A"],
+    ["CRB", 20, 77, 43.4, "B"],
+    ["URB", 24, 83, 0.36, "C"],
+    ["URB", 30, 104, 1008, "D"],
+]
+KEY = [["A", "US$ per short ton"], ["B", "US$ per cwt"], ["C", "US$ per lb"]]
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        [*PRICED, [], *KEY],
+        [*PRICED, [], ["A = US$ per short ton; B = US$ per cwt; C = US$ per lb"]],
+        [[*row, None, None, *key] for row, key in zip(PRICED, [*KEY, []], strict=True)],
+    ],
+)
+@pytest.mark.parametrize("head", ["Code", "PE", "Ref.", "Kz"])
+def test_codes_under_any_head_stand_for_the_units_of_a_key(rows, head):
+    told = offered([["Board", "pt", "lb/MSF", "Price", head], *rows])
+    assert [one[1:] for one in told[:3]] == [
+        ("USD", "short_ton", "accepted"), ("USD", "cwt", "accepted"), ("USD", "lb", "accepted"),
+    ]  # fmt: skip
+    assert told[3][3] == "question"
+
+
+def test_figures_are_codes_where_a_key_says_so():
+    rows = [["GC1", 250, 405, None, 1235, 1], ["GC1", 250, 405, "70 x 100", 231, 2], ["GT2", 320, 415, None, 88.5, 3]]
+    key = [["PE = Preiseinheit:"], ["1 = EUR je Tonne (1.000 kg)"], ["2 = EUR je 1.000 Bogen"], ["3 = EUR je 100 kg"]]
+    told = offered([["Sorte", "g/m²", "Dicke µm", "Format cm", "Preis", "PE"], *rows, [], *key])
+    assert [one[1:] for one in told] == [
+        ("EUR", "tonne", "accepted"), ("EUR", "1000sheets", "accepted"), ("EUR", None, "question"),
+    ]  # fmt: skip
+
+
+def test_a_code_that_a_key_explains_says_nothing_of_the_others():
+    rows = [["Board", "pt", "lb/MSF", "Price", "Kz"], *PRICED, [], ["A = US$ per short ton"]]
+    assert [one[3] for one in offered(rows)] == ["accepted", "question", "question", "question"]

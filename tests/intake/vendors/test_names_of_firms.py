@@ -267,3 +267,10 @@ def test_firms_called_by_what_they_do_with_board(name):
 )
 def test_such_words_without_a_name_are_no_firm(title):
     assert read([[title], [], *_LIST]).vendor is None
+
+
+@pytest.mark.parametrize("remark", ["Freibleibend", "Unverbindlich", "Budgetary"])
+def test_a_remark_before_a_firm_is_no_part_of_its_name(remark):
+    rows = [["Preise EUR/t"], ["Sorte", "g/m²", "µm", "Preis"], ["GC1", 250, 405, 1231], []]
+    (line,) = lines([*rows, [f"{remark}. Elmstorfer Kartonlager OHG, Hafenstr. 8"]]).values()
+    assert line.offer.vendor == "Elmstorfer Kartonlager OHG"

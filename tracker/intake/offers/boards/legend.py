@@ -157,4 +157,4 @@ def _called(sheets: Iterable[ReadSheet], *roles: Role) -> Iterator[str]:
     for sheet in sheets:
         for read in sheet.tables:
             for column in read.columns.of(*roles):
-                yield from (fold(cell.text).strip() for cell in read.cells(column) if isinstance(cell.value, str))
+                yield from (fold(cell.text).strip() for cell in read.cells(column))

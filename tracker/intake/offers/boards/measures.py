@@ -17,6 +17,7 @@ from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import GradeReading, find_grade
 from tracker.intake.values.boards.weight import WeightReading, find_weights
 from tracker.intake.values.figures.formats import format_words
+from tracker.intake.values.figures.numbers import SPACED_NUMBER
 from tracker.intake.values.figures.sheetsize import SheetSize, find_sheet_sizes, sheet_text
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import Role
@@ -93,7 +94,7 @@ def _unit_head(cell: Cell, column: Column, says_unit: Callable[[Header], bool]) 
     return Said("", at(saying[-1]), saying[-1].text.strip()) if saying else None
 
 
-_FIGURE = re.compile(r"\d+(?:[.,]\d+)*")
+_FIGURE = re.compile(SPACED_NUMBER)
 
 
 def _mixed(cells: Cells, columns: Columns) -> list[Cell]:

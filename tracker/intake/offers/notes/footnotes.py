@@ -164,15 +164,17 @@ class Footnotes:
         return tuple(_without(level, other) for level in levels) if other else levels
 
     def put_first(self, scope: Scope, column: int) -> Scope:
-        """What holds for the prices of a column: the notes whose sign its head carries, and then those of all; as it is
-        where no price's head carries one, or heads of measures carry the same."""
+        """What holds for the prices of a column: what is said of some rows, the notes whose sign its head carries, and
+        then those of all; as it is where no price's head carries one, or heads of measures carry the same."""
         if not self._of_prices:
             return scope
         key = (id(scope), column)
         if key not in self._scopes:
             carried = self._of_prices & self._headed.get(column, frozenset())
             own = tuple(near for level in scope.levels if (near := _of_signs(level, carried)).texts)
-            levels = own + tuple(_without(level, self._of_prices) for level in scope.levels)
+            left = tuple(_without(level, self._of_prices) for level in scope.levels)
+            of_rows = tuple(level for level in left if level.of_some)
+            levels = of_rows + own + tuple(level for level in left if not level.of_some)
             # The scope itself is kept as well, so that no other gets its place in memory.
             self._scopes[key] = (scope, replace(scope, levels=levels))
         return self._scopes[key][1]

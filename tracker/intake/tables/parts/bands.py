@@ -15,6 +15,7 @@ from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
+from tracker.intake.values.prices.units_of_codes import unit_led_to
 
 _MOST_STRETCHES = 60
 
@@ -91,6 +92,8 @@ def _columns_of_labels(view: View) -> frozenset[int]:
 
 def _only_words(part: View, view: View) -> bool:
     """No figure in the stretch, and no head in line with the heads of a table beside it."""
+    if _explains_units(part):
+        return True
     if len(part.rows) > _LONGEST_WORDS or any(_figure(part, row) for row in part.order):
         return False
     if _lists_terms(part):
@@ -102,6 +105,17 @@ def _only_words(part: View, view: View) -> bool:
     if _is_letterhead(part) and not any(_plain_head_in_line(part, view, row) for row in part.order):
         return True
     return not any(_heads_in_line(part, view, row) or _lists_boards(part, view, row) for row in part.order)
+
+
+def _explains_units(part: View) -> bool:
+    """'A | US$ per short ton' over 'B | US$ per cwt': a key of the codes beside the prices, with or without heads."""
+    rows = [tuple(cell.text for _, cell in sorted(part.rows[row].items())) for row in part.order]
+    entries = [row for row in rows if len(row) == 2 and unit_led_to(row[1]) is not None]
+    return len(entries) >= max(_FEWEST_CODES, len(rows) - 1) and all(len(code) <= _LONGEST_CODE for code, _ in entries)
+
+
+_FEWEST_CODES = 2
+_LONGEST_CODE = 4
 
 
 def _lists_terms(part: View) -> bool:

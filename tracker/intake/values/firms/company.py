@@ -7,7 +7,12 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.firms.bidders import behind_bid, behind_bidder, without_number
 from tracker.intake.values.firms.firm_goods import before_its_works, ends_in_goods, with_goods
 from tracker.intake.values.firms.firm_papers import behind_a_paper
-from tracker.intake.values.firms.form_fields import before_the_next_field, behind_code, first_sentence, without_receipt
+from tracker.intake.values.firms.form_fields import (
+    before_the_next_field,
+    behind_asides,
+    first_sentence,
+    without_receipt,
+)
 from tracker.intake.values.firms.legal_forms import end_of_form, goes_on_as_a_sentence, written_as_form
 from tracker.intake.values.firms.readers import leads_to_a_reader
 from tracker.intake.values.freight.delivery import find_delivery
@@ -76,7 +81,7 @@ def _company_offering(text: str) -> str | None:
 
 
 def headed_company(text: str) -> str | None:
-    head = without_receipt(behind_code(BREAK.split(text.strip(), maxsplit=1)[0].strip()))
+    head = without_receipt(behind_asides(BREAK.split(text.strip(), maxsplit=1)[0].strip()))
     written = head[:1].isupper() and len(head) <= _LONGEST
     if not written or _is_field_to_sign(text, head) or leads_to_a_reader(head):
         return None

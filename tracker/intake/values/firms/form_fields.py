@@ -28,8 +28,12 @@ def first_sentence(name: str) -> str:
     return name
 
 
-def behind_code(text: str) -> str:
-    """'Verkaufsorganisation 1200 Ruhlsbach Karton AG' without the part of the firm that a system numbers."""
+def behind_asides(text: str) -> str:
+    """'Verkaufsorganisation 1200 Ruhlsbach Karton AG' without the part of the firm that a system numbers,
+    'Freibleibend. Ruhlsbach Karton AG' without the remark."""
+    before, stop, name = text.partition(". ")
+    if stop and any(phrases(section).whole(before) is not None for section in ("indicative", "marks")):
+        text = name.strip()
     code = _CODE.match(text)
     return text[code.end() :] if code is not None and phrases("firm_parts").whole(code["part"]) else text
 

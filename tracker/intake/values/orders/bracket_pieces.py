@@ -76,7 +76,7 @@ def _names_load(ahead: str) -> bool:
 def _kinds(gap: str) -> list[str] | None:
     found = tokens(gap)
     kinds: list[str] = []
-    place = 0
+    place = reached = 0
     while place < len(found):
         match = phrases("bracket").at(found, place)
         if match is None:
@@ -84,6 +84,13 @@ def _kinds(gap: str) -> list[str] | None:
                 return None
             place += 1
             continue
+        if kinds and "/" in gap[reached : match.start] and _packs(match.value, kinds[-1]):
+            return None
         kinds.append(match.value)
-        place = match.after
+        place, reached = match.after, match.end
     return kinds
+
+
+def _packs(one: str, other: str) -> bool:
+    """'1,500 sheets/pallet' is how board is packed, and no order."""
+    return one != other and {one, other} <= {*LOADS_AND_COUNTS}
