@@ -38,3 +38,22 @@ def test_terms_apart_from_the_table_or_for_one_column_are_not_handed_out():
 def test_marks_given_below_are_no_terms():
     found = _found(["Quality mark", None, None, "14 points", "16 points"])
     assert {(line.offer.lead_days, line.offer.delivered) for line in found.values()} == {(None, None)}
+
+
+@pytest.mark.parametrize(
+    ("labels", "leads"),
+    [
+        (("Freight", "Minimum", "Lead time", "Prices firm through"), "SBS 4 weeks; CRB 2 weeks"),
+        (("Fracht", "Mindestmenge", "Lieferzeit", "Gültig bis"), "SBS 4 Wochen; CRB 2 Wochen"),
+        (("Transport", "Minimum", "Délai", "Valable jusqu'au"), "SBS 4 semaines ; CRB 2 semaines"),
+        (("Flete", "Mínimo", "Plazo", "Válido hasta"), "SBS 4 semanas; CRB 2 semanas"),
+        (("Frakt", "Minsta order", "Leveranstid", "Gäller t.o.m."), "SBS 4 veckor; CRB 2 veckor"),
+    ],
+)
+def test_lead_times_by_grade_behind_their_label_head_no_table(labels, leads):
+    rows = [["Grade", "pt", "USD/cwt"], ["SBS C1S", 18, 58], ["CRB", 20, 44], []]
+    said = ("FOB mill", "5,000 lb", leads, "2026-12-31")
+    found = lines([*rows, *([label, words] for label, words in zip(labels, said, strict=True))]).values()
+    assert [line.offer.lead_days for line in found] == [(28, 28), (14, 14)]
+    assert {round(line.offer.minimum_kg) for line in found} == {2268}
+    assert {(line.offer.delivered, str(line.offer.valid_until)) for line in found} == {(False, "2026-12-31")}

@@ -14,6 +14,7 @@ from tracker.intake.values.heads.roles import PRICES, Role
 from tracker.intake.values.orders.loads import LOADS
 from tracker.intake.values.prices.units_of_parts import prices_each_form
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 _BOTH = {"roll", "sheet"}
 _NEAR = Decimal("1.5")
@@ -132,7 +133,10 @@ def _form_priced(column: Column) -> str:
 
 
 def _beside_price(head: Header) -> str:
-    rest = without_unit(head, basis_in_head(head))
+    size = head.bracket.words if head.bracket is not None and not head.bracket.not_weight else ""
+    rest = without_unit(head, basis_in_head(head)).removesuffix(size)
     for reading in head.roles:
         rest = rest.replace(reading.words, " ", 1) if reading.role in PRICES else rest
+    # The unit is gone from 'Price per cwt - Rolls' already, and the words that it was read with are no more.
+    rest = without(rest, phrases("price_words").find(rest))
     return rest.strip(" ,;:()[]–-\n")

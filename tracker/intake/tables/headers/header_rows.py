@@ -19,8 +19,11 @@ from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import MEASURES, ORDER_SIZES, Role
 from tracker.intake.values.orders.brackets import bracket_text, is_open_figure
 from tracker.intake.values.orders.counted_orders import counts_orders
+from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.values.prices.price_sentences import asks_basis
+from tracker.intake.values.times.lead import lead_text
+from tracker.intake.values.times.lead_sentences import leads_by_grade
 from tracker.trade.quantities import MassUnit
 
 _LONGEST_HEAD = 90
@@ -89,7 +92,8 @@ def names_board_and_unit(view: View, row: int) -> bool:
 
 
 def asked_and_answered(view: View, row: int, heads: list[Head]) -> bool:
-    """'Currency | EUR', 'Price basis | per tonne', 'Valid until | 15 May': lines of a form at its left edge."""
+    """'Currency | EUR', 'Price basis | per tonne', 'Valid until | 15 May', 'Lead time | SBS 4 weeks; CRB 2 weeks':
+    lines of a form at its left edge."""
     if len(heads) != 2:
         return False
     label, answer = view.rows[row].values()
@@ -100,7 +104,10 @@ def asked_and_answered(view: View, row: int, heads: list[Head]) -> bool:
     asks = heads[0].role in _ASKS or asks_basis(label.text)
     by_unit = asks and heads[1].unit and not _heads_figures(view, row, answer)
     by_date = heads[0].role in _DATED and heads[1].across == "period"
-    return (by_terms or by_unit or by_date) and all(left >= edge for left in beneath)
+    timed = lead_text(answer.text) or leads_by_grade(f"{label.text}: {answer.text}")
+    by_time = heads[0].role is Role.LEAD_TIME and timed
+    by_weight = heads[0].role is Role.MINIMUM and find_masses(answer.text)
+    return bool(by_terms or by_unit or by_date or by_time or by_weight) and all(left >= edge for left in beneath)
 
 
 def _heads_figures(view: View, row: int, cell: Cell) -> bool:

@@ -90,7 +90,7 @@ def header(text: str) -> Header:
         weights = (WeightUnit.LB_3000FT2,) if ream.msf == _USUAL_REAM else ()
     roles = header_roles(text)
     by_pallet = _size_of_pallets(text, basis) if currency is None else None
-    bracket = by_pallet or bracket_text(text)
+    bracket = by_pallet or _size_of_a_form(text) or bracket_text(text)
     if bracket is not None and _counts_what_one_holds(bracket):
         bracket = None
     if bracket is not None and not bracket.alone:
@@ -147,6 +147,17 @@ def _size_of_pallets(text: str, basis: BasisReading | None) -> Bracket | None:
     inside = _IN_BRACKETS.search(text) if basis is not None and basis.foreign == "pallet" else None
     said = bracket_text(inside[1]) if inside is not None else None
     return said if said is not None and not said.not_weight and not said.alone else None
+
+
+_FORM_FIRST = re.compile(r"(?P<form>[^\W\d_]+)(?:\s*[,:;]|\s[-–])?\s+(?P<size>.*\d.*)")
+
+
+def _size_of_a_form(text: str) -> Bracket | None:
+    """The '10,000 lb' of 'Rolls, 10,000 lb': rolls are what the board comes in, and are not counted."""
+    parts = _FORM_FIRST.fullmatch(text.strip())
+    named = parts is not None and phrases("forms").whole(parts["form"]) is not None
+    size = bracket_text(parts["size"]) if parts is not None and named else None
+    return size if size is not None and not size.not_weight else None
 
 
 def _names_pallets(text: str, bracket: Bracket | None) -> bool:
