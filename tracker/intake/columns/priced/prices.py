@@ -31,7 +31,7 @@ from tracker.intake.columns.priced.price_ranges import ranged_prices
 from tracker.intake.columns.priced.standard_prices import standard_is_paid
 from tracker.intake.columns.priced.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.columns.priced.unread_prices import figures_in_doubt
-from tracker.intake.columns.priced.whose_prices import says_whose_prices
+from tracker.intake.columns.priced.whose_prices import others_prices, says_whose_prices
 from tracker.intake.columns.priced.years_told import stand_beside_years
 from tracker.intake.columns.roles.headed_figures import heads_delivered
 from tracker.intake.columns.sizes.axes import Axes
@@ -88,10 +88,10 @@ def price_columns(
     unexplained = [column for column in unexplained if column not in old and not says_whose_prices(column, over)]
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
-        held = [column for column in unnamed if not _superseded(column)] or unnamed
-        kinds = dict.fromkeys(unnamed, Kind.PREVIOUS)
+        unexplained += others_prices(unnamed)
+        held = [column for column in unnamed if not (_superseded(column) or column in unexplained)] or unnamed
+        kinds = dict.fromkeys(unnamed, Kind.PREVIOUS) | dict.fromkeys(held, Kind.OFFER)
         unsure = SEVERAL_TIMES if stand_beside_years(held, columns) else doubt_of(held, samples)
-        kinds |= dict.fromkeys(held, Kind.OFFER)
     unexplained += priced_against_heads(columns, list(kinds), samples)
     if not kinds:
         unexplained = figures_in_doubt(columns, samples, (*titles, *above))
