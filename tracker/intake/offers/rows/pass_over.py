@@ -250,7 +250,8 @@ def passed_within(read: ReadTable, rows: dict[int, str]) -> list[PassedOver]:
     for price in read.columns.prices:
         if price.kind is not Kind.OFFER:
             others = price.kind is Kind.LIST and names_others_prices(price.column)
-            what = "holds prices that nobody offers here," if others else f"is a {price.kind.value} price"
+            own = "a later year's price" if price.kind is Kind.LATER else f"a {price.kind.value} price"
+            what = "holds prices that nobody offers here," if others else f"is {own}"
             why = f"the column “{price.column.text}” {what} beside the one offered"
             passed.append(PassedOver(sheet, f"{table.first_row + 1}-{table.last_row + 1}", why))
     return passed
