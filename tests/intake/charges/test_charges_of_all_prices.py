@@ -112,3 +112,20 @@ def test_charges_on_all_orders(text):
 def test_charges_on_the_orders_of_one_month_are_not_certain():
     (charge,) = find_charges("Energy surcharge of EUR 16 per tonne will be added to all March orders")
     assert charge.amounts == ()
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Zuzüglich Querschneiden 48 EUR/t auf alle Positionen dieses Blatts.",
+        "Sheeting charge of 48 EUR/t on all items of this sheet.",
+        "Supplément coupe 48 EUR/t sur toutes les sortes de cette feuille.",
+        "Recargo de corte 48 EUR/t en todas las calidades de esta hoja.",
+    ],
+)
+def test_a_charge_on_all_of_a_sheet_is_on_each_of_its_prices(said):
+    rows = [["Sorte", "g/m²", "µm", "EUR/t"], ["GC1", 270, 440, 1238], ["GD2", 400, 535, 872], [], [said]]
+    for line in lines(rows).values():
+        assert [(charge.price, charge.currency, charge.basis.value) for charge in line.offer.charges] == [
+            (48, "EUR", "tonne")
+        ]

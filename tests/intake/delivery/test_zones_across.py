@@ -44,3 +44,17 @@ def test_two_prices_of_one_zone_that_differ_are_asked_about():
 def test_letters_behind_no_place_explain_nothing():
     heads = ["Grade", "Caliper pt", "lb/MSF", "Price A $/cwt", "Price B $/cwt", "Price D $/cwt"]
     assert {str(line.state) for line in lines([heads, *_ROWS]).values()} == {"question"}
+
+
+@pytest.mark.parametrize("places", [("Zone A", "Zone B"), ("Chicago", "Atlanta"), ("North", "South")])
+@pytest.mark.parametrize("term", ["delivered", "DAP", "frei Haus", "rendu"])
+def test_places_over_one_term_of_delivery_are_told_apart(places, term):
+    rows = [
+        ["US$ per short ton"],
+        ["Board", "Caliper", "Weight", "Mill", *places], [None, "pt", "lb/MSF", "FOB mill", term, term],
+        ["SBS C1S", 16, 66, 1165, 1199, 1232], ["CRB", 22, 84, 856, 890, 923],
+    ]  # fmt: skip
+    found = lines(rows)
+    assert set(found) == {f"{column}{row}" for column in "DEF" for row in (4, 5)}
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+    assert [line.offer.delivered for line in found.values()] == [False, True, True] * 2

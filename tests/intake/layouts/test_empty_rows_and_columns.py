@@ -1,6 +1,8 @@
 """Empty rows and columns within a table, and those that part two."""
 
-from tests.intake.sheets import lines
+import pytest
+
+from tests.intake.sheets import lines, merged
 
 
 def test_a_blank_column_leaves_each_row_its_own_board():
@@ -35,3 +37,31 @@ def test_a_shorter_list_behind_an_empty_column_is_read_beside_a_longer_one():
         ["CRB C1S", None, 18, 71, 946], ["CRB C1S", None, 24, 95, 934], ["URB", None, 26, 92, 722],
     ]  # fmt: skip
     assert {"E3", "E4", "E5", "E6", "E7", "J3", "J4"} == set(lines(rows))
+
+
+LISTED = [
+    ["Part", None, "Board", "pt", "lb/MSF", "USD/cwt"],
+    ["A1", None, "SBS C1S", 14, 59, 58], ["A2", None, "CRB", 18, 70, 44],
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("gap", [1, 2])
+def test_an_empty_column_parts_neither_items_nor_labels_from_what_is_said_of_them(gap):
+    form = [["Quoted by", "Mossbarrow Paperboard LLC"], ["Valid until", "2026-10-15"], ["Minimum order", "5,000 lb"]]
+    parted = [[label, *[None] * gap, value] for label, value in form]
+    for line in lines([*parted, ["Lead time", *[None] * gap, "4 weeks"], [], *LISTED]).values():
+        offer = line.offer
+        assert (offer.vendor, offer.lead_days) == ("Mossbarrow Paperboard LLC", (28, 28))
+        assert (str(offer.valid_until), round(offer.minimum_kg)) == ("2026-10-15", 2268)
+
+
+def test_boards_behind_an_empty_column_stay_boards_above_sentences():
+    rows = [
+        ["USD per tonne, delivered"],
+        ["Board", None, "Order size", "Caliper (µm)"], [None, None, None, 350, 400],
+        ["Folding boxboard GC2", None, "under 2 tonnes", 1196, 1186], [None, None, "2 tonnes and over", 1148, 1138], [],
+        ["Quotation open for acceptance until 18 December 2026."], ["Prices are exclusive of VAT, terms 30 days net."],
+        ["Errors and omissions are excepted."], ["Goods remain ours until they are paid."],
+    ]  # fmt: skip
+    found = lines(rows, merged=merged((1, 3, 1, 4)))
+    assert {line.offer.grade for line in found.values()} == {"FBB"}

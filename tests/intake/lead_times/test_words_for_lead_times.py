@@ -373,3 +373,22 @@ def test_several_times_of_leaving_are_none(text):
 def test_weeks_out_are_a_column_of_lead_times(head):
     found = lines([["Grade", "µm", "g/m²", "EUR/tonne", head], ["GC1", 430, 290, 1201, 4], ["GD2", 430, 320, 871, 2]])
     assert [line.offer.lead_days for line in found.values()] == [(28, 28), (14, 14)]
+
+
+@pytest.mark.parametrize(
+    "head", ["Liefzt.", "Lfzt.", "Del. weeks", "Del.\nweeks", "Lev. tid", "dél. livr.", "pzo. entrega", "Weeks", "Wo."]
+)
+def test_heads_cut_short_stand_over_weeks(head):
+    rows = [
+        ["Board", "g/m²", "µm", "Price", head],
+        [None, None, None, "EUR/t", "weeks"],
+        ["GC1", 240, 405, 1320, "4-5"],
+    ]
+    (line,) = lines(rows).values()
+    assert line.offer.lead_days == (28, 35)
+
+
+@pytest.mark.parametrize("head", ["Wochen", "semaines", "semanas", "veckor", "weeks"])
+def test_weeks_alone_over_figures_are_the_lead_time(head):
+    (line,) = lines([["Board", "g/m²", "µm", "EUR/t", head], ["GC1", 240, 405, 1320, 3]]).values()
+    assert line.offer.lead_days == (21, 21)

@@ -43,6 +43,7 @@ from tracker.intake.values.orders.brackets import Bracket
 from tracker.intake.values.orders.loads import WHOLE_LOADS, load_at_end, load_definitions
 from tracker.intake.values.orders.loads_priced import priced_alike
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
+from tracker.intake.values.orders.thousands import unit_of_thousands
 from tracker.intake.values.prices.basis import find_basis, is_tonelada
 from tracker.intake.values.prices.currency import DOLLARS, find_currencies
 from tracker.intake.values.times.dates import DateOrder, date_order, ordered
@@ -257,9 +258,11 @@ _NAMES_ORDERS = 0.6
 
 
 def _order_units(texts: Iterable[str]) -> tuple[MassUnit, ...]:
-    """The one unit that titles and notes give the sizes of orders: 'USD/cwt, by order size in pounds'."""
+    """The unit that titles and notes give the sizes of orders: 'USD/cwt, by order size in pounds', 'M = 1000 lb'."""
+    texts = tuple(texts)
     parts = (part for text in texts for part in _PARTED.split(text) if not any(map(str.isdigit, part)))
     found = {units for part in parts if header(part).strength(Role.BRACKET) >= _NAMES_ORDERS if (units := _mass(part))}
+    found |= {units for text in texts if (units := unit_of_thousands(text))}
     return found.pop() if len(found) == 1 else ()
 
 

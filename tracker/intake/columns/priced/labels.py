@@ -19,14 +19,14 @@ def label_of(column: Column) -> str:
         return lowest.text.strip()
     if form_alone(lowest.text) or is_span(lowest.text, "weight_units") or is_span(lowest.text, "caliper_units"):
         return lowest.text.strip()
+    group = next(filter(None, map(_group, reversed(column.said[:-1]))), "")
     if lowest.delivery is not None and lowest.currency is None and lowest.basis is None:
-        # 'EXW mill' and 'FCA port' are two prices.
-        return lowest.text.strip()
+        # 'EXW mill' and 'FCA port' are two prices, and so are 'Zone A' and 'Zone B' over 'delivered'.
+        return f"{group} {lowest.text.strip()}".strip()
     if names_a_place(lowest) or lowest.role is Role.VENDOR:
         # 'Zone A', 'Region 2 $/cwt', 'Supplier 1': the sign behind the word is what tells one from the next.
         return without_unit(lowest, basis_in_head(lowest)).strip()
     plain = price_unit(lowest.text) is not None or any(reading.strength >= 0.9 for reading in lowest.roles)
-    group = next(filter(None, map(_group, reversed(column.said[:-1]))), "")
     # The same order sizes may stand under 'East' and again under 'West'.
     # 'Precio venta EUR/t' and 'Precio venta EUR/1000 m²' are one price: the unit tells none from another.
     return group if plain else f"{group} {without_unit(lowest, basis_in_head(lowest))}".strip()

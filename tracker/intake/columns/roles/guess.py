@@ -1,15 +1,17 @@
 """The role of a column whose header says nothing known, by its cells alone: only what explains itself counts."""
 
 from collections.abc import Callable, Sequence
+from decimal import Decimal
 
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.roles.fits import fit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headerless.headless import says_price
 from tracker.intake.tables.headerless.item_marks import is_item_mark
-from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.caliper import caliper_unit, find_calipers
 from tracker.intake.values.boards.grade import coated_count, names_grade
-from tracker.intake.values.boards.weight import find_weights
+from tracker.intake.values.boards.weight import find_weights, weight_units
+from tracker.intake.values.figures.formats import format_words
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.heads.roles import Role
@@ -47,6 +49,8 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
         return Role.ITEM
     if sizes_orders(column, cells):
         return Role.BRACKET
+    if (measure := _shown_as(cells)) is not None:
+        return measure
     if not texts or len(texts) < _ENOUGH * len(cells):
         return None
     if _share(texts, lambda cell: _only_bracket(cell, masses)) >= _ENOUGH:
@@ -71,6 +75,14 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
         if fit(role, column, texts) >= _ENOUGH:
             return role
     return Role.PRODUCT if fit(Role.PRODUCT, column, texts) >= _ENOUGH and not column.heads else None
+
+
+def _shown_as(cells: Sequence[Cell]) -> Role | None:
+    """The measure whose unit the number formats of all figures show: '0 "pt"', '0 "lb/MSF"'."""
+    shown = {format_words(cell.number_format) if isinstance(cell.value, Decimal) else "" for cell in cells}
+    if all(caliper_unit(words) is not None for words in shown):
+        return Role.CALIPER
+    return Role.WEIGHT if all(len(weight_units(words)) == 1 for words in shown) else None
 
 
 def sizes_orders(column: Column, cells: Sequence[Cell]) -> bool:

@@ -35,6 +35,7 @@ class RowKind(StrEnum):
     TOTAL = "a total or an average"
     SOLD = "a quantity, no price"
     INDEX = "an index or a rate of exchange"
+    DISTANCE = "a distance, no price"
     CHARGE = "a charge, no board"
     TERM = "a term of the offer, no board"
 
@@ -50,6 +51,8 @@ def kind_of_row(label: str) -> RowKind | None:
         return RowKind.SOLD
     if Remark.INDEX in says(label):
         return RowKind.INDEX
+    if phrases("distances").whole(label) is not None:
+        return RowKind.DISTANCE
     if charge_of_label(label) is not None and not _describes_board(label):
         return RowKind.CHARGE
     return RowKind.TERM if term_of_row(label) is not None else None

@@ -100,11 +100,14 @@ def _only_words(part: View, view: View) -> bool:
         return True
     if any(_priced_beside(part, view, row) for row in part.order):
         return False
-    if _runs_on_below(part, view):
+    if any(_goes_with_every_row(part, view, row) for row in part.order):
+        return False
+    lists_boards = any(_lists_boards(part, view, row) or _heads_boards(part, view, row) for row in part.order)
+    if _runs_on_below(part, view) and not lists_boards:
         return True
     if _is_letterhead(part) and not any(_plain_head_in_line(part, view, row) for row in part.order):
         return True
-    return not any(_heads_in_line(part, view, row) or _lists_boards(part, view, row) for row in part.order)
+    return not (lists_boards or any(_heads_in_line(part, view, row) for row in part.order))
 
 
 def _explains_units(part: View) -> bool:
@@ -151,6 +154,23 @@ def _lists_boards(part: View, view: View, row: int) -> bool:
     below = [cell for other in part.order if other > row for cell in part.rows[other].values()]
     named = sum((grade := find_grade(cell.text)) is not None and bool(grade.grades) for cell in below)
     return 2 * named >= len(below) > 0 and _beside_heads(part, view, row)
+
+
+def _goes_with_every_row(part: View, view: View, row: int) -> bool:
+    """'Part' in line with a header, and 'A1', 'A2' … in line with each of the rows below it: a column of that table,
+    and neither sentences nor labels that happen to be as many."""
+    texts = [cell.text for other in part.order if other >= row for cell in part.rows[other].values()]
+    said = any(len(text.split()) >= _WORDS_OF_A_SENTENCE or text.rstrip().endswith(":") for text in texts)
+    if said or _left(part) != _right(part) or not _beside_heads(part, view, row):
+        return False
+    below = [other for other in view.order if other > row and view.rows[other].keys() - part.rows.get(other, {}).keys()]
+    return len(below) > 1 and all(other in part.rows for other in below)
+
+
+def _heads_boards(part: View, view: View, row: int) -> bool:
+    """'Board' in line with the heads of the rest: a column of the table, whatever sentences stand below all of it."""
+    named = [cell for cell in part.rows[row].values() if (head := head_of(cell)) is not None and head.board]
+    return any(_heads_plainly(cell.text) for cell in named) and _heads_in_line(part, view, row)
 
 
 _LONGEST_WORDS = 200

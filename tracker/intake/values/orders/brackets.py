@@ -18,6 +18,7 @@ from tracker.intake.values.orders.bracket_pieces import (
     pieces_of,
 )
 from tracker.intake.values.orders.masses import POUNDS, TONS, Mass, alike, find_mass_units
+from tracker.intake.values.orders.thousands import bare_thousands_in_full
 from tracker.intake.values.orders.weights_in_words import fractions_in_figures, weights_in_figures
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
@@ -66,6 +67,10 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     Bare numbers take the header's `units`.
     """
     stripped = text.strip()
+    counted = bare_thousands_in_full(stripped) if units else stripped
+    if counted != stripped:
+        bracket = bracket_text(counted, units)
+        return None if bracket is None else replace(bracket, words=stripped)
     figures = stripped if any(map(str.isdigit, stripped)) else in_figures(stripped)
     if figures != stripped and find_mass_units(stripped):
         # 'Less than three tonnes'; a bare 'one tonne' is what something is per, and 'one lot of 20 t' counts lots.
