@@ -70,3 +70,27 @@ def test_the_end_of_an_earlier_one_leaves_the_charge(note):
 )  # fmt: skip
 def test_a_board_that_bears_a_charge(note):
     assert amounts(note) == [[], ["18"], []]
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["A surcharge of 22 EUR/t is added to the prices of GC1.", "A surcharge of 22 EUR/t is added to GC1 prices.",
+     "A wood levy of 22 euros per tonne is added to the prices of the GC grades.",
+     "Eine Holzabgabe von 22 Euro je Tonne kommt auf die Preise der GC-Sorten.",
+     "Ein Zuschlag von 22 EUR/t kommt auf den Preis von GC1.",
+     "Une surcharge de 22 EUR/t s'ajoute aux prix du GC1.", "Un recargo de 22 EUR/t se añade al precio del GC1.",
+     "Ett tillägg på 22 EUR/ton läggs på priset för GC1.", "An energy surcharge of 22 EUR/t is added to GC1."],
+)  # fmt: skip
+def test_a_named_charge_on_the_prices_of_some_boards_is_theirs(note):
+    found = lines([["Board", "gsm", "micron", "EUR/t"], *THREE, [], [note]]).values()
+    assert [[str(charge.price) for charge in line.offer.charges] for line in found] == [[], ["22"], []]
+    assert {str(line.state) for line in found} == {"accepted"}
+
+
+def test_all_but_one_board_bear_a_charge():
+    note = "An energy surcharge of 22 EUR/t is added to all grades but GC1."
+    found = lines([["Board", "gsm", "micron", "EUR/t"], *THREE, [], [note]]).values()
+    assert [[str(charge.price) for charge in line.offer.charges] for line in found] == [["22"], [], ["22"]]
+
+
+THREE = [["SBS", 240, 340, 1298], ["GC1", 280, 450, 1180], ["GD2", 300, 420, 845]]

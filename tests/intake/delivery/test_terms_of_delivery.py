@@ -290,3 +290,32 @@ def test_served_says_delivered_where_it_stands_alone():
     assert find_delivery("Servido").delivered is True
     assert find_delivery("servido de almacén") is None
     assert find_delivery("Pedido servido en 48 horas") is None
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Delivered at place.", "Delivered duty unpaid.", "Delivered at named place Dayton.", "Freight paid by seller.",
+     "Geliefert benannter Ort (DAP).", "Geliefert unverzollt.", "Fracht vom Verkäufer bezahlt.",
+     "Rendu au lieu de destination.", "Rendu droits non acquittés.", "Port payé par le vendeur.",
+     "Entregado en lugar convenido.", "Entregado con derechos pagados.", "Flete pagado por el vendedor.",
+     "Levererat på angiven plats.", "Levererat oförtullat.", "Frakt betald av säljaren.", "Franco camión destino."],
+)  # fmt: skip
+def test_incoterms_in_words_are_delivered(note):
+    assert _told(note) == {True}
+
+
+@pytest.mark.parametrize(
+    "note", ["Franco camión fábrica.", "Franco sobre camión.", "Franco camion usine.", "Fritt bil bruk."]
+)
+def test_free_on_a_truck_at_the_works_is_not(note):
+    assert _told(note) == {False}
+
+
+@pytest.mark.parametrize("note", ["Delivered at place on Saturdays.", "Delivered duty paid up to $40/ST."])
+def test_what_bounds_an_incoterm_leaves_it_open(note):
+    assert _told(note) == {None}
+
+
+def _told(note):
+    rows = [["Price list"], ["Grade", "µm", "g/m²", "EUR per tonne"], ["GC1", 400, 250, 1250], ["GD2", 390, 300, 850]]
+    return {line.offer.delivered for line in lines([*rows, [], [note]]).values()}

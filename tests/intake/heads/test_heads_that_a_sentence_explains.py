@@ -67,3 +67,37 @@ def test_the_price_of_a_load_stands_beside_that_of_lighter_orders():
     note = "Price A is for orders under 10 tonnes; price B is for those who take a full truckload."
     assert sizes(("A", "B"), note)[0] == ("accepted", None, 10000)
     assert sizes(("A", "B"), note)[1][0] == "question"
+
+
+@pytest.mark.parametrize(
+    ("heads", "note"),
+    [
+        (("A", "B"), "Column A is for orders under 4 tonnes, and column B for the rest."),
+        (("Spalte A", "Spalte B"), "Spalte A gilt für Aufträge unter 4 Tonnen, Spalte B für den Rest."),
+        (("A", "B"), "La colonne A vaut pour les commandes de moins de 4 tonnes, la colonne B pour le reste."),
+        (("A", "B"), "La columna A es para pedidos de menos de 4 toneladas y la columna B para el resto."),
+        (("A", "B"), "Kolumn A gäller för order under 4 ton och kolumn B för resten."),
+    ],
+)
+def test_the_rest_are_the_orders_from_there_on(heads, note):
+    assert sizes(heads, note) == [("accepted", None, 4000), ("accepted", 4000, None)]
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Column A is for rolls and column B for the rest.",
+     "Column A is for orders under 4 tonnes, and column B for the rest of Ohio.",
+     "Column A is for orders from 2 to 4 tonnes, and column B for the rest."],
+)  # fmt: skip
+def test_the_rest_of_what_is_no_single_limit_is_asked(note):
+    assert {begins for _, begins, _ in sizes(("A", "B"), note)} <= {None, 2000}
+    assert "question" in {state for state, *_ in sizes(("A", "B"), note)}
+
+
+@pytest.mark.parametrize("second", ["orders of 4 ST or more", "the rest"])
+def test_short_tons_by_their_letters(second):
+    note = f"Column A is for orders under 4 ST and column B for {second}."
+    rows = [["USD/ST"], ["Grade", "Caliper (pt)", "lb/MSF", "A", "B"], ["SBS", 18, 75, 1180, 1130], [], [note]]
+    first, last = lines(rows).values()
+    assert (_plain(first.offer.below_kg), _plain(last.offer.from_kg)) == (3629, 3629)
+    assert (str(first.state), str(last.state)) == ("accepted", "accepted")

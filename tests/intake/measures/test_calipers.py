@@ -265,3 +265,19 @@ def test_thousandths_of_nothing_are_those_that_board_can_be(head):
 def test_so_they_are_behind_their_figure(cell, um):
     (line,) = lines([["Calidad", "Gramaje g/m²", "Espesor", "USD/tonelada"], ["GC1", 260, cell, 1120]]).values()
     assert line.offer.caliper_um == um
+
+
+@pytest.mark.parametrize("head", ["Thickness", "Dicke", "Épaisseur", "Espesor", "Tjocklek"])
+def test_three_figures_from_a_nought_are_points_or_millimetres(head):
+    def measured(caliper, *more, weight="g/m²", unit="EUR/t"):
+        rows = [["Price list", unit], ["Board", head, weight, "Price"], ["GC1", caliper, *more, 1180]]
+        (line,) = lines(rows).values()
+        return (round(float(line.offer.caliper_um)) if line.offer.caliper_um else None), codes(line)
+
+    assert measured("030", 350) == (None, {"caliper-unknown"})
+    assert measured("045", 350) == (None, {"caliper-unknown"})
+    assert measured("0,30", 300)[0] == 300
+    # What pounds or short tons say of the file, holds for its calipers.
+    assert measured("018", 75, weight="lb/MSF", unit="USD/ST")[0] == 457
+    assert measured("018", "", weight="Note", unit="USD/ST")[0] == 457
+    assert "caliper-unknown" in measured("018", "", weight="Note")[1]

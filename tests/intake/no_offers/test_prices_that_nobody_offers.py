@@ -168,3 +168,21 @@ def test_a_first_column_may_tell_whose_price_it_is():
 )  # fmt: skip
 def test_what_is_said_of_other_things_above_a_list_is_no_doubt(title):
     assert states([[title], HEAD, GC1]) == {"D3": "accepted"}
+
+
+@pytest.mark.parametrize(
+    ("own", "market"),
+    [("Halden offer", "Market"), ("Angebot Halden", "Markt"), ("Offre Halden", "Marché"),
+     ("Oferta Halden", "Competencia"), ("Offert Halden", "Marknad")],
+)  # fmt: skip
+def test_the_markets_price_beside_the_firms_own_is_never_taken(own, market):
+    rows = [["SBS", 450, 350, 1150, 1180], ["CUK", 500, 330, 1090, 1100]]
+    found = lines([["Halden Board, Inc."], ["USD per short ton"], ["Grade", "µm", "g/m²", own, market], *rows])
+    assert {cell for cell, line in found.items() if str(line.state) == "accepted"} == {"D4", "D5"}
+
+
+def test_prices_for_two_markets_are_offered():
+    rows = [["SBS", 450, 350, 1150, 1180], ["CUK", 500, 330, 1090, 1100]]
+    heads = ["Grade", "µm", "g/m²", "Home market", "Export market"]
+    found = lines([["Halden Board, Inc."], ["USD per short ton"], heads, *rows])
+    assert {str(line.state) for line in found.values()} == {"accepted"}

@@ -57,3 +57,39 @@ def test_a_sheet_of_its_own_may_be_a_recap():
     sheets = grid([*FIRST[:1], *FIRST[1:]], sheet="Bids"), grid([HEAD, FIRST[2]], sheet="Summary")
     found = read_workbook(book(*sheets), Answers())
     assert [(line.offer.source.sheet, line.offer.price) for line in found.lines] == [("Bids", 1219), ("Bids", 907)]
+
+
+@pytest.mark.parametrize("title", TITLES)
+def test_a_recap_need_not_repeat_the_weights(title):
+    recap = [["SBS C1S", 16, 1219, "Ellerdyke Board Inc."], ["CRB C1S", 18, 899, "Holmwath Paper Ltd"]]
+    found = lines([*FIRST, *SECOND, [title], ["Item", "Pt", "$/ST", "Bidder"], *recap])
+    assert {cell: line.state for cell, line in found.items()} == dict.fromkeys(("D3", "D4", "D8", "D9"), "accepted")
+
+
+@pytest.mark.parametrize("title", ["Summary of changes", "Übersicht", "Récapitulatif", "Resumen", "Sammanfattning"])
+def test_another_price_in_a_recap_is_asked(title):
+    found = lines([*FIRST, [title], ["Item", "Pt", "$/ST"], ["SBS C1S", 16, 1259]])
+    assert {cell: line.state for cell, line in found.items()} == {
+        "D3": "accepted",
+        "D4": "accepted",
+        "C8": "question",
+    }
+
+
+TERMS = [
+    ("Lead time", "1 week", "6 weeks"),
+    ("Min order", "500 lb", "20 ST"),
+    ("Order size", "under 5,000 lb", "40,000 lb and over"),
+    ("Sheet size", "", '28" x 40"'),
+    ("Delivery", "delivered", "FOB mill"),
+]
+
+
+@pytest.mark.parametrize(("head", "here", "there"), TERMS, ids=[head for head, *_ in TERMS])
+@pytest.mark.parametrize("title", ["Summary of stock", "Preisübersicht", "Vue d'ensemble", "Resumen", "Översikt"])
+def test_what_a_list_called_so_offers_on_other_terms_is_an_offer(title, head, here, there):
+    rows = [["SBS C1S", 16, 66, 1219], ["CRB C1S", 18, 71, 907]]
+    overview = [[title], [*HEAD, head], *([*row, here] for row in rows), []]
+    mill = [["Mill list"], [*HEAD, head], *([*row, there] for row in rows)]
+    found = lines([*overview, *mill])
+    assert {cell: line.state for cell, line in found.items()} == dict.fromkeys(("D3", "D4", "D8", "D9"), "accepted")

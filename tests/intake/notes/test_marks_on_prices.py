@@ -8,6 +8,7 @@ import pytest
 from tests.intake.sheets import book, codes, grid, lines
 from tracker.intake.grid import Grid
 from tracker.intake.read import read_workbook
+from tracker.intake.values.prices.indicative import marks_indicative
 from tracker.trade.offer import Answers
 
 
@@ -116,3 +117,17 @@ def test_a_struck_board_beside_a_price_is_asked_about(column):
 def test_a_struck_price_is_none():
     (line,) = marked(struck=True)
     assert line.offer.product == "Grey"
+
+
+@pytest.mark.parametrize(
+    ("note", "marked"),
+    [("Prices are estimates.", True), ("Estimated prices.", True), ("Budget figures.", True),
+     ("Die Preise sind Schätzungen.", True), ("Geschätzte Preise.", True), ("Budgetzahlen.", True),
+     ("Les prix sont des estimations.", True), ("Prix estimés.", True), ("Los precios son estimaciones.", True),
+     ("Priserna är uppskattningar.", True), ("Lead times are estimates.", False), ("Weights are estimated.", False),
+     ("Lieferzeiten sind geschätzt.", False), ("Les délais sont des estimations.", False),
+     ("Los plazos son estimados.", False), ("Leveranstiderna är uppskattade.", False),
+     ("Prices are not estimates.", False)],
+)  # fmt: skip
+def test_prices_called_estimates_are_noted(note, marked):
+    assert marks_indicative(note) is marked

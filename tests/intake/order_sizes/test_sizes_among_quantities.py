@@ -92,3 +92,15 @@ def test_cheaper_prices_for_more_stay_price_breaks_beside_their_amounts():
     found = sheet(PRO_FORMA, *rows)
     assert [round(line.offer.from_kg) for line in found.values()] == [4536, 18144]
     assert [line.offer.below_kg is None for line in found.values()] == [False, True]
+
+
+@pytest.mark.parametrize("amount", ["Amount", "Betrag", "Montant", "Importe", "Belopp"])
+def test_a_step_at_one_price_leaves_a_quotation_its_sizes(amount):
+    head = ["Grade", "g/m²", "Qty (kg)", "€/kg", amount]
+    sbs = [["GC1", 300, 1000, 0.95, 950], ["GC1", 300, 5000, 0.90, 4500], ["GC1", 300, 20000, 0.90, 18000]]
+    assert sizes(sheet(head, *sbs)) == [(1000, 5000), (5000, 20000), (20000, None)]
+    # A board whose price is the same for all sizes takes them from no other.
+    level = [["GD2", 350, 1000, 0.80, 800], ["GD2", 350, 5000, 0.80, 4000]]
+    assert sizes(sheet(head, *sbs, *level))[:3] == [(1000, 5000), (5000, 20000), (20000, None)]
+    # Where no board gets cheaper, the lines are those of an order.
+    assert sizes(sheet(head, *level, ["GC1", 300, 1000, 0.9, 900])) == [(None, None)] * 3

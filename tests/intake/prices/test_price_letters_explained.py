@@ -132,3 +132,14 @@ def test_canadas_dollar_beside_that_of_the_states(home):
     found = {cell: line.offer.currency for cell, line in listed((home, "Price C $/ST")).items()}
     assert {found["D4"], found["E4"]} == {"USD", "CAD"}
     assert found["E4"] == "CAD"
+
+
+@pytest.mark.parametrize("head", ["Price C $/ST", "Price, list C $/ST", "Price C $/cwt", "Preis C $/ST", "Prix C $/ST"])
+def test_a_class_c_alone_is_not_canadas(head):
+    rows = [["Halden Board, Inc."], ["Class C customers"], ["Grade", "Caliper (pt)", "Basis wt (lb/3000 sq ft)", head]]
+    price = 59 if "cwt" in head else 1180
+    found = lines([*rows, ["SBS", 18, 220, price]]).values()
+    assert [(line.offer.currency, line.state) for line in found] == [("USD", State.ACCEPTED)]
+    # Where the file speaks of Canada, which dollar it is stays open.
+    found = lines([*rows, ["SBS", 18, 220, price], [], ["Halden Board, 12 Mill Road, Toronto, Ontario"]]).values()
+    assert [(line.offer.currency, line.state) for line in found] == [(None, State.QUESTION)]

@@ -44,3 +44,35 @@ def test_what_such_rows_are_in_is_never_guessed():
 def test_freight_by_order_size_is_no_offer():
     zones = ("Zone 1", "Zone 2")
     assert not read(sheet("Freight, EUR/t", SIZES["en"][1:], ((60, 45, 30), (80, 70, 60)), zones)).lines
+
+
+ODD = [["Halden Board, Inc."], ["Prices in EUR per tonne"], ["GZ 450 µm 350 g/m²"], ["under 5,000 kg", 1300],
+       ["5,000 kg and more", 1180]]  # fmt: skip
+LAST = [["GD2 500 µm 400 g/m²"], ["under 5,000 kg", 900], ["5,000 kg and more", 780]]
+
+
+def _told(*between):
+    found = lines([*ODD, *between, *LAST]).values()
+    return [(line.offer.grade, line.offer.price, line.offer.from_kg, line.offer.below_kg) for line in found]
+
+
+PLAIN = [("SBS", 1300, None, 5000), ("SBS", 1180, 5000, None), ("CRB", 900, None, 5000), ("CRB", 780, 5000, None)]
+
+
+def test_a_charge_among_the_sizes_takes_none_of_them_away():
+    assert _told(["add for sheeting", 60]) == PLAIN
+
+
+def test_a_bare_size_begins_where_it_says():
+    told = _told(["20,000 kg", 1150])
+    assert told[1:3] == [("SBS", 1180, 5000, 20000), ("SBS", 1150, 20000, None)]
+    assert told[3:] == PLAIN[2:]
+
+
+def test_a_board_without_sizes_names_no_other():
+    assert _told(["GC2 480 µm 300 g/m²"]) == PLAIN
+
+
+def test_a_board_with_one_price_among_the_sizes_has_that_for_all():
+    told = _told(["GC2 480 µm 300 g/m²", 650])
+    assert told == [*PLAIN[:2], ("FBB", 650, None, None), *PLAIN[2:]]

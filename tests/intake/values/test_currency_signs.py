@@ -159,11 +159,16 @@ def test_and_behind_other_words_it_is(text):
     assert [found.code for found in find_currencies(text)] == ["AUD"]
 
 
-@pytest.mark.parametrize("text", ["Price C $/ST", "Net price C $ per short ton", "List C $/cwt", "All prices C $/ST"])
+@pytest.mark.parametrize(
+    "text", ["Prices C $/ST", "All prices C $/ST", "Prix C$/ST", "Precios C $/ST", "Preise C $/ST", "Priser C $/ST"]
+)
 def test_the_letter_of_canadas_dollar_stands_before_american_units_too(text):
     assert [found.code for found in find_currencies(text)] == ["CAD"]
 
 
-@pytest.mark.parametrize("text", ["Zone C $/cwt", "Class C $/ST"])
-def test_and_that_of_a_zone_or_class_is_none(text):
+@pytest.mark.parametrize(
+    "text", ["Zone C $/cwt", "Class C $/ST", "Price C $/ST", "Net price C $ per short ton", "List C $/cwt",
+             "Prix C $/ST", "Precio C $/ST", "Preis C $/ST", "Pris C $/ST"],
+)  # fmt: skip
+def test_and_that_of_a_zone_class_or_price_is_none(text):
     assert [found.bare_dollar for found in find_currencies(text)] == [True]

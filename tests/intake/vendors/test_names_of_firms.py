@@ -274,3 +274,21 @@ def test_a_remark_before_a_firm_is_no_part_of_its_name(remark):
     rows = [["Preise EUR/t"], ["Sorte", "g/m²", "µm", "Preis"], ["GC1", 250, 405, 1231], []]
     (line,) = lines([*rows, [f"{remark}. Elmstorfer Kartonlager OHG, Hafenstr. 8"]]).values()
     assert line.offer.vendor == "Elmstorfer Kartonlager OHG"
+
+
+@pytest.mark.parametrize(
+    "firm", ["Till Karton GmbH", "An Karton AG", "Para Board, Inc.", "Pour Carton SA", "For Board Co., Inc."]
+)
+def test_a_word_before_a_reader_is_a_name_where_no_other_is_left(firm):
+    rows = [[firm], ["USD per short ton"], ["Grade", "Caliper (pt)", "lb/MSF", "Price"], ["SBS", 18, 75, 1180]]
+    assert [line.offer.vendor for line in lines(rows).values()] == [firm]
+
+
+@pytest.mark.parametrize(
+    "reader",
+    ["For Marlow Board Inc.", "An Kartonhaus Lind GmbH", "Till Kartongbruket AB", "Pour Cartonnerie Lind SA",
+     "Para Cartones Lind S.A.", "To: Board, Inc.", "Attn: Board, Inc."],
+)  # fmt: skip
+def test_and_else_it_names_a_reader(reader):
+    rows = [[reader], ["USD per short ton"], ["Grade", "Caliper (pt)", "lb/MSF", "Price"], ["SBS", 18, 75, 1180]]
+    assert [line.offer.vendor for line in lines(rows).values()] == [None]

@@ -175,6 +175,7 @@ class Kind(StrEnum):
     OFFER = "offer"
     LIST = "list"
     PREVIOUS = "previous"
+    LATER = "later"
     ALL_IN = "all-in"
     TAXED = "tax-included"
     COST = "cost"

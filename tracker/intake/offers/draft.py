@@ -32,7 +32,7 @@ class Draft:
     sub-heading, and the row's other cells. `amounts`: the readings of a price whose decimal sign nothing settles.
     `rival`: another price of the sheet for the very same offer, which says something else. `by_figure`: what was found
     of it rests on its own figure or on other rows, so that no other offer is like it (rows/alike_offers.py).
-    `recap`: the words that call it a repeat of one that stands elsewhere.
+    `recap`: the words that call it a repeat of one that stands elsewhere. `parts`: the forms and markets of its titles.
     """
 
     sheet: str
@@ -71,6 +71,7 @@ class Draft:
     by_figure: bool = False
     rival: "Draft | None" = field(default=None, repr=False)
     recap: str = ""
+    parts: frozenset[str] = frozenset()
 
     @property
     def where(self) -> str:

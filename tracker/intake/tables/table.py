@@ -23,7 +23,8 @@ class HeadedColumn:
     """One column of a table: the header texts above it from the top down (empty where it has none).
 
     `lines`: what stands over the header about its group of columns alone, and `vendor` whose group it is. `priced`:
-    bare figures that are prices by what stands beside and above them, under no head.
+    bare figures that are prices by what stands beside and above them, under no head. `named`: the lowest head as it
+    stands, where a key put another in its place.
     """
 
     index: int
@@ -31,6 +32,12 @@ class HeadedColumn:
     lines: tuple[Cell, ...] = ()
     vendor: str = ""
     priced: bool = False
+    named: str = ""
+
+    @property
+    def called(self) -> str:
+        """What texts call the column by."""
+        return self.named or (self.heads[-1].text if self.heads else "")
 
     @property
     def text(self) -> str:

@@ -31,8 +31,8 @@ from tracker.intake.columns.priced.price_ranges import ranged_prices
 from tracker.intake.columns.priced.standard_prices import standard_is_paid
 from tracker.intake.columns.priced.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.columns.priced.unread_prices import figures_in_doubt
-from tracker.intake.columns.priced.whose_prices import says_whose_prices
-from tracker.intake.columns.priced.years_told import stand_beside_years
+from tracker.intake.columns.priced.whose_prices import others_prices, says_whose_prices
+from tracker.intake.columns.priced.years_told import heads_indicative, stand_beside_years, years_beside
 from tracker.intake.columns.roles.headed_figures import heads_delivered
 from tracker.intake.columns.sizes.axes import Axes
 from tracker.intake.columns.sizes.forms import form_of, labelled_by_form
@@ -47,7 +47,6 @@ from tracker.intake.values.changes.list_age import Age, age_of_name
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.heads.roles import ON_TOP, Role
-from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.values.prices.tax import tax_included
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_sentences import lead_in_remark
@@ -73,6 +72,7 @@ def price_columns(
     found = Columns((), by_role)
     amounts = amount_per_unit(found, samples, columns, (*titles, *said))
     kinds = _kinds(found) or dict.fromkeys(amounts, Kind.OFFER)
+    kinds |= dict.fromkeys(years_beside(kinds, columns, samples), Kind.OFFER)
     ranged = ranged_prices(columns, list(kinds), samples)
     pairs = {column: place_in_force(column, samples[column.index]) for column in columns}
     kinds |= dict.fromkeys((*ranged, *(column for column in kinds if pairs[column] is not None)), Kind.OFFER)
@@ -88,10 +88,10 @@ def price_columns(
     unexplained = [column for column in unexplained if column not in old and not says_whose_prices(column, over)]
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
-        held = [column for column in unnamed if not _superseded(column)] or unnamed
-        kinds = dict.fromkeys(unnamed, Kind.PREVIOUS)
+        unexplained += others_prices(unnamed)
+        held = [column for column in unnamed if not (_superseded(column) or column in unexplained)] or unnamed
+        kinds = dict.fromkeys(unnamed, Kind.PREVIOUS) | dict.fromkeys(held, Kind.OFFER)
         unsure = SEVERAL_TIMES if stand_beside_years(held, columns) else doubt_of(held, samples)
-        kinds |= dict.fromkeys(held, Kind.OFFER)
     unexplained += priced_against_heads(columns, list(kinds), samples)
     if not kinds:
         unexplained = figures_in_doubt(columns, samples, (*titles, *above))
@@ -265,7 +265,7 @@ def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
         grade_words=grade_words,
         vendor=next(filter(None, map(vendor_in_head, reversed(column.said))), None) or column.vendor or None,
         label=label_of(column),
-        indicative=any(Remark.INDICATIVE in says(head.text) for head in column.said),
+        indicative=heads_indicative(column),
     )
 
 

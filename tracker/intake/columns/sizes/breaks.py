@@ -51,10 +51,11 @@ def sizes_among_quantities(columns: list[Column], table: Table) -> list[Column]:
 
 
 def amounts_ordered(columns: list[Column], table: Table) -> list[Column]:
-    """Makes a column of order sizes one of what was ordered, where a board comes several times, but not the cheaper the
-    more of it a line asks for, and what each line comes to stands beside: 'Qty (lb) | $/cwt | Amount' over 24,000 at
-    60.00 and 18,000 at 60.00 of one board in a pro forma. Without amounts, where one price holds for figures that do
-    not ascend."""
+    """Makes a column of order sizes one of what was ordered, where a board comes several times, none of them cheaper
+    the more of it a line asks for, and what each line comes to stands beside: 'Qty (lb) | $/cwt | Amount' over 24,000
+    at 60.00 and 18,000 at 60.00 of one board in a pro forma. Where one board is cheaper by the size and none dearer,
+    the sizes are those of a quotation, though a step or another board keeps its price. Without amounts, where one price
+    holds for figures that do not ascend."""
     sizes = [column for column in columns if column.role is Role.BRACKET]
     prices = [column for column in columns if column.role in PRICE_ROLES]
     if len(sizes) != 1 or not prices or phrases("order_words").find(sizes[0].text):
@@ -66,7 +67,8 @@ def amounts_ordered(columns: list[Column], table: Table) -> list[Column]:
     if not several or not all(is_figure(cell) for rows in several for cell in _cells(table, rows, sizes[0])):
         return columns
     if any(column.role is Role.TOTAL for column in columns):
-        ordered = not all(_are_breaks(table, rows, sizes[0], prices[0]) for rows in several)
+        by_size = [_are_breaks(table, rows, sizes[0], prices[0], some_keep=True) for rows in several]
+        ordered = not all(by_size) or all(_one_price(table, rows, prices[0]) for rows in several)
     else:
         ordered = all(_one_price(table, rows, prices[0]) for rows in several) and not all(
             _ascends(table, rows, sizes[0]) for rows in several
@@ -142,15 +144,16 @@ def _by_board(table: Table, told_by: list[int]) -> Iterable[list[int]]:
     return boards.values()
 
 
-def _are_breaks(table: Table, rows: list[int], least: Column, price: Column) -> bool:
-    """The larger the order, the lower the price, in every step."""
+def _are_breaks(table: Table, rows: list[int], least: Column, price: Column, *, some_keep: bool = False) -> bool:
+    """The larger the order, the lower the price, in every step; `some_keep`: or the same."""
     sizes = [size for cell in _cells(table, rows, least) if (size := _size(cell, least)) is not None]
     prices = [figure for cell in _cells(table, rows, price) if (figure := sure_figure(cell)) is not None]
     if len(sizes) != len(rows) or len(prices) != len(rows):
         return False
     steps = sorted(zip(sizes, prices, strict=True))
     return all(
-        size < next_size and figure > next_figure for (size, figure), (next_size, next_figure) in pairwise(steps)
+        size < next_size and (figure > next_figure or (some_keep and figure == next_figure))
+        for (size, figure), (next_size, next_figure) in pairwise(steps)
     )
 
 

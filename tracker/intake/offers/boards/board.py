@@ -39,7 +39,7 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     _coated_count(board, cells, columns)
     _grade(board, cells, columns, scope, facts)
     _plain_surface(board, cells, columns)
-    take_caliper(board, cells, columns, words, scope)
+    take_caliper(board, cells, columns, words, scope, facts)
     take_weight(board, cells, columns, words, scope, facts)
     take_sheet(board, cells, columns, words, scope)
     take_sheets_weight(board, cells, columns, scope, facts)

@@ -14,7 +14,7 @@ from tracker.intake.offers.boards.weights_said import weights_in
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
-from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.caliper import CaliperReading, CaliperText, find_calipers
 from tracker.intake.values.boards.grade import GradeReading, find_grade
 from tracker.intake.values.boards.weight import WeightReading, find_weights
 from tracker.intake.values.figures.formats import format_words
@@ -22,8 +22,10 @@ from tracker.intake.values.figures.numbers import SPACED_NUMBER
 from tracker.intake.values.figures.sheetsize import SheetSize, find_sheet_sizes, sheet_text
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.price_sentences import SaysBasis
 from tracker.intake.words.lists import phrases
-from tracker.trade.quantities import WeightUnit
+from tracker.trade.basis import Basis
+from tracker.trade.quantities import CaliperUnit, WeightUnit
 
 
 @dataclass(slots=True)
@@ -59,7 +61,9 @@ class Board:
 Cells = dict[int, Cell]
 
 
-def take_caliper(board: Board, cells: Cells, columns: Columns, words: list[Cell], scope: Scope) -> None:
+def take_caliper(
+    board: Board, cells: Cells, columns: Columns, words: list[Cell], scope: Scope, facts: FileFacts
+) -> None:
     """Every thickness in the caliper columns and the descriptions `words`, else in the titles around."""
     found: dict[Decimal, Said[Decimal]] = {}
     heads: dict[str, Said[str] | None] = {}
@@ -67,7 +71,8 @@ def take_caliper(board: Board, cells: Cells, columns: Columns, words: list[Cell]
         heads[at(cell)] = _unit_head(cell, column, lambda head: head.caliper_unit is not None)
         read = caliper_of(cell, column.caliper_unit)
         if read is not None and not read.upper:
-            for reading in read.readings:
+            in_points = len(read.readings) > 1 and (facts.units.thick_in_points or _sold_in_pounds(columns, scope))
+            for reading in _in_points(read) if in_points else read.readings:
                 found.setdefault(reading.um, Said(reading.um, at(cell), cell.text.strip()))
         elif any(sign.isdigit() for sign in cell.text):
             board.caliper_unread = cell
@@ -83,6 +88,21 @@ def take_caliper(board: Board, cells: Cells, columns: Columns, words: list[Cell]
     if board.calipers:
         board.caliper_said = found[board.calipers[0]]
         board.caliper_head = heads.get(board.caliper_said.where)
+
+
+def _in_points(read: CaliperText) -> tuple[CaliperReading, ...]:
+    """Of the '030' that may be points or millimetres the points."""
+    return tuple(reading for reading in read.readings if reading.unit is CaliperUnit.POINT) or read.readings
+
+
+def _sold_in_pounds(columns: Columns, scope: Scope) -> bool:
+    """Whether all that heads and texts around say of the prices' unit is a short ton, pounds or square feet."""
+    said = [basis for price in columns.prices for basis in price.column.bases]
+    said += [one.value.basis for level in scope.levels for one in level.all_of(SaysBasis)]
+    return bool(said) and all(basis.bases <= _OF_POUNDS for basis in said)
+
+
+_OF_POUNDS = frozenset({Basis.SHORT_TON, Basis.CWT, Basis.LB, Basis.MSF})
 
 
 def _unit_head(cell: Cell, column: Column, says_unit: Callable[[Header], bool]) -> Said[str] | None:

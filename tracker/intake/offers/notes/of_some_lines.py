@@ -5,8 +5,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Columns
+from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.boards_held import holds_for, surely_holds_for
 from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.notes.of_codes import CodeMeant, CodesNamed
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.offers.rows.rows import WholeRow
@@ -37,10 +39,12 @@ class OfSomeLines:
     """
 
     def __init__(self, table: Table, columns: Columns, levels: Iterable[Level]) -> None:
+        codes = CodesNamed(table, columns)
+        self.levels = tuple(map(codes.apart, levels))
         self._counting = tuple(column.index for column in columns.of(Role.ITEM))
         self._naming = tuple(column.index for column in columns.of(*_NAMES))
         self._scopes: dict[tuple[int, frozenset[Words], frozenset[Words]], tuple[Scope, Scope]] = {}
-        told = {words: meant for level in levels for words in level.texts if (meant := _meant(words, level))}
+        told = {words: meant for level in self.levels for words in level.texts if (meant := _meant(words, level))}
         rows = [table.view.rows[row.index] for row in table.rows] if told else []
         numbers = {number for cells in rows for number in _numbers(cells[i].text for i in self._counting if i in cells)}
         names = {fold(cells[i].text.strip()) for cells in rows for i in self._naming if i in cells}
@@ -53,8 +57,11 @@ class OfSomeLines:
             or (meant.numbers and not meant.of_contract)
             or fold(meant.name) in names
         }
+        every = (words for level in self.levels for words in level.texts if words not in known)
+        self._of_codes = {words: coded for words in every if (coded := codes.meant(words))}
         self._of_boards = {words: meant for words, meant in known.items() if meant.boards is not None}
         self._of_rows = {words: meant for words, meant in known.items() if meant.boards is None}
+        self._of_rows |= {words: LinesMeant(meant.rest, name=meant.code) for words, meant in self._of_codes.items()}
 
     def of_row(self, whole: WholeRow) -> frozenset[Words]:
         """The texts about this row by its number or name."""
@@ -66,8 +73,9 @@ class OfSomeLines:
         return frozenset(
             words
             for words, meant in self._of_rows.items()
-            if meant.numbers & numbers or (meant.name and fold(meant.name) in names)
-        )
+            if (_holds_code(cells, self._of_codes[words]) if words in self._of_codes else meant.numbers & numbers
+                or (meant.name and fold(meant.name) in names))
+        )  # fmt: skip
 
     def left_to_row(self, levels: tuple[Level, ...], own: frozenset[Words]) -> tuple[Level, ...]:
         """The levels of a row without what is said of other rows; what is said of its own comes first."""
@@ -89,6 +97,10 @@ class OfSomeLines:
 
 def _surely_holds(meant: LinesMeant, draft: Draft) -> bool:
     return meant.boards is None or surely_holds_for(meant.boards, draft)
+
+
+def _holds_code(cells: Mapping[int, Cell], meant: CodeMeant) -> bool:
+    return meant.column in cells and fold(cells[meant.column].text.strip()) == meant.code
 
 
 def _may_hold(meant: LinesMeant, draft: Draft) -> bool:

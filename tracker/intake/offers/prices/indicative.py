@@ -8,6 +8,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.prices.price_cell import PriceCell
+from tracker.intake.tables.headers.periods import YEAR
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.indicative import marks_indicative
 from tracker.trade.offer import NoteCode
@@ -17,7 +18,7 @@ def note_indicative(
     draft: Draft, read: PriceCell, price: PriceColumn, cells: dict[int, Cell], columns: Columns, scope: Scope
 ) -> None:
     """One note with the nearest words that mark the price so, if any do."""
-    said = next(_beside(draft, read, price, cells, columns), None) or _around(scope)
+    said = next(_beside(draft, read, price, cells, columns), None) or _around(scope, price)
     if said is None:
         return
     draft.evidence.append(said.evidence("indicative"))
@@ -39,14 +40,21 @@ def _beside(
         yield Said("indicative", at(price.column.heads[-1]), price.column.text)
 
 
-def _around(scope: Scope) -> Said[str] | None:
-    known = scope.terms.get("indicative", False)
-    if known is False:
-        said = (
-            Said("indicative", level.place(words), words.text)
-            for level in scope.levels
-            for words in level.texts
-            if marks_indicative(words.text)
-        )
-        known = scope.terms["indicative"] = next(said, None)
+def _around(scope: Scope, price: PriceColumn) -> Said[str] | None:
+    years = YEAR.findall(price.column.text)
+    year = years[0] if len(years) == 1 else ""
+    key = f"indicative {year}"
+    if key not in scope.terms:
+        scope.terms[key] = _marking(scope, year)
+    known = scope.terms[key]
     return known if isinstance(known, Said) else None
+
+
+def _marking(scope: Scope, year: str) -> Said[str] | None:
+    said = (
+        Said("indicative", level.place(words), words.text)
+        for level in scope.levels
+        for words in level.texts
+        if marks_indicative(words.text, year)
+    )
+    return next(said, None)

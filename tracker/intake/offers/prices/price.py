@@ -3,7 +3,6 @@
 from decimal import Decimal
 
 from tracker.intake.columns.column import Columns
-from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import answer_about, key_about
 from tracker.intake.offers.draft import DECIMAL, Draft
 from tracker.intake.offers.file_facts import FileFacts
@@ -28,9 +27,8 @@ from tracker.intake.offers.prices.no_currency import why_no_currency
 from tracker.intake.offers.prices.out_of_measure import look_over
 from tracker.intake.offers.prices.price_cell import PriceCell, Standing
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
-from tracker.intake.offers.prices.unit_cells import counted, unit_cells
+from tracker.intake.offers.prices.unit_cells import UnitCell, counted, unit_cells
 from tracker.intake.offers.rows.rows import WholeRow
-from tracker.intake.values.prices.money import unit_of_text
 from tracker.trade.basis import BY_SHEET, Basis
 from tracker.trade.offer import NoteCode
 from tracker.trade.quantities import MassUnit
@@ -99,7 +97,7 @@ def _ask_amount(draft: Draft, read: PriceCell) -> None:
     draft.ask(read.code, draft.price_key, draft.where, read.text, words, [f"{amount:f}" for amount in read.amounts])
 
 
-def _fill_amount(draft: Draft, read: PriceCell, units: list[Cell], money: Around) -> None:
+def _fill_amount(draft: Draft, read: PriceCell, units: list[UnitCell], money: Around) -> None:
     share = Decimal("0.01") if not read.own_cents and _in_cents(read, units, money) else Decimal(1)
     if len(read.amounts) != 1:
         figures = " or ".join(f"{amount:f}" for amount in read.amounts)
@@ -113,45 +111,45 @@ def _fill_amount(draft: Draft, read: PriceCell, units: list[Cell], money: Around
         draft.note(NoteCode.NUMBER_AMBIGUOUS, draft.where, text)
 
 
-def _in_cents(read: PriceCell, units: list[Cell], money: Around) -> bool:
+def _in_cents(read: PriceCell, units: list[UnitCell], money: Around) -> bool:
     """The nearest that names the money decides: the cell, its unit cell, its format, its header."""
     if read.currency is not None:
         return False
-    for cell in units:
-        unit = unit_of_text(cell.text)
-        if unit is not None and unit.currency is not None:
-            return unit.currency.cents
+    for one in units:
+        if one.unit is not None and one.unit.currency is not None:
+            return one.unit.currency.cents
     if read.format_currency is not None:
         return read.format_currency.cents or money.cents
     return money.cents
 
 
-def _currency_claims(draft: Draft, read: PriceCell, units: list[Cell], money: Around) -> list[tuple[Claim[str], ...]]:
+def _currency_claims(
+    draft: Draft, read: PriceCell, units: list[UnitCell], money: Around
+) -> list[tuple[Claim[str], ...]]:
     own = list(comment_currencies(draft.cell))
     if read.currency is not None:
         own.append(currency_claim(read.currency, draft.where, draft.cell.text.strip()))
-    for cell in units:
-        unit = unit_of_text(cell.text)
-        if unit is not None and unit.currency is not None:
-            own.append(currency_claim(unit.currency, at(cell), cell.text.strip()))
+    for one in units:
+        if one.unit is not None and one.unit.currency is not None:
+            own.append(currency_claim(one.unit.currency, at(one.cell), one.cell.text.strip()))
     if read.format_currency is not None:
         own.append(currency_claim(read.format_currency, draft.where, f"number format {draft.cell.number_format}"))
     return [tuple(own), *money.currency]
 
 
 def _basis_claims(
-    draft: Draft, read: PriceCell, units: list[Cell], money: Around, facts: FileFacts
+    draft: Draft, read: PriceCell, units: list[UnitCell], money: Around, facts: FileFacts
 ) -> list[tuple[Claim[str], ...]]:
     own = list(comment_bases(draft.cell, facts))
     for reading in (read.basis, read.format_basis):
         if reading is not None:
             own.append(basis_claim(reading, draft.where, draft.cell.text.strip(), facts))
-    for cell in units:
-        unit = unit_of_text(cell.text)
+    for cell, left_out in units:
+        words, unit = cell.text.strip(), UnitCell(cell, left_out).unit
         if unit is not None and unit.basis is not None:
-            own.append(basis_claim(unit.basis, at(cell), cell.text.strip(), facts))
-        elif unit is None and any(sign.isalpha() for sign in cell.text):
-            own.append(Claim(frozenset({f"foreign:{cell.text.strip()}"}), at(cell), cell.text.strip()))
+            own.append(basis_claim(unit.basis, at(cell), words, facts))
+        elif unit is None and (left_out or any(map(str.isalpha, words))):
+            own.append(Claim(frozenset({f"foreign:{words}"}), at(cell), words))
     return [tuple(own), *money.basis]
 
 

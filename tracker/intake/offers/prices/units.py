@@ -1,4 +1,4 @@
-"""Which units of measure a file uses, for the one question they settle: what its 'ton' is."""
+"""Which units of measure a file uses, for what they settle: what its 'ton' is, and in what its bare figures are."""
 
 from collections import Counter
 from collections.abc import Iterable
@@ -67,6 +67,11 @@ class Units:
     def pound_file(self) -> bool:
         """Pounds, inches or square feet and no metric unit: enough for an 'ST' to be a short ton."""
         return self._us and not self._metric
+
+    @property
+    def thick_in_points(self) -> bool:
+        """Pounds, inches or points and nothing in millimetres: enough for a caliper of '030' to be 30 points."""
+        return self._us and not self.millimetres
 
     @property
     def _metric(self) -> bool:
@@ -149,8 +154,10 @@ def _count_table(units: Units, read: ReadTable) -> None:
         # What can be no board in the head's own unit is an error in it, and no figure in another.
         for cell in read.cells(column) if column.caliper_unit is None else ():
             found = caliper_of(cell, None)
-            for reading in found.readings if found is not None else ():
-                _count_caliper(units, reading.unit)
+            units_of_figure = {reading.unit for reading in found.readings} if found is not None else set()
+            # What may be points or millimetres tells nothing of the file.
+            for unit in units_of_figure if len(units_of_figure) == 1 else ():
+                _count_caliper(units, unit)
     for column in read.columns.of(Role.WEIGHT):
         for cell in read.cells(column):
             weight = weight_of(cell, column.weight_units)

@@ -7,6 +7,7 @@ from operator import attrgetter
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn
 from tracker.intake.columns.priced.own_costs import names_own_cost
+from tracker.intake.columns.priced.whose_prices import names_others_prices
 from tracker.intake.grid import Cell
 from tracker.intake.offers.rows.outdated import EXAMPLE, MOST_EXAMPLES, age_above
 from tracker.intake.offers.rows.row_labels import heads_measures
@@ -248,7 +249,10 @@ def passed_within(read: ReadTable, rows: dict[int, str]) -> list[PassedOver]:
     passed = [PassedOver(sheet, span, why) for span, why in _row_spans(rows)]
     for price in read.columns.prices:
         if price.kind is not Kind.OFFER:
-            why = f"the column “{price.column.text}” is a {price.kind.value} price beside the one offered"
+            others = price.kind is Kind.LIST and names_others_prices(price.column)
+            own = "a later year's price" if price.kind is Kind.LATER else f"a {price.kind.value} price"
+            what = "holds prices that nobody offers here," if others else f"is {own}"
+            why = f"the column “{price.column.text}” {what} beside the one offered"
             passed.append(PassedOver(sheet, f"{table.first_row + 1}-{table.last_row + 1}", why))
     return passed
 

@@ -2,6 +2,8 @@
 bare figure, under words that say what prices are in."""
 
 from collections.abc import Iterable
+from dataclasses import replace
+from itertools import pairwise
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
@@ -38,33 +40,50 @@ def _says_what_prices_are_in(view: View, below: int) -> bool:
 
 def sized_rows(view: View) -> list[int]:
     """The boards and the rows below them of 'GC1 – 250 g/m² – 410 µm' alone over 'under 1,000 kg | 1330' and '1,000 kg
-    and more | 1275', where every order size stands below a board and every figure in one column."""
+    and more | 1275', where every order size stands below a board and every figure in one column.
+
+    Among them may stand other words with a figure: a bare size, a board with its one price, what sheeting costs. A
+    board right over another has no prices, and is left out.
+    """
     if view.passing:
         return []
     boards = [row for row in view.order if _is_a_board_alone(view, row)]
     sizes = [row for row in view.order if _is_size_and_figure(view, row)]
     if not boards or len(sizes) < _FEWEST or len({tuple(sorted(view.rows[row])) for row in sizes}) > 1:
         return []
-    own = {*boards, *sizes}
-    first = min(boards)
-    between = [row for row in view.order if first < row < max(sizes) and row not in own]
+    first, columns = min(boards), sorted(view.rows[sizes[0]])
+    alike = [row for row in view.order if row > first and sorted(view.rows[row]) == columns and _is_priced(view, row)]
+    last = max(alike, default=max(sizes))
+    between = [row for row in view.order if first < row < last and row not in {*boards, *alike}]
     plain = all(says_price(view.rows[row][max(view.rows[row])]) for row in sizes)
     if min(sizes) < first or between or not (plain or _says_what_prices_are_in(view, first)):
         return []
-    return sorted(row for row in own if row <= max(sizes))
+    own = [row for row in view.order if row in {*boards, *alike} and row <= last]
+    return [row for row, after in pairwise((*own, -1)) if not (row in boards and (after in boards or after < 0))]
+
+
+def with_boards_apart(view: View, rows: Iterable[int]) -> View:
+    """The rows with a board that has one price in a column of its own, so that no order size is asked of it."""
+    own = max(column for cells in view.rows.values() for column in cells) + 1
+    apart = {row: sorted(view.rows[row].items()) for row in rows if _is_board_and_figure(view, row)}
+    moved = {row: {column: figure, own: board} for row, ((_, board), (column, figure)) in apart.items()}
+    return replace(view, rows={**view.rows, **moved}) if moved else view
 
 
 def _is_a_board_alone(view: View, row: int) -> bool:
     return len(view.rows[row]) == 1 and describes_board_whole(view.rows[row].values())
 
 
+def _is_priced(view: View, row: int) -> bool:
+    """Words and a figure."""
+    words, figure = (cell for _, cell in sorted(view.rows[row].items()))
+    return isinstance(words.value, str) and (is_figure(figure) or says_price(figure))
+
+
 def _is_size_and_figure(view: View, row: int) -> bool:
-    if len(view.rows[row]) != _DESCRIBED:
+    if len(view.rows[row]) != _DESCRIBED or not _is_priced(view, row):
         return False
-    size, figure = (cell for _, cell in sorted(view.rows[row].items()))
-    if not isinstance(size.value, str) or not (is_figure(figure) or says_price(figure)):
-        return False
-    said = bracket_text(size.text)
+    said = bracket_text(view.rows[row][min(view.rows[row])].text)
     return said is not None and not said.alone
 
 

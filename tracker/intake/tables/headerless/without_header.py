@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from tracker.intake.tables.headerless.headless import described_columns, price_columns, priced_rows
-from tracker.intake.tables.headerless.listed_boards import figured_rows, heading_above, sized_rows
+from tracker.intake.tables.headerless.listed_boards import figured_rows, heading_above, sized_rows, with_boards_apart
 from tracker.intake.tables.headerless.sentences import MARK, spoken_offers
 from tracker.intake.tables.rows.body import body_of
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
@@ -34,8 +34,10 @@ def _sized_table(band: View) -> SheetTables | None:
     if not rows:
         return None
     price = max(column for row in rows for column in band.rows[row])
+    band = with_boards_apart(band, rows)
     columns = [replace(column, priced=column.index == price) for column in described_columns(band, rows)]
-    body = body_of(band, [row for row in band.order if row >= rows[0]], frozenset({price}))
+    behind = [row for row in band.order if row > rows[-1]]
+    body = body_of(band, [*rows, *behind], frozenset({price}))
     table = Table(band, tuple(columns), body.rows, rows[0], rows[-1])
     others = [row for row in band.order if row < rows[0]]
     return SheetTables(band, (table,), tuple(words_of(band, [*others, *body.after])))

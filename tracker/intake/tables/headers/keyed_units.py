@@ -11,7 +11,8 @@ from tracker.intake.values.heads.roles import PRICES, Role
 from tracker.intake.values.prices.units_of_codes import unit_led_to, units_of_codes
 from tracker.intake.words.fold import fold
 
-_UNIT = "Unit"
+UNIT = "Unit (key)"
+"""The head of a column that holds codes and nothing else: what a key leaves out there is no unit by itself."""
 _ALREADY = frozenset({Role.BASIS, Role.CURRENCY, *PRICES})
 _FEWEST = 2
 
@@ -57,4 +58,4 @@ _LONGEST_CODE = 4
 
 def _headed(column: HeadedColumn) -> HeadedColumn:
     *above, lowest = column.heads
-    return replace(column, heads=(*above, lowest._replace(value=_UNIT, text=_UNIT)))
+    return replace(column, heads=(*above, lowest._replace(value=UNIT, text=UNIT)), named=column.called)

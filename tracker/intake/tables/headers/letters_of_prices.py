@@ -1,5 +1,5 @@
 """Letters that tell prices apart right before a dollar sign: the A of 'Price A $/t' beside 'Price B $/t' is not
-Australia's."""
+Australia's, and the C of 'Price C $/ST' beside 'Price US $/ST' is Canada's."""
 
 import re
 from collections import defaultdict
@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import SheetTables, Table
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.fold import fold
 
 _LETTERED = re.compile(r"\s*(?P<named>(?:.*\s)?)(?P<letter>[A-Z])\s+(?P<unit>\$[^$]*?)\s*$")
@@ -25,6 +26,9 @@ def _with_letters(table: Table) -> Table:
             if said is not None:
                 alike[cell.row, fold(said["named"]).strip(), fold(said["unit"])].add(cell)
     apart = {cell: _with_unit_apart(cell) for cells in alike.values() if _have_letters(cells) for cell in cells}
+    if _names_the_states(table):
+        lone = (cell for cells in alike.values() if not _have_letters(cells) for cell in cells)
+        apart |= {cell: joined for cell in lone if (joined := _with_sign(cell)) is not None}
     columns = (replace(one, heads=tuple(apart.get(cell, cell) for cell in one.heads)) for one in table.columns)
     return replace(table, columns=tuple(columns)) if apart else table
 
@@ -36,3 +40,16 @@ def _have_letters(cells: set[Cell]) -> bool:
 def _with_unit_apart(cell: Cell) -> Cell:
     text = _LETTERED.sub(r"\g<unit> \g<named>\g<letter>", cell.text)
     return cell._replace(value=text, text=text)
+
+
+def _names_the_states(table: Table) -> bool:
+    """Whether a head says 'US $' or 'USD' outright, which sets any other dollar apart from it."""
+    said = (reading for column in table.columns for cell in column.heads for reading in find_currencies(cell.text))
+    return any(reading.code == "USD" for reading in said)
+
+
+def _with_sign(cell: Cell) -> Cell | None:
+    """'Price C$/ST', where that is Canada's dollar; None for other letters."""
+    text = _LETTERED.sub(r"\g<named>\g<letter>\g<unit>", cell.text)
+    canadas = any(reading.code == "CAD" for reading in find_currencies(text))
+    return cell._replace(value=text, text=text) if canadas else None

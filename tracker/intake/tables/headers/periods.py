@@ -56,6 +56,11 @@ def without_estimates(text: str) -> str:
     return " ".join(without(text, said).split()).strip(" .,()-") if said else text
 
 
+def says_estimate(text: str) -> bool:
+    """'2027 est.': what prices of that time are expected to be; 'Price 2027 planned quantity' heads something else."""
+    return without_estimates(text) != text and is_period(without_estimates(text))
+
+
 def is_later(text: str, other: str) -> bool:
     """Whether a text's one month or quarter follows the other's by up to half a year: 'Jan' after 'Dec'. Where each
     names its year, whether it is later at all: 'Jan 2025' is not after 'Q3 2026'."""

@@ -3,9 +3,11 @@ Aufträge unter 10 t, Preis B für Aufträge ab 10 t', 'Column A is for orders u
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS
 from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.values.orders.worded_brackets import bracket_behind_words
@@ -58,7 +60,9 @@ def told_in_words(text: str) -> Iterator[tuple[str, str]]:
         said = said[len(again) if repeats else 0 :].strip()
         named = phrases("tiers").whole(led["name"]) is not None
         if named and not _is_only_a_size(said):
-            return
+            said = _beyond([other for _, other in told], said)
+            if not said:
+                return
         # 'A' may stand over the prices as well as 'Column A'.
         codes = (led["code"], f"{led['name']} {led['code']}") if named else (led["code"],)
         told.extend((fold(code), said) for code in codes)
@@ -89,10 +93,29 @@ _NAMES = ("price_words", "tiers")
 def _is_only_a_size(said: str) -> bool:
     """'Orders under 5 tonnes', 'los de 4 toneladas o más', and not 'samples under 5 kg'."""
     size = bracket_text(said) or bracket_behind_words(said)
-    if size is None or size.not_weight:
+    if size is None or size.not_weight not in ("", PIECES_OR_TONS):
         return False
     ahead = said.partition(size.words)[0]
-    return not any(map(str.isalnum, without_words(ahead, "order_words", "goods_of_a_size")))
+    return not any(map(str.isalnum, without_words(ahead, "goods_of_a_size", "order_words")))
+
+
+def _beyond(told: Sequence[str], said: str) -> str:
+    """'The rest', behind 'orders under 5 tonnes', are those from 5 tonnes on; '' for what may be anything else."""
+    sizes = {*told}
+    others = phrases("the_others").find(said)
+    rest = rest_of(said, (one.span for one in others), "order_words", "goods_of_a_size")
+    if not others or rest or len(sizes) != 1:
+        return ""
+    size = bracket_text(first := sizes.pop()) or bracket_behind_words(first)
+    amount = _AMOUNT.search(size.words) if size is not None and (size.start is None) != (size.end is None) else None
+    if size is None or amount is None:
+        return ""
+    if size.start is None:
+        return f"{'>' if size.end_included else '≥'} {amount[0]}"
+    return f"{'≤' if size.start_excluded else '<'} {amount[0]}"
+
+
+_AMOUNT = re.compile(r"\d[\d.,]*\s*[^\s\d]+")
 
 
 def _is_not_for(said: str) -> bool:

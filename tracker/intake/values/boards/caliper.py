@@ -103,7 +103,8 @@ def _ordinary_word(text: str, start: int, end: int) -> bool:
 
 
 _THOUSANDTHS = re.compile(r"(\d{1,3})\s*/\s*1000\s*(?:\"|''|in\b|inch)|0(\d\d)")
-"""'18/1000 in', and '018' as the places behind the point of inches are said."""
+"""'18/1000 in', and '018' as the places behind the point of inches are said, or those of millimetres but for the
+last."""
 _PARTS_OF_AN_INCH = re.compile(r"(\d{1,2})\s*[/⁄]\s*(8|16|32|64)(\D*)")
 """'1/32 in' and '3/64"', as heavy chipboard is called."""
 _RANGE_GAP = re.compile(r"\s*(?:-|to|bis|/)\s*")
@@ -119,8 +120,8 @@ def caliper_text(text: str, unit: CaliperUnit | None = None) -> CaliperText | No
     stripped = in_one_figure(without_tolerance(_without_plain_thousandths(text.strip())))
     thousandths = _THOUSANDTHS.fullmatch(fold(stripped))
     if thousandths and (thousandths[1] or unit in (None, CaliperUnit.POINT, CaliperUnit.INCH)):
-        said = thousandths[1] or thousandths[2]
-        return CaliperText((in_unit(Decimal(said), CaliperUnit.POINT, stripped),), words=stripped)
+        points = in_unit(Decimal(thousandths[1] or thousandths[2]), CaliperUnit.POINT, stripped)
+        return CaliperText((points, *(_millimetres(stripped) if thousandths[2] and unit is None else ())), (), stripped)
     parts = _PARTS_OF_AN_INCH.fullmatch(stripped)
     if parts and (caliper_unit(parts[3]) or unit) is CaliperUnit.INCH:
         part = in_unit(Decimal(parts[1]) / Decimal(parts[2]), CaliperUnit.INCH, stripped)
@@ -143,6 +144,12 @@ def _without_plain_thousandths(text: str) -> str:
     if phrases("caliper_units").find(text):
         return text
     return without(text, phrases("plain_thousandths").find(text)).strip()
+
+
+def _millimetres(figures: str) -> tuple[CaliperReading, ...]:
+    """The '030' of a metric list may be 0.30 mm: which it is, the units around tell."""
+    read = in_unit(Decimal(f"{figures[0]}.{figures[1:]}"), CaliperUnit.MILLIMETRE, figures, said=False)
+    return (read,) if possible_for_board(read.um) else ()
 
 
 _IDLE = re.compile(

@@ -2,14 +2,22 @@
 prices of the list that it stands in, neither of their currency nor of freight or times."""
 
 import re
+from collections.abc import Iterator
+from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.values.prices.amounts_named import names_amount
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 
 _AHEAD, _OURS = "ahead", "ours"
 """Keys of the word list: words before the name of such others, and for the vendor himself."""
-_LIKELY = "any"
+_SOME, _MARKET = "any", "market"
+"""Others who sell, with terms of their own; and the market, which has prices at most."""
+_PRICE, _LINKS = "price", "links"
 _FEWEST = 5
 """Words of a sentence; what has less is a title or a label."""
 
@@ -18,25 +26,87 @@ _FEWEST = 5
 def without_competitors(text: str) -> str:
     """A text without what it says of competitors, of other mills and of the market; '' where it says no more.
 
-    From the part between commas whose subject they are a clause is about them, up to one about the vendor himself: 'The
-    competition sells ex works, we deliver free' leaves 'we deliver free'. 'Unlike our competitors we deliver free' is
-    about himself.
+    A part between commas is about them where they are its subject, and so are those behind it that have none of their
+    own: 'The competition sells ex works, delivered in two weeks, we deliver free' leaves 'we deliver free', and 'The
+    market is firm, prices are in Canadian dollars' leaves the prices. 'Unlike our competitors we deliver free' is about
+    the vendor himself.
     """
-    if not any(match.value == _LIKELY for match in phrases("competitors").find(text)):
+    if not any(match.value in (_SOME, _MARKET) for match in phrases("competitors").find(text)):
         return text
     told = clauses(text)
     left = [_own_parts(clause) if len(clause.split()) >= _FEWEST else clause for clause in told]
     return text if left == told else ". ".join(filter(None, left))
 
 
+@dataclass(frozen=True, slots=True)
+class _Theirs:
+    """A part about others: who they are, its words, and whether it names an amount of money."""
+
+    who: str
+    words: str
+    priced: bool
+
+
 def _own_parts(clause: str) -> str:
     kept: list[str] = []
-    theirs = False
-    for part in COMMA.split(clause):
-        begins = _begins_with(part)
-        theirs = begins == _LIKELY or (theirs and begins != _OURS)
-        kept += [] if theirs else [part]
-    return ",".join(kept).strip(" ,")
+    theirs: _Theirs | None = None
+    for part in _parts(clause):
+        who = _begins_with(part)
+        if who in (_SOME, _MARKET):
+            theirs = _Theirs(who, part, names_amount(part))
+        elif theirs is None or who == _OURS:
+            theirs = None
+            kept.append(part)
+        else:
+            kept += _of_whom(part, theirs)
+    return clause if len(kept) == len(_parts(clause)) else ",".join(kept).strip(" ,")
+
+
+def _of_whom(part: str, before: _Theirs) -> Iterator[str]:
+    """What a part behind one about others leaves for these prices.
+
+    Whoever tells what others ask may go on with their terms: only what has prices for its subject is the vendor's then.
+    The market alone has none to go on with. Behind 'Other mills are sold out' a lead time is the vendor's or theirs,
+    and is left one sentence with it, which gives none for certain.
+    """
+    topic = _topic(part)
+    if topic == _PRICE or (before.who == _MARKET and not before.priced):
+        yield part
+    elif not before.priced and topic is not None:
+        yield f"{part} … {before.words.strip()}"
+    elif not before.priced and _is_only_a_unit(part):
+        yield part
+
+
+def _is_only_a_unit(part: str) -> bool:
+    """'USD per short ton' behind a comma is what a title ends in."""
+    return bool(find_currencies(part)) and not rest_of(part, (), "currency", "basis", "per")
+
+
+def _parts(clause: str) -> list[str]:
+    """The parts between commas, and those that 'and' or 'so' links to them where they have a topic of their own."""
+    return [piece for part in COMMA.split(clause) for piece in _unlinked(part)]
+
+
+def _unlinked(part: str) -> list[str]:
+    pieces, start = [], 0
+    for match in phrases("own_subjects").find(part):
+        if match.value == _LINKS and match.start > start and _topic(part[match.start :]) is not None:
+            pieces.append(part[start : match.start])
+            start = match.start
+    return [*pieces, part[start:]]
+
+
+def _topic(part: str) -> str | None:
+    """What of the vendor's own terms a part begins with, behind articles and the like; None for anything else."""
+    found = tokens_of(part)
+    topics = phrases("own_subjects")
+    place = 0
+    while (match := topics.at(found, place)) is not None:
+        if match.value not in (_AHEAD, _LINKS):
+            return match.value
+        place = match.after
+    return None
 
 
 def _begins_with(part: str) -> str | None:

@@ -44,7 +44,8 @@ def charged_boards(text: str) -> Charged | None:
         words, rest = boards_behind(behind.lstrip()[start:])
         if words:
             # 'Is added to the prices': an amount without a charge's name is one beside prices.
-            priced = phrases("price_words").find(text[match.start : match.end])
+            named = any(phrases(section).find(text[: match.start]) for section in ("charges", "surcharge_words"))
+            priced = [] if named else phrases("price_words").find(text[match.start : match.end])
             before = text[: match.start + priced[-1].end if priced else match.start]
             said = without_words(f"{before.strip()} {rest.strip(_STOPS)}", "no_other_boards").strip(_STOPS)
             boards = boards_named(words)

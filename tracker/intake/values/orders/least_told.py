@@ -175,11 +175,13 @@ def _further(part: Part, told: list[Told]) -> list[Told]:
     grades = _grades(part.text)
     if _once_ahead(part.text[:start]) is not None or _says_again(mass, grades, told):
         return []
-    of_the_others = any(one.grades for one in told) and bool(phrases("the_others").find(part.text))
-    rest = rest_of(part.rest, (), "exceptions", "excepted", *(("the_others",) if of_the_others else ()))
+    named = any(one.grades for one in told)
+    of_the_others = [match.span for match in phrases("the_others").find(part.text)] if named else []
+    own = part.without(of_the_others) if of_the_others else part
+    rest = rest_of(own.rest, (), "exceptions", "excepted")
     if not grades and rest:
         return [Told(mass, read=False)] if _is_of_some(part) else []
-    return [Told(mass, grades, read=(bool(grades) or of_the_others) and not (rest or others), part=part.text)]
+    return [Told(mass, grades, read=bool(grades or of_the_others) and not (rest or others), part=part.text)]
 
 
 def _says_again(mass: Mass, grades: tuple[str, ...], told: list[Told]) -> bool:

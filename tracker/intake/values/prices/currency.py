@@ -98,14 +98,14 @@ def _hundred(found: Sequence[Token], place: int) -> bool:
 
 def _tells_apart(found: Sequence[Token], place: int) -> bool:
     """The C of 'Zone C $/cwt' tells one place from the next, and makes no dollar of Canada; so does the A of 'List A
-    $', and of 'Price A $/ST', as board is not sold in such units where other dollars with a letter are. In 'Price C
-    $/ST' and 'List C $/ST' it is Canada's, whose mills sell so: heads beside it may tell otherwise before this."""
+    $', and of 'Price A $/ST', as board is not sold in such units where other dollars with a letter are. It is in
+    Canada: the C of 'All prices C $/ST' is its dollar's, for no class is called so. That of 'Price C $/ST' may be."""
     letter, sign = found[place], found[place + 1] if place + 1 < len(found) else ("", 0, 0)
     apart = len(letter[0]) == 1 and letter[0].isalpha() and sign[0] == "$" and sign[1] > letter[2]
     if not apart or not place or letter[1] - found[place - 1][2] > 1:
         return False
     named = found[place - 1][0]
-    if letter[0] == "c" and any(phrases(section).whole(named) for section in ("price_words", "list_names")):
+    if letter[0] == "c" and phrases("price_lists").whole(named) and not phrases("list_names").whole(named):
         return False
     if phrases("headers").whole(named) in ("destination", "grade") or phrases("tiers").whole(named) is not None:
         return True

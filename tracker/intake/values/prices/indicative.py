@@ -1,11 +1,13 @@
 """Whether a text marks the prices that it stands beside as indicative: 'Budget prices', 'Preise unverbindlich'."""
 
+import re
 from functools import lru_cache
 
 from tracker.intake.values.heads.roles import PRICES
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.unless import unless_at
+from tracker.intake.values.times.dates import without_dates
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
@@ -14,10 +16,19 @@ _SHORTEST = 4
 _SUBJECTS = ("lead_topic", "weight_words", "charges", "minimum")
 
 
+def marks_indicative(text: str, year: str = "") -> bool:
+    """A clause that says so of prices, or of nothing else: 'Lead times are indicative' leaves prices firm. `year`: the
+    one that the prices are of; '2027 prices are estimates' marks no others."""
+    return any(not years or not year or year in years for years in _years_marked(text))
+
+
 @lru_cache(maxsize=8192)
-def marks_indicative(text: str) -> bool:
-    """A clause that says so of prices, or of nothing else: 'Lead times are indicative' leaves prices firm."""
-    return any(_says_so(clause) and _of_prices(clause) for clause in clauses(text))
+def _years_marked(text: str) -> tuple[tuple[str, ...], ...]:
+    marking = (clause for clause in clauses(text) if _says_so(clause) and speaks_of_prices(clause))
+    return tuple(tuple(_YEAR.findall(without_dates(clause))) for clause in marking)
+
+
+_YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 
 
 def _says_so(clause: str) -> bool:
@@ -36,7 +47,8 @@ def _says_so(clause: str) -> bool:
 _PLANS = ("budget", "presupuesto")
 
 
-def _of_prices(clause: str) -> bool:
+def speaks_of_prices(clause: str) -> bool:
+    """Whether a clause is about prices, or about nothing by name."""
     if phrases("price_words").find(clause):
         return True
     headed = {match.value for match in phrases("headers").find(clause)}

@@ -3,6 +3,8 @@
 import re
 from collections.abc import Iterator
 
+from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.prices.basis import basis_text
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold
@@ -19,9 +21,15 @@ def units_of_codes(text: str) -> Iterator[tuple[str, str, str]]:
     Code B: price is EUR per 1,000 m²'."""
     for part in _PARTS.split(text):
         entry = _LABELLED.fullmatch(part)
-        unit = None if entry is None else unit_led_to(entry["said"].rstrip("."))
+        unit = None if entry is None else unit_led_to(_without_delivery(entry["said"].rstrip(".")))
         if entry is not None and unit is not None:
             yield fold(entry["label"]).strip(), fold(entry["code"]).strip(), unit
+
+
+def _without_delivery(said: str) -> str:
+    """'US dollars per short ton, FOB Dayton' without the terms, which hold for the rows with that code likewise."""
+    unit, *terms = COMMA.split(said)
+    return unit if terms and all(find_delivery(term) is not None for term in terms) else said
 
 
 def unit_led_to(said: str) -> str | None:
