@@ -9,6 +9,7 @@ from tracker.intake.columns.sizes.order_sizes import without_unit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figures_by_row
 from tracker.intake.tables.table import Words
+from tracker.intake.values.figures.web_widths import without_web_width
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import PRICES, Role
 from tracker.intake.values.orders.loads import LOADS
@@ -99,8 +100,8 @@ def form_named(column: Column) -> frozenset[str]:
 
 
 def _unsized(head: Header) -> str:
-    """'Bogen' of 'Bogen 70 x 100'."""
-    text = head.text
+    """'Bogen' of 'Bogen 70 x 100', 'rolls' of '40 in. rolls'."""
+    text = without_web_width(head.text)
     for size in head.sheet_sizes:
         text = text.replace(size.words, " ", 1) if size.words else text
     return text.strip()
