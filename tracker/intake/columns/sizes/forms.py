@@ -123,9 +123,19 @@ def labelled_by_form(prices: Sequence[PriceColumn]) -> tuple[PriceColumn, ...]:
     if set(filter(None, forms)) != _BOTH:
         return tuple(prices)
     return tuple(
-        replace(price, label=f"{price.label} {form}".strip()) if form else price
+        replace(_without_count(price), label=f"{price.label} {form}".strip()) if form else price
         for price, form in zip(prices, forms, strict=True)
     )
+
+
+def _without_count(price: PriceColumn) -> PriceColumn:
+    """'Roll price' beside 'Sheet price' is for no number of rolls."""
+    size = price.bracket
+    named = size is not None and size.not_weight in _COUNTED and size.start is None and size.end is None
+    return replace(price, bracket=None, bracket_head=None) if named else price
+
+
+_COUNTED = ("roll", "sheets")
 
 
 def _form_priced(column: Column) -> str:
