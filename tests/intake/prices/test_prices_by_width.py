@@ -3,6 +3,7 @@
 import pytest
 
 from tests.intake.sheets import codes, lines, prices
+from tracker.intake.values.figures.web_widths import is_web_width
 
 US = ["Grade", "Caliper"], ["SBS C1S", "18 pt"], "Prices in USD/ST", "short_ton"
 EU = {
@@ -32,6 +33,9 @@ def table(parts, *heads):
         (US, [["Roll width", None], ["40in", "42in"]]),
         (US, [["Roll width (in)", None], [40, 42]]),
         (US, [["up to 42 in", "over 42 in"]]),
+        (US, [["Trim 84 in", "Trim 96 in"]]),
+        (US, [["Sheet width 40 in", "Sheet width 42 in"]]),
+        (US, [["3 in core", "6 in core"]]),
         (EU["de"], [["1020 mm", "1200 mm"]]),
         (EU["de"], [["Rollenbreite 700 mm", "920 mm"]]),
         (EU["de"], [["Rollenbreite", None], ["700 mm", "920 mm"]]),
@@ -50,6 +54,31 @@ def test_prices_by_width_are_offers_that_do_not_disagree(parts, heads):
     assert prices(found) == {f"C{row}": ("accepted", "1140", unit), f"D{row}": ("accepted", "1160", unit)}
     assert all("prices-disagree" not in codes(line) and not line.offer.source.also for line in found.values())
     assert {str(line.offer.caliper_um) for line in found.values()} <= {"457.2", "457.20", "400"}
+
+
+@pytest.mark.parametrize(
+    ("text", "is_one"),
+    [
+        ("Width 1", False),
+        ("Width 1 (mm)", False),
+        ("5M", False),
+        ("400 mm", True),
+        ("0.4 mm", False),
+        ("1.020 mm", False),
+        ("Breite 1.020 mm", True),
+        ("Rolle 40", False),
+        ("18 pt", False),
+        ("28 x 40 in", False),
+        ("40 in stock", False),
+        ("OD 40 in", True),
+        ("ID 100", False),
+        ("mandrin 76 mm", True),
+        ("hylsa 76 mm", True),
+        ("ancho de bobina 700", True),
+    ],
+)
+def test_what_tells_a_width_and_no_more(text, is_one):
+    assert is_web_width(text) is is_one
 
 
 def test_rolls_by_width_stand_beside_sheets_by_size():

@@ -4,7 +4,6 @@ So they are read as those that a row says beside its price. A list too long to b
 so are the cells of several prices, whose terms are not those of the whole row: they are asked about.
 """
 
-from collections.abc import Mapping
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Columns, Kind
@@ -20,22 +19,30 @@ def with_terms_apart(table: Table, columns: Columns) -> tuple[Table, Columns]:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
     if len(offers) != 1 or offers[0].pair is not None or table.view.passing:
         return table, columns
-    price = offers[0]
-    body = {row.index for row in table.rows}
-    rows = dict(table.view.rows)
-    size, remark = (max(max(cells, default=0) for cells in rows.values()) + step for step in (1, 2))
+    price, view = offers[0].index, table.view
     remarks = [column.index for column in columns.of(Role.REMARKS)]
-    for number in body:
-        terms = _terms_of(rows[number].get(price.index), columns)
-        if terms is not None and not (terms.remark and any(index in rows[number] for index in remarks)):
-            rows[number] = _laid_out(rows[number], price.index, terms, {size: terms.size, remark: terms.remark})
-    used = {index for number in body for index in (size, remark) if index in rows[number]}
-    if not used:
+    found = {
+        row.index: terms
+        for row in table.rows
+        if (terms := _terms_of(view.rows[row.index].get(price), columns)) is not None
+        and not (terms.remark and any(index in view.rows[row.index] for index in remarks))
+    }
+    if not found:
         return table, columns
+    behind = 1 + max(max(cells, default=0) for cells in view.rows.values())
+    rows = {
+        number: _laid_out(cells, price, found[number], behind) if number in found else cells
+        for number, cells in view.rows.items()
+    }
     by_role = dict(columns.by_role)
-    for index, role in ((size, Role.BRACKET), (remark, Role.REMARKS)):
-        by_role[role] = (*by_role.get(role, ()), *([Column(index, role)] if index in used else []))
-    return replace(table, view=replace(table.view, rows=rows)), replace(columns, by_role=by_role, _found={})
+    for index, role in enumerate(_ROLES, behind):
+        if any(index in rows[number] for number in found):
+            by_role[role] = (*by_role.get(role, ()), Column(index, role))
+    return replace(table, view=replace(view, rows=rows)), replace(columns, by_role=by_role, _found={})
+
+
+_ROLES = (Role.BRACKET, Role.REMARKS)
+"""What the columns behind all others hold: the sizes of orders, and the other terms."""
 
 
 def _terms_of(cell: Cell | None, columns: Columns) -> PriceTerms | None:
@@ -51,8 +58,9 @@ def _terms_of(cell: Cell | None, columns: Columns) -> PriceTerms | None:
     return None if told else terms
 
 
-def _laid_out(cells: dict[int, Cell], price: int, terms: PriceTerms, said: Mapping[int, str]) -> dict[int, Cell]:
+def _laid_out(cells: dict[int, Cell], price: int, terms: PriceTerms, behind: int) -> dict[int, Cell]:
     """A row with the terms in cells that keep the address which they have in the sheet."""
     cell = cells[price]
-    apart = {index: cell._replace(value=words, text=words) for index, words in said.items() if words}
+    said = enumerate((terms.size, terms.remark), behind)
+    apart = {index: cell._replace(value=words, text=words) for index, words in said if words}
     return {**cells, price: cell._replace(value=terms.price, text=terms.price), **apart}

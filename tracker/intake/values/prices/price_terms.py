@@ -42,7 +42,8 @@ class _Term(StrEnum):
     CHARGE = "charge"
 
 
-_LONGEST = 100
+_LONGEST, _AHEAD = 100, 12
+"""Signs of such a text, and those among which its price's figure begins."""
 _BREAK = re.compile(r"\s*[(\[;]\s*|\s*,(?!\d)\s*|\s*(?=\+)|\s+[-–—]\s+|\s+")
 """Where a price may end and its terms begin."""
 _PARTS = re.compile(r",(?!\d)|[;()\[\]]|\s(?=\+\s*\S)")
@@ -55,7 +56,7 @@ def price_and_terms(text: str) -> PriceTerms | None:
     The price ends as far right as it can: the 'FOB mill' of '$1,140/ST FOB mill (4 weeks)' belongs to it. A figure
     without money or unit ends where a bracket or comma begins.
     """
-    if len(text) > _LONGEST or not any(map(str.isdigit, text)):
+    if len(text) > _LONGEST or not any(map(str.isdigit, text[:_AHEAD])):
         return None
     for match in reversed(list(_BREAK.finditer(text))):
         price = price_text(text[: match.start()])
