@@ -7,6 +7,7 @@ from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.groups.block_titles import tells_of_others, titles_of_blocks
 from tracker.intake.columns.groups.days import holding, told_from_payment, waiting
 from tracker.intake.columns.groups.places import as_a_place, towns_of_states, with_places
+from tracker.intake.columns.groups.widths_across import with_widths, without_widths_roles
 from tracker.intake.columns.priced.amounts import with_units_of_the_list, without_quantities
 from tracker.intake.columns.priced.own_costs import built_up
 from tracker.intake.columns.priced.package_prices import without_package_prices
@@ -88,7 +89,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     blocks, towns = titles_of_blocks(table.columns), towns_of_states(table.columns)
     columns = [
         _column(headed, samples[headed.index], blocks, towns)
-        for headed in with_corner_unit(with_units_beside(with_places(table.columns), samples), samples)
+        for headed in with_corner_unit(with_units_beside(with_widths(with_places(table.columns)), samples), samples)
     ]
     columns = [weighed(column, columns) for column in _names_beside_numbers(columns, samples)]
     columns = [beside_prices(no_making(column, columns), columns) for column in columns]
@@ -184,7 +185,8 @@ def _column(headed: HeadedColumn, cells: Sequence[Cell], blocks: frozenset[Cell]
         for cell, head in zip(headed.heads, said_by_heads(headed), strict=True)
     ]
     own = [as_a_place(head) if cell in towns else head for cell, head in zip(headed.heads, own, strict=True)]
-    said = without_roles_of_firms(own, mostly_priced(cells))
+    priced = mostly_priced(cells)
+    said = without_roles_of_firms(without_widths_roles(own, priced=priced), priced)
     bare = Column(headed.index, None, headed.heads, said)
     role, sure = (Role.PRICE, True) if headed.priced else _role(bare, cells)
     return Column(headed.index, role, headed.heads, said, sure, headed.lines, headed.vendor)

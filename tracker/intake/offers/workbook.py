@@ -10,6 +10,7 @@ from tracker.intake.columns.column import Kind
 from tracker.intake.columns.priced.earlier_periods import set_earlier_periods_aside
 from tracker.intake.columns.priced.earlier_year import set_earlier_days_aside, set_earlier_year_aside
 from tracker.intake.columns.priced.periods_told import set_periods_aside_as_told
+from tracker.intake.columns.priced.terms_in_cells import with_terms_apart
 from tracker.intake.columns.priced.years_told import set_other_years_aside
 from tracker.intake.columns.units.row_units import with_row_units
 from tracker.intake.grid import Cell, Workbook
@@ -188,7 +189,7 @@ def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
 def _read_table(table: Table, texts: Sequence[Words]) -> ReadTable:
     columns = columns_of(table, texts)
     joined = with_row_units(table, columns)
-    return ReadTable(joined, columns if joined is table else columns_of(joined, texts))
+    return ReadTable(*with_terms_apart(joined, columns if joined is table else columns_of(joined, texts)))
 
 
 def _read_tables(

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
+from tracker.intake.columns.groups.units_of_prices import without_units_of_others
 from tracker.intake.values.heads.roles import ON_TOP, Role
 
 
@@ -14,6 +15,7 @@ def under_one_heading(columns: Columns, price: PriceColumn) -> Columns:
     What stands under none of several headings is shared.
     """
     kept = {role: _beside(_of_group(found, columns, price), columns, price) for role, found in columns.by_role.items()}
+    kept = without_units_of_others(kept, columns, price)
     if kept == columns.by_role:
         return columns
     return replace(columns, by_role=kept, _found={})

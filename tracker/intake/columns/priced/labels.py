@@ -5,9 +5,12 @@ from tracker.intake.columns.sizes.forms import form_alone
 from tracker.intake.columns.sizes.order_sizes import without_unit
 from tracker.intake.tables.headers.periods import is_period, of_shipment
 from tracker.intake.values.figures.spans import is_span
+from tracker.intake.values.figures.web_widths import is_web_width
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.money import price_unit
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 
 def label_of(column: Column) -> str:
@@ -26,10 +29,18 @@ def label_of(column: Column) -> str:
     if names_a_place(lowest) or lowest.role is Role.VENDOR:
         # 'Zone A', 'Region 2 $/cwt', 'Supplier 1': the sign behind the word is what tells one from the next.
         return without_unit(lowest, basis_in_head(lowest)).strip()
+    if _prices_a_width(lowest):
+        # 'Price 40in' and 'Price 42in' are two prices.
+        return lowest.text.strip()
     plain = price_unit(lowest.text) is not None or any(reading.strength >= 0.9 for reading in lowest.roles)
     # The same order sizes may stand under 'East' and again under 'West'.
     # 'Precio venta EUR/t' and 'Precio venta EUR/1000 m²' are one price: the unit tells none from another.
     return group if plain else f"{group} {without_unit(lowest, basis_in_head(lowest))}".strip()
+
+
+def _prices_a_width(head: Header) -> bool:
+    rest = without_unit(head, basis_in_head(head))
+    return is_web_width(without(rest, phrases("price_words").find(rest)))
 
 
 def names_a_place(head: Header) -> bool:

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
 from tracker.intake.columns.groups.group_terms import delivery_of_group, lead_of_group, until_of_group
+from tracker.intake.columns.groups.units_of_prices import on_several_bases
 from tracker.intake.columns.groups.vendors_beside import with_bids, without_chosen_vendors
 from tracker.intake.columns.priced.against_heads import priced_against_heads
 from tracker.intake.columns.priced.bid_rounds import SEVERAL_ROUNDS, set_aside_earlier_rounds, several_rounds
@@ -84,8 +85,7 @@ def price_columns(
     kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)
     old = marked_as_old(kinds) if unexplained else []
     kinds |= dict.fromkeys(old, Kind.PREVIOUS)
-    over = (*titles, *above)
-    unexplained = [column for column in unexplained if column not in old and not says_whose_prices(column, over)]
+    unexplained = [one for one in unexplained if one not in old and not says_whose_prices(one, (*titles, *above))]
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
         unexplained += others_prices(unnamed)
@@ -117,7 +117,7 @@ def price_columns(
     )
     found.prices = with_shared_units(with_bids(prices, (*titles, *above), samples), found.board, samples)
     found.by_role = without_chosen_vendors(_without_prices(without_sizes(found, sizes), kinds), found.prices)
-    found.doubt = _doubt(found, unsure)
+    found.doubt = _doubt(found, unsure, samples)
     return found
 
 
@@ -219,13 +219,13 @@ def _superseded(column: Column) -> bool:
     return any(age_of_name(head.text) is Age.SUPERSEDED for head in column.said)
 
 
-def _doubt(columns: Columns, unsure: str) -> str:
+def _doubt(columns: Columns, unsure: str, samples: Mapping[int, Sequence[Cell]]) -> str:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
     if told_apart_by_time([price.column.text for price in offers]):
         return SEVERAL_TIMES
     if several_rounds(price.column for price in offers):
         return SEVERAL_ROUNDS
-    if told_apart_by_letters(offers):
+    if told_apart_by_letters(offers) and not on_several_bases(columns, samples):
         return "several prices stand beside each other, and their heads do not say how they differ"
     if not_told_apart_by_time([price.column for price in offers], columns):
         return DIFFERENCE

@@ -200,7 +200,7 @@ def _beside_their_unit(figures: Sequence[Column], columns: Sequence[Column]) -> 
 
 def _moving_together(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
     """'Ex stock | Making (min. 5 t)': what is in stock and another quantity, whose figures go together as prices do."""
-    figures = [one for one in columns if one.role in _QUANTITIES and one.heads and mostly_priced(samples[one.index])]
+    figures = [one for one in columns if _names_a_way(one) and one.heads and mostly_priced(samples[one.index])]
     if not any(one.role is Role.STOCK for one in figures):
         return []
     return [
@@ -210,7 +210,9 @@ def _moving_together(columns: Sequence[Column], samples: Mapping[int, Sequence[C
     ]
 
 
-_QUANTITIES = (Role.STOCK, Role.MINIMUM)
+def _names_a_way(column: Column) -> bool:
+    """'Ex stock' and 'Making (min. 5 t)'; 'Stock (ST)' over '40in' and '42in' counts what is there of both."""
+    return column.role is Role.MINIMUM or (column.role is Role.STOCK and not column.mass_units)
 
 
 def priced_alike(

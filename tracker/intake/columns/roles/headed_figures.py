@@ -43,7 +43,7 @@ def spreads_values(column: Column) -> bool:
     """The head is a value ('18 pt', '< 5 t', 'SBS'), or a bare number under words that name a property."""
     heads = [head_of(cell) for cell in column.heads]
     lowest = _lowest_value(column, heads)
-    if lowest is None or lowest.across == "period":
+    if lowest is None or lowest.across in ("period", "width"):
         return False
     for head, said in zip(heads, column.said, strict=True):
         if head is not None and head.named and head.role in NEVER_PRICES and not _heads_values(said, column):

@@ -9,6 +9,7 @@ from tracker.intake.columns.sizes.order_sizes import without_unit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figures_by_row
 from tracker.intake.tables.table import Words
+from tracker.intake.values.figures.web_widths import without_web_width
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import PRICES, Role
 from tracker.intake.values.orders.loads import LOADS
@@ -99,8 +100,8 @@ def form_named(column: Column) -> frozenset[str]:
 
 
 def _unsized(head: Header) -> str:
-    """'Bogen' of 'Bogen 70 x 100'."""
-    text = head.text
+    """'Bogen' of 'Bogen 70 x 100', 'rolls' of '40 in. rolls'."""
+    text = without_web_width(head.text)
     for size in head.sheet_sizes:
         text = text.replace(size.words, " ", 1) if size.words else text
     return text.strip()
@@ -122,9 +123,19 @@ def labelled_by_form(prices: Sequence[PriceColumn]) -> tuple[PriceColumn, ...]:
     if set(filter(None, forms)) != _BOTH:
         return tuple(prices)
     return tuple(
-        replace(price, label=f"{price.label} {form}".strip()) if form else price
+        replace(_without_count(price), label=f"{price.label} {form}".strip()) if form else price
         for price, form in zip(prices, forms, strict=True)
     )
+
+
+def _without_count(price: PriceColumn) -> PriceColumn:
+    """'Roll price' beside 'Sheet price' is for no number of rolls."""
+    size = price.bracket
+    named = size is not None and size.not_weight in _COUNTED and size.start is None and size.end is None
+    return replace(price, bracket=None, bracket_head=None) if named else price
+
+
+_COUNTED = ("roll", "sheets")
 
 
 def _form_priced(column: Column) -> str:

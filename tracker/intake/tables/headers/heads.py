@@ -12,6 +12,7 @@ from tracker.intake.values.boards.weight import weight_units
 from tracker.intake.values.figures.formats import format_words
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.figures.spans import is_span
+from tracker.intake.values.figures.web_widths import is_web_width
 from tracker.intake.values.heads.header import Header, header, without_unit
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
@@ -36,7 +37,8 @@ _FOOTNOTE = re.compile(r"(?:\s+\d\)|\s*\*+|\s+[¹²³])\s*$")
 @dataclass(frozen=True, slots=True)
 class Head:
     """A cell judged as a head. `named`: its words name what stands below. `across`: which property of board it is a
-    value of ('caliper', 'weight', 'bracket', 'grade', 'coating', 'size', 'form'), or 'period', as in a cross-tab."""
+    value of ('caliper', 'weight', 'bracket', 'grade', 'coating', 'size', 'width', 'form'), or 'period', as in a
+    cross-tab."""
 
     role: Role | None = None
     named: bool = False
@@ -127,6 +129,8 @@ def head_of_words(text: str) -> Head | None:
         return Head(across="bracket")
     if len(readings) == 1 and not YEAR.fullmatch(text.strip()):
         return Head(number=readings[0].value)
+    if is_web_width(text):
+        return Head(across="width")
     if is_money(text) and not _is_price_of_a_year(text):
         return None
     if is_period(text):

@@ -5,11 +5,22 @@ import re
 from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.values.prices.currency import currency_phrases
 from tracker.intake.values.prices.money import price_text, price_unit
+from tracker.intake.values.prices.price_terms import price_and_terms
 
 
 def is_money(text: str) -> bool:
-    """'$1,145/ST', '54.25 cents per pound, to you', and '$1,205/ST ($36.15/MSF)', which is more than one price."""
-    return _is_one_amount(text) or _begins_with_money(text)
+    """'$1,145/ST', '54.25 cents per pound, to you', and '$1,205/ST ($36.15/MSF)', which is more than one price; '1 140
+    €/t (min. 5 t)' with its terms."""
+    return _is_one_amount(text) or _begins_with_money(text) or _has_terms(text)
+
+
+def _has_terms(text: str) -> bool:
+    """A bare figure too has its lead time behind it, as in '1140 (ex stock)'; '240 (min. 5 t)' may head a basis weight
+    with an order size."""
+    terms = price_and_terms(text)
+    price = price_text(terms.price) if terms is not None else None
+    bare = price is not None and price.basis is None and bracket_text(text) is None
+    return price is not None and (price.currency is not None or bare)
 
 
 def _is_one_amount(text: str) -> bool:

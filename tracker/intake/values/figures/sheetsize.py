@@ -20,12 +20,13 @@ class LengthUnit(StrEnum):
     METRE = "m"
 
 
-_MM_PER = {
+MM_PER = {
     LengthUnit.INCH: Decimal("25.4"),
     LengthUnit.CENTIMETRE: Decimal(10),
     LengthUnit.MILLIMETRE: Decimal(1),
     LengthUnit.METRE: Decimal(1000),
 }
+"""How many millimetres one of each has."""
 # Sides of a sheet of folding-carton board in mm, common practice, no source. A bare '28 x 40' could be 280 x 400 mm
 # as a shape, but presses for board begin above that, so the span leaves only inches. Cut sheets that a cell gives in a
 # unit of its own may be as small as a letter's or half of it: '8 1/2 x 11 in'.
@@ -57,7 +58,7 @@ _FRACTION = re.compile(r"(?<![\d.,])(\d{1,2})(?:\s*-\s*|\s+)([1357])[/⁄]([248]
 _SIGNS = str.maketrans({"½": " 1/2", "¼": " 1/4", "¾": " 3/4", "⅛": " 1/8", "⅜": " 3/8", "⅝": " 5/8", "⅞": " 7/8"})
 
 
-def _with_whole_numbers(text: str) -> str:
+def with_whole_numbers(text: str) -> str:
     """'8½ x 11 in' and '8 1/2 x 11 in' as '8.5 x 11 in'."""
     return _FRACTION.sub(_in_decimals, text.translate(_SIGNS))
 
@@ -85,7 +86,7 @@ def _is_inch(text: str) -> bool:
 @lru_cache(maxsize=8192)
 def sheet_text(text: str, unit: LengthUnit | None = None) -> tuple[SheetSize, ...]:
     """A sheet-size cell and nothing else; `unit` is the header's. One size is certain, several are not."""
-    stripped = _with_whole_numbers(_without_grain(text.strip()).strip("()"))
+    stripped = with_whole_numbers(_without_grain(text.strip()).strip("()"))
     match = _SIZE.fullmatch(fold(stripped).replace("sheets", "").strip())
     if match is None or ("/" in match.group() and not _sizes_with_slash(match)):
         return ()
@@ -105,7 +106,7 @@ def _without_grain(text: str) -> str:
 def find_sheet_sizes(text: str) -> tuple[SheetSize, ...]:
     """Every sheet size in a description: '28 x 40 in' or, without its unit, one that can only be in one unit."""
     found: list[SheetSize] = []
-    text = _with_whole_numbers(text)
+    text = with_whole_numbers(text)
     folded = fold(text)
     for match in _SIZE.finditer(folded):
         behind = folded[match.end() : match.end() + 6]
@@ -170,7 +171,7 @@ def _sizes(
     for one in units:
         for width in number_readings(match[1]):
             for length in number_readings(match[3]):
-                size = SheetSize(width.value * _MM_PER[one], length.value * _MM_PER[one], one, words, unit is not None)
+                size = SheetSize(width.value * MM_PER[one], length.value * MM_PER[one], one, words, unit is not None)
                 if all(shortest <= side <= _LONGEST_MM for side in size.mm):
                     found[size.mm] = size
     return tuple(found.values())
