@@ -116,8 +116,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = [beside_charges(column, columns, samples[column.index]) for column in columns]
     columns = without_other_points(columns, samples)
     columns = told_apart_by_form(columns, samples, (*table.titles, *texts, *table.notes))
-    columns = told_apart_by_load(columns, samples)
-    return price_columns(columns, samples, table.titles, above, (*texts, *table.notes))
+    return price_columns(told_apart_by_load(columns, samples), samples, table.titles, above, (*texts, *table.notes))
 
 
 def _names_beside_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
