@@ -141,7 +141,14 @@ def shown(cell: Cell) -> str:
         return cell.value.date().isoformat()
     if isinstance(cell.value, date):
         return cell.value.isoformat()
-    return cell.text.strip()
+    return _worded(cell.text.strip())
+
+
+def _worded(text: str) -> str:
+    """'FACTURÉ EN SUS' with small letters where a code for a grade is a part of other words."""
+    for said in phrases("codes_in_words").find(text) if text.isupper() else ():
+        text = f"{text[: said.start]}{text[said.start : said.end].lower()}{text[said.end :]}"
+    return text
 
 
 def _is_unit_of_a_charge(before: Cell, cell: Cell) -> bool:

@@ -4,7 +4,7 @@ import re
 from functools import cache
 
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.lists import pattern, phrases, words
 from tracker.intake.words.phrases import without
 
 # A line that goes on in small letters or with a figure, or whose last one ends in a comma or colon, is one with it.
@@ -127,7 +127,9 @@ _WEIGHED = re.compile(r"\d\s?t$")
 
 
 def _goes_on(text: str) -> bool:
-    return text[:1].islower() or re.match(r"[-–]\s*\d", text) is not None
+    """Behind a day and its month: 'bis 31.03.2027', in capitals as well, '- 30.9.2026'."""
+    to = re.match(rf"(?:[-–]|{pattern('range', 'any')})\s*\d", fold(text))
+    return text[:1].islower() or to is not None
 
 
 @cache

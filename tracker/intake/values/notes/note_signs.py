@@ -4,7 +4,9 @@ import re
 
 # '*)' and '(*)' are '*'; '1)' and '(1)' are '¹'.
 STAR = r"\(\*+\)|\*+\)?|[†‡§°]+\)?"
-SIGN = rf"{STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|[\da-e]\)|\[(?:not )?letter [A-Z]+\]|\[not [^\[\]\s]{{1,3}}\]"
+SIGN = (
+    rf"{STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-eA-E]\)|\[[\da-e]\]|[\da-e]\)|\[(?:not )?letter [A-Z]+\]|\[not [^\[\]\s]{{1,3}}\]"
+)
 _AHEAD = re.compile(rf"\s*({SIGN})(?:\s*[=:–—-]?\s*(?=[^\W\d])|\s+(?=\d))")
 WITHIN = re.compile(rf"(?<=[^\W\d_]{{3}})({STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\*+\))(?=\s+[^\W\d_])")
 """A sign at the end of a word of a head that goes on behind it: the star of 'Price* below 10 t'."""
