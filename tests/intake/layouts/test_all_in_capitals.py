@@ -33,7 +33,7 @@ def test_a_day_and_month_go_on_behind_their_full_stop():
 @pytest.mark.parametrize("sign", ["(A)", "(a)"])
 def test_a_footnotes_letter_may_be_a_capital(sign):
     rows = [
-        ["USD per short ton"], ["Board", "pt", f"Wt {sign}", "Price"], ["SBS C1S", 10, 205, 1270], ["CRB", 14, 265, 918],
-        [], [f"{sign} grams per square meter"],
+        ["USD per short ton"], ["Board", "pt", f"Wt {sign}", "Price"],
+        ["SBS C1S", 10, 205, 1270], ["CRB", 14, 265, 918], [], [f"{sign} grams per square meter"],
     ]  # fmt: skip
     assert [line.offer.grammage_gsm for line in lines(rows).values()] == [205, 265]
