@@ -65,3 +65,13 @@ def test_boards_behind_an_empty_column_stay_boards_above_sentences():
     ]  # fmt: skip
     found = lines(rows, merged=merged((1, 3, 1, 4)))
     assert {line.offer.grade for line in found.values()} == {"FBB"}
+
+
+def test_units_parted_from_their_prices_by_an_empty_column_hold_for_them_above_a_total():
+    rows = [
+        ["Spot offers. A net ton is 2,000 lb."], [],
+        ["Lot", "Sold per", None, "US$", "Board", "pt", "lb/MSF"],
+        ["L310", "net ton", None, 1148, "SBS C1S", 18, 75], ["L311", "cwt", None, 57.2, "SBS C1S", 20, 83],
+        ["L312", "MSF", None, 31.2, "CRB", 18, 69], [], ["Rolls on hand, in all", None, None, None, None, None, 97],
+    ]  # fmt: skip
+    assert [line.offer.basis.value for line in lines(rows).values()] == ["short_ton", "cwt", "msf"]

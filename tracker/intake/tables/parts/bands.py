@@ -159,12 +159,30 @@ def _lists_boards(part: View, view: View, row: int) -> bool:
 def _goes_with_every_row(part: View, view: View, row: int) -> bool:
     """'Part' in line with a header, and 'A1', 'A2' … in line with each of the rows below it: a column of that table,
     and neither sentences nor labels that happen to be as many."""
-    texts = [cell.text for other in part.order if other >= row for cell in part.rows[other].values()]
-    said = any(len(text.split()) >= _WORDS_OF_A_SENTENCE or text.rstrip().endswith(":") for text in texts)
-    if said or _left(part) != _right(part) or not _beside_heads(part, view, row):
-        return False
     below = [other for other in view.order if other > row and view.rows[other].keys() - part.rows.get(other, {}).keys()]
-    return len(below) > 1 and all(other in part.rows for other in below)
+    every = len(below) >= _FEWEST_ROWS and all(other in part.rows for other in below)
+    if not every or not _beside_heads(part, view, row):
+        return False
+    texts = [cell.text for other in (row, *below) for cell in part.rows[other].values()]
+    if any(text.rstrip().endswith(":") for text in texts) or 3 * sum(map(_is_sentence, texts)) >= len(texts):
+        return False
+    return not _lists_labels(part, below)
+
+
+def _is_sentence(text: str) -> bool:
+    """'All are shipped freight collect', and neither '232 lb/3000 sq ft' nor 'Coated unbleached kraft carrier'."""
+    words = sum(word.strip(".,;:").isalpha() for word in text.split())
+    return words >= _WORDS_OF_A_SENTENCE and find_grade(text) is None
+
+
+_FEWEST_ROWS = 2
+
+
+def _lists_labels(part: View, rows: Sequence[int]) -> bool:
+    """'Supplier | Marlow Board' over 'Valid until | 31 March' is a form, whose every line begins with what it asks."""
+    first = [part.rows[row][min(part.rows[row])] for row in rows]
+    named = [head for cell in first if (head := head_of(cell)) is not None and head.named]
+    return _left(part) != _right(part) and 2 * len(named) >= len(first)
 
 
 def _heads_boards(part: View, view: View, row: int) -> bool:
