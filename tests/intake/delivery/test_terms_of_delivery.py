@@ -319,3 +319,20 @@ def test_what_bounds_an_incoterm_leaves_it_open(note):
 def _told(note):
     rows = [["Price list"], ["Grade", "µm", "g/m²", "EUR per tonne"], ["GC1", 400, 250, 1250], ["GD2", 390, 300, 850]]
     return {line.offer.delivered for line in lines([*rows, [], [note]]).values()}
+
+
+@pytest.mark.parametrize(
+    ("said", "delivered"),
+    [
+        ("Freight prepaid by seller and added to invoice.", False),
+        ("Freight paid by the seller, then invoiced to the buyer.", False),
+        ("Fracht von uns bezahlt, wird weiterberechnet.", False),
+        ("Port payé, refacturé au réel.", False),
+        ("Freight prepaid by seller.", True),
+        ("Freight included, energy surcharge billed separately.", True),
+        ("Freight prepaid. Pallets charged separately.", True),
+    ],
+)
+def test_freight_that_the_seller_pays_and_bills_is_in_no_price(said, delivered):
+    rows = [["Grade", "pt", "USD/ST"], ["SBS", 18, 1200], [], [said]]
+    assert {line.offer.delivered for line in lines(rows).values()} == {delivered}

@@ -143,10 +143,22 @@ def _beside_unit(text: str) -> Delivery | None:
 
 
 def _meaning(text: str, term: Found[str]) -> str:
-    """What a term says; the contrary where it is denied: 'prices do not include delivery', 'Leverans ingår ej'."""
-    if term.value == "delivered" and (_denied_ahead(text, term) or _denied_behind(text, term)):
-        return "collected"
-    return term.value
+    """What a term says; the contrary where it is denied: 'prices do not include delivery', 'Leverans ingår ej', and of
+    freight that a seller pays and bills: 'freight prepaid by seller and added to the invoice'."""
+    if term.value != "delivered":
+        return term.value
+    denied = _denied_ahead(text, term) or _denied_behind(text, term)
+    return "collected" if denied or _billed_on(text, term) else term.value
+
+
+_JOINT = re.compile(r"[\s,;]*(?:[^\W\d_]{1,4}\s+)?")
+
+
+def _billed_on(text: str, term: Found[str]) -> bool:
+    """'Freight paid by seller, then invoiced to you'; in 'freight included, energy billed separately' energy is."""
+    behind = text[term.end :]
+    billed = phrases("billed_on").find(behind) if phrases("carriage").find(text[term.start : term.end]) else ()
+    return any(_JOINT.fullmatch(behind[: one.start]) for one in billed)
 
 
 def _denied_ahead(text: str, term: Found[str]) -> bool:
