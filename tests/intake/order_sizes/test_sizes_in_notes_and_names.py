@@ -47,3 +47,11 @@ def test_a_name_without_a_word_on_it_is_asked():
     found = lines([_HEAD, *_ROWS, ["Small lot = under 10,000 lb."]])
     assert [str(line.state) for line in found.values()] == ["accepted", "question"]
     assert "bracket-unread" in codes(found["E3"])
+
+
+@pytest.mark.parametrize(
+    "said", ["Discount from 20 ST", "Free storage up to 20 ST", "Rabatt ab 20 t", "Remise dès 5 t"]
+)
+def test_sizes_of_discounts_and_storage_bound_no_price(said):
+    rows = [["Grade", "pt", "USD/ST"], [said], ["SBS", 18, 1200], ["CUK", 20, 900]]
+    assert {(line.offer.from_kg, line.offer.below_kg) for line in lines(rows).values()} == {(None, None)}

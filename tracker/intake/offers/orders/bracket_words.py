@@ -36,12 +36,14 @@ def bracket_in_heading(text: str) -> Bracket | None:
     sheets below 500 kg' are not what stands below it."""
     if len(text) > _LONGEST or any(isinstance(said, SaysMinimum | LeastUnread) for said in statements(text)):
         return None
-    if phrases("negations").find(_STOP.split(text)[-1]):
+    if phrases("negations").find(_STOP.split(text)[-1]) or any(phrases(one).find(text) for one in _OTHER_MATTERS):
         return None
     without_brackets = text.replace(" (", ", ").replace(")", "")
     return bracket_behind_words(text) or _beside_a_unit(text) or _beside_a_unit(without_brackets)
 
 
+_OTHER_MATTERS = ("discounts", "stored", "samples")
+"""'Discount from 20 ST' and 'Free storage up to 20 ST' bound no price."""
 _STOP = re.compile(r"[,;:]\s|\s[–—-]\s")
 
 
