@@ -65,11 +65,18 @@ def boards_meant(text: str) -> BoardsMeant:
 def _spans(text: str) -> Iterator[tuple[FigureSpan, MeasureSpan]]:
     for of_caliper, section in ((True, "caliper_units"), (False, "weight_units")):
         for span in figure_spans(text, section):
-            # The 100 lb of '$2 per 100 lb' are what the money is for.
-            no_board = ends_in_per(text[: span.start]) or any(map(partial(_is_order, text), (span.low, span.high)))
+            no_board = _is_paid_for(text, span) or any(map(partial(_is_order, text), (span.low, span.high)))
             measured = None if no_board else _measured(of_caliper, span)
             if measured is not None:
                 yield span, measured
+
+
+def _is_paid_for(text: str, span: FigureSpan) -> bool:
+    """The 100 lb of '$2 per 100 lb' are what the money is for; the 'les' of 'seuls les 230 et 250 g/m²' is an
+    article."""
+    ahead = text[: span.start]
+    unit = next((end.unit for end in (span.low, span.high) if end is not None), "")
+    return ends_in_per(ahead) and (unit == "pound" or any(map(str.isdigit, ahead)))
 
 
 def _is_order(text: str, end: Measured | None) -> bool:

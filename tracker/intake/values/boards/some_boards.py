@@ -1,0 +1,116 @@
+"""The boards that a part of a note is about, however it tells them: by grade or family ('the recycled items'), by what
+they measure, by the size of their sheets, by their form, or beside those told before ('all heavier ones', 'others')."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field, replace
+from decimal import Decimal
+from functools import lru_cache
+
+from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan
+from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.grade import GradeReading, find_grade
+from tracker.intake.values.figures.sheetsize import find_sheet_sizes
+from tracker.intake.values.figures.spans import figure_spans
+from tracker.intake.values.notes.rest import Span
+from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.phrases import Found, blanked
+
+_FAMILIES: dict[str, tuple[str, ...]] = {
+    "recycled": ("CRB", "URB"),
+    "unbleached": ("CUK", "UUK"),
+    "kraft": ("CUK", "UUK"),
+    "bleached": ("SBS",),
+    "grey": ("URB",),
+}
+"""What the words for a family mean where no more is said of a board."""
+
+
+@dataclass(frozen=True, slots=True)
+class SomeBoards:
+    """`coated`: whether they are, where only this is said. `sizes`: of their sheets. `form`: 'roll' or 'sheet'. `beside`:
+    'others', 'heavier' or 'lighter' than those `told` before. `rest`: the text without the words for them; `certain`:
+    whether these words tell them for certain, if no other word does."""
+
+    boards: BoardsMeant = BoardsMeant()
+    coated: bool | None = None
+    sizes: tuple[tuple[Decimal, Decimal], ...] = ()
+    form: str = ""
+    beside: str = ""
+    told: tuple["SomeBoards", ...] = ()
+    certain: bool = True
+    rest: str = field(default="", compare=False)
+
+    @property
+    def some(self) -> bool:
+        return bool(self.boards.some or self.coated is not None or self.sizes or self.form or self.beside)
+
+
+@lru_cache(maxsize=8192)
+def some_boards(text: str) -> SomeBoards | None:
+    """The boards that a part of a note names; None where it names none."""
+    named = boards_named(text)
+    measures = list(_measures(text))
+    plain = blanked(text, measures)
+    sizes = tuple(dict.fromkeys(size.mm for size in find_sheet_sizes(plain)))
+    plain = _without(plain, (size.words for size in find_sheet_sizes(plain)))
+    families = phrases("families").find(plain)
+    coated, reading, plain = _grades(plain, families)
+    forms = phrases("forms_named").find(plain)
+    beside = joined("the_others", "heavier_boards", "lighter_boards").find(plain)
+    plain = blanked(plain, (match.span for match in (*forms, *beside)))
+    kinds = {match.value for match in forms}
+    found = SomeBoards(
+        BoardsMeant(reading, named.spans),
+        coated,
+        sizes,
+        kinds.pop() if len(kinds) == 1 else "",
+        _BESIDE[beside[0].value] if beside else "",
+        certain=len(beside) < 2 and _is_certain(reading, named.spans),
+        rest=plain,
+    )
+    return found if found.some else None
+
+
+_BESIDE = {"the_others": "others", "heavier_boards": "heavier", "lighter_boards": "lighter"}
+
+
+def _grades(text: str, families: list[Found[str]]) -> tuple[bool | None, GradeReading | None, str]:
+    """Whether they are coated, where that is all that is said; the grades named; and the text without the words."""
+    found = find_grade(text)
+    without = blanked(text, (match.span for match in families))
+    of_families = tuple(dict.fromkeys(grade for match in families for grade in _FAMILIES[match.value]))
+    if found is None:
+        return None, (GradeReading(of_families, None, "") if of_families else None), without
+    grades = found.grades
+    if not grades:
+        kinds = [kind for kind in found.kinds if kind in _FAMILIES]
+        grades = of_families or tuple(dict.fromkeys(grade for kind in kinds for grade in _FAMILIES[kind]))
+    # 'Coated' is a word of a grade's name where there is one.
+    without = blanked(without, (match.span for match in phrases("coating").find(without)))
+    without = _without(without, found.words.split())
+    if not grades and found.coated_sides is None:
+        return found.coated, None, without
+    return None, replace(found, grades=grades), without
+
+
+def _without(text: str, pieces: Iterable[str]) -> str:
+    for piece in pieces:
+        start = text.find(piece) if piece else -1
+        if start >= 0:
+            text = blanked(text, [(start, start + len(piece))])
+    return text
+
+
+def _measures(text: str) -> Iterator[Span]:
+    """Where its calipers and weights stand."""
+    for section in ("caliper_units", "weight_units"):
+        for span in figure_spans(text, section):
+            yield span.start, span.stop
+
+
+def _is_certain(grade: GradeReading | None, spans: tuple[MeasureSpan, ...]) -> bool:
+    """Of 'SBS and CRB 18 pt' and '18 pt, 300 g/m²' it is not told apart which goes with which."""
+    several = grade is not None and len(grade.grades) > 1
+    both = {True, False} <= {span.of_caliper for span in spans}
+    return not (several and spans) and not both
+
