@@ -151,7 +151,23 @@ def _of_board(
     if sure:
         ((value, one),) = sure.items()
         return _OfBoard(one, value) if value != given else _OfBoard()
+    general = _of_all_others(told, held, values) if given is None else None
+    if general is not None:
+        return general
     telling = [one for one in told if given is not None and given in values(one)[0]]
     others = bool(telling) and all(one.boards is not None and not is_one_of(one.boards, draft) for one in telling)
     may = any(held_for is None for one, held_for in held if one in telling)
     return _OfBoard(doubt=telling[0]) if others and not may else _OfBoard()
+
+
+def _of_all_others(
+    told: Sequence[TermsOfSome], held: Sequence[tuple[TermsOfSome, bool | None]],
+    values: Callable[[TermsOfSome], tuple[frozenset[T | None], bool]],
+) -> _OfBoard[T] | None:  # fmt: skip
+    """What is told of all, for a board that is surely none of those of which something else is told."""
+    every = [one for one in told if one.boards is None]
+    known = {value for one in every for value in values(one)[0]}
+    if len(known) != 1 or not all(values(one)[1] for one in told) or any(of_it is not False for _, of_it in held):
+        return None
+    (value,) = known
+    return _OfBoard(every[0], value) if value is not None else None

@@ -74,7 +74,8 @@ def _together(parts: list[str]) -> Iterator[list[str]]:
 
 def _told_on(parts: list[str]) -> bool:
     """Whether something is told of the boards in the first part before others are named."""
-    if tells_something(parts[0]):
+    but = _exception(parts[0])
+    if tells_something(parts[0]) or (but is not None and but.first == 0):
         return True
     for part in parts[1:]:
         if tells_something(part):
@@ -91,5 +92,4 @@ def tells_something(part: str) -> bool:
 
 def tells_stock(part: str) -> bool:
     """'In stock', or 'made to order'."""
-    stock = (match for match in phrases("from_stock").find(part) if match.value == "any")
-    return any(True for _ in stock) or any(match.value == "to_order" for match in phrases("made_so").find(part))
+    return bool(joined("from_stock.any", "kept_in_stock", "made_so.to_order").find(part))

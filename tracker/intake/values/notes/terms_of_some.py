@@ -21,12 +21,12 @@ from tracker.intake.values.notes.pieces_of_some import Piece, pieces_of
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.least_parts import AROUND
 from tracker.intake.values.orders.masses import Mass, find_masses
-from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.lead import LeadTime, calendar_days, lead_unit
 from tracker.intake.values.times.lead_sentences import times_in, told_of_orders
 from tracker.intake.values.times.leads_in_full import goes_without_saying
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import blanked
 
 
@@ -86,7 +86,7 @@ def _told(piece: Piece, ahead: list[TermsOfSome]) -> TermsOfSome:
     text = ", ".join(_own_parts(piece.text))
     named = some_boards(text)
     plain = text if named is None else named.rest
-    of_money = find_price_unit(text) is not None or "%" in text or bool(phrases("price_words").find(text))
+    of_money = bool(find_currencies(text)) or "%" in text or bool(phrases("price_words").find(text))
     masses = () if of_money or find_delivery(text) is not None else tuple(_least(plain, ahead))
     counted = _times(plain) if not of_money or phrases("lead_topic").find(plain) else []
     bare = _bare(plain, ahead) if not counted and not masses and named is not None else None
@@ -111,7 +111,7 @@ def _times(plain: str) -> list[tuple[LeadTime, int, int]]:
 
 def _stock(plain: str) -> tuple[tuple[LeadTime, ...], bool]:
     """That goods are in stock; and whether that is denied."""
-    said = [match for match in phrases("from_stock").find(plain) if match.value == "any"]
+    said = joined("from_stock.any", "kept_in_stock").find(plain)
     if any(denied(plain, match) for match in said):
         return (), True
     return tuple(LeadTime(0, 0, plain[match.start : match.end]) for match in said[:1]), False
@@ -139,7 +139,7 @@ def _least(plain: str, ahead: list[TermsOfSome]) -> Iterator[Mass]:
 
 
 _OF_LEASTS = ("minimum", "minimum_at_first", "at_least", "orders_refused", "order_words")
-_KNOWN = (*AROUND, *_OF_LEASTS[1:], "no_minimum", "made_so", "from_stock.any", "weight_words", "only_these",
+_KNOWN = (*AROUND, *_OF_LEASTS[1:], "no_minimum", "made_so", "from_stock.any", "kept_in_stock", "weight_words", "only_these",
     "excepted", "exceptions", "all_goods", "and_words", "range", "board_nouns")  # fmt: skip
 
 
