@@ -40,7 +40,7 @@ def _of_grade(grade: GradeReading | None, draft: Draft) -> bool | None:
             # A note on GC1 says nothing certain of 'folding boxboard'.
             return None
     if grade.coated_sides is not None and grade.coated_sides != draft.coated_sides:
-        return None if draft.coated_sides is None else False
+        return None if draft.coated_sides is None and not (grade.coated_sides and draft.grade in _UNCOATED) else False
     return True
 
 

@@ -54,7 +54,7 @@ ALL_BOARDS = BoardsMeant()
 def boards_meant(text: str) -> BoardsMeant:
     """Which boards a part sentence names."""
     grade = find_grade(text)
-    found = list(_spans(text))
+    found = list(measures_meant(text))
     rest = text
     for span, _ in sorted(found, key=lambda each: -each[0].start):
         rest = f"{rest[: span.start]} {rest[span.stop :]}"
@@ -62,7 +62,8 @@ def boards_meant(text: str) -> BoardsMeant:
     return BoardsMeant(grade if grade is not None and grade.tells_board else None, spans, rest)
 
 
-def _spans(text: str) -> Iterator[tuple[FigureSpan, MeasureSpan]]:
+def measures_meant(text: str) -> Iterator[tuple[FigureSpan, MeasureSpan]]:
+    """The calipers and weights of board in a text, with where they stand."""
     for of_caliper, section in ((True, "caliper_units"), (False, "weight_units")):
         for span in figure_spans(text, section):
             no_board = _is_paid_for(text, span) or any(map(partial(_is_order, text), (span.low, span.high)))

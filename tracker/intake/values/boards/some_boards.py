@@ -1,17 +1,15 @@
 """The boards that a part of a note is about, however it tells them: by grade or family ('the recycled items'), by what
 they measure, by the size of their sheets, by their form, or beside those told before ('all heavier ones', 'others')."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 from functools import lru_cache
 
-from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan
+from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan, measures_meant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.grade import GradeReading, find_grade
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
-from tracker.intake.values.figures.spans import figure_spans
-from tracker.intake.values.notes.rest import Span
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import Found, blanked
 
@@ -49,8 +47,7 @@ class SomeBoards:
 def some_boards(text: str) -> SomeBoards | None:
     """The boards that a part of a note names; None where it names none."""
     named = boards_named(text)
-    measures = list(_measures(text))
-    plain = blanked(text, measures)
+    plain = blanked(text, ((span.start, span.stop) for span, _ in measures_meant(text)))
     sizes = tuple(dict.fromkeys(size.mm for size in find_sheet_sizes(plain)))
     plain = _without(plain, (size.words for size in find_sheet_sizes(plain)))
     families = phrases("families").find(plain)
@@ -99,13 +96,6 @@ def _without(text: str, pieces: Iterable[str]) -> str:
         if start >= 0:
             text = blanked(text, [(start, start + len(piece))])
     return text
-
-
-def _measures(text: str) -> Iterator[Span]:
-    """Where its calipers and weights stand."""
-    for section in ("caliper_units", "weight_units"):
-        for span in figure_spans(text, section):
-            yield span.start, span.stop
 
 
 def _is_certain(grade: GradeReading | None, spans: tuple[MeasureSpan, ...]) -> bool:

@@ -28,11 +28,12 @@ class Piece:
 
 @lru_cache(maxsize=4096)
 def pieces_of(text: str) -> tuple[Piece, ...]:
-    """Its pieces, but for those about lines that it names by their numbers."""
+    """Its pieces; () of a text about lines that it names by numbers or signs, and of those that are without."""
+    if lines_named(text) is not None or any(phrases(section).find(text) for section in ("marked", "so_marked")):
+        return ()
     return tuple(
         Piece(said, some_boards(said), clause)
         for clause in clauses(text)
-        if lines_named(clause) is None
         for said in map(", ".join, _together(list(_parts(clause))))
     )
 
@@ -52,7 +53,11 @@ def _exception(part: str) -> Found[str] | None:
 
 def _at_and(part: str) -> Iterator[str]:
     begins = 0
+    spans = phrases("open_measures").find(part)
     for match in _AND.finditer(part):
+        if any(span.start <= match.start() + 1 < span.end for span in spans):
+            # '18 pt and lighter'.
+            continue
         ahead, behind = part[begins : match.start()], part[match.end() :]
         if tells_something(ahead) and tells_something(behind) and some_boards(behind) is not None:
             yield ahead

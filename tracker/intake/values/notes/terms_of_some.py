@@ -27,7 +27,7 @@ from tracker.intake.values.times.lead_sentences import times_in, told_of_orders
 from tracker.intake.values.times.leads_in_full import goes_without_saying
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.lists import joined, phrases
-from tracker.intake.words.phrases import blanked
+from tracker.intake.words.phrases import blanked, outside
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,20 +65,29 @@ class TermsOfSome:
 def terms_of_some(texts: tuple[str, ...]) -> tuple[TermsOfSome, ...]:
     """What notes tell, piece by piece, as they stand one below the other; () where nothing is told of some boards."""
     found: list[TermsOfSome] = []
-    before: list[SomeBoards] = []
     for place, text in enumerate(texts):
         said: list[tuple[Piece, TermsOfSome]] = []
         for piece in pieces_of(text):
-            boards = piece.boards
-            if boards is not None:
-                told = tuple(before)
-                boards = replace(boards, told=told, certain=boards.certain and (bool(told) or not boards.beside))
-                before = before if boards.beside else [*before, boards]
-            ahead = [one for other, one in said if other.clause == piece.clause]
-            one = replace(_told(replace(piece, boards=boards), ahead), place=place)
-            said.append((piece, one))
-        found += [one for _, one in said if one.of_lead or one.of_least]
+            goes_on = piece.boards is not None and bool(piece.boards.beside)
+            ahead = [one for other, one in said if goes_on or other.clause == piece.clause]
+            one = replace(_told(piece, ahead), place=place)
+            if one.of_lead or one.of_least:
+                one = _beside_those_before(one, found)
+                said.append((piece, one))
+                found.append(one)
     return tuple(found) if any(one.boards is not None for one in found) else ()
+
+
+def _beside_those_before(one: TermsOfSome, found: list[TermsOfSome]) -> TermsOfSome:
+    """'Others' are all but those of which the same is told before; where that is told of none, or right before in words
+    that name no board, it is not known which they are."""
+    if one.boards is None or not one.boards.beside:
+        return one
+    alike = [other for other in found if (other.of_lead and one.of_lead) or (other.of_least and one.of_least)]
+    named = [other.boards for other in alike if other.boards is not None and not other.boards.beside]
+    if not named or alike[-1].boards is None:
+        return replace(one, read=False)
+    return replace(one, boards=replace(one.boards, told=tuple(named)))
 
 
 def _told(piece: Piece, ahead: list[TermsOfSome]) -> TermsOfSome:
@@ -166,6 +175,8 @@ _BOARDS = (Role.CALIPER, Role.WEIGHT, Role.PRODUCT, Role.GRADE, Role.ITEM, Role.
 def _own_parts(text: str) -> Iterator[str]:
     """Those that are of no other topic than how long boards take and how much of them is sold."""
     for part in COMMA.split(told_of_orders(text)):
-        other = any(match.value != "how" for match in phrases("not_lead").find(part)) or phrases("valid").find(part)
-        if not (other and not phrases("lead_topic").find(part)):
+        others = [match for match in phrases("not_lead").find(part) if match.value != "how"]
+        # The 'held' of 'held in stock' is of no price.
+        others = outside([*others, *phrases("valid").find(part)], joined("from_stock.any", "kept_in_stock").find(part))
+        if not others or phrases("lead_topic").find(part):
             yield part
