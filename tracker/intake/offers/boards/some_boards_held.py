@@ -18,8 +18,10 @@ _COATED = ("CRB", "CUK")
 
 def is_one_of(some: SomeBoards, draft: Draft) -> bool | None:
     """None where it is not known."""
-    told = [_of_grade(some.boards.grade, draft), _is_coated(some, draft), _within(some.boards.spans, draft)]
-    told += [_of_size(some, draft), _of_form(some, draft), _beside(some, draft)]
+    named = [_of_grade(some.boards.grade, draft), _within(some.boards.spans, draft)]
+    if some.either and False in named:
+        named = [None if set(named) != {False} else False]
+    told = [*named, _is_coated(some, draft), _of_size(some, draft), _of_form(some, draft), _beside(some, draft)]
     return _all(told)
 
 
@@ -39,18 +41,32 @@ def _of_grade(grade: GradeReading | None, draft: Draft) -> bool | None:
         if _CODED.search(grade.words) and not _CODED.search(draft.product):
             # A note on GC1 says nothing certain of 'folding boxboard'.
             return None
-    if grade.coated_sides is not None and grade.coated_sides != draft.coated_sides:
-        return None if draft.coated_sides is None and not (grade.coated_sides and draft.grade in _UNCOATED) else False
-    return True
+    return _has_sides(grade.coated_sides, draft)
+
+
+def _has_sides(sides: int | None, draft: Draft) -> bool | None:
+    if sides is None or sides == draft.coated_sides:
+        return True
+    if draft.coated_sides is not None:
+        return False
+    coated = _coated(draft)
+    if coated is None:
+        return None
+    if sides:
+        return None if coated else False
+    return not coated
+
+
+def _coated(draft: Draft) -> bool | None:
+    """Whether it is coated, as it says itself or by its grade."""
+    if draft.coated_sides is not None:
+        return draft.coated_sides > 0
+    return draft.grade in _COATED if draft.grade in (*_COATED, *_UNCOATED) else None
 
 
 def _is_coated(some: SomeBoards, draft: Draft) -> bool | None:
-    if some.coated is None:
-        return True
-    if draft.coated_sides is not None:
-        return (draft.coated_sides > 0) is some.coated
-    known = draft.grade in _COATED if draft.grade in (*_COATED, *_UNCOATED) else None
-    return None if known is None else known is some.coated
+    coated = _coated(draft)
+    return True if some.coated is None else None if coated is None else coated is some.coated
 
 
 def _within(spans: tuple[MeasureSpan, ...], draft: Draft) -> bool | None:

@@ -10,8 +10,9 @@ from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan, 
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.grade import GradeReading, find_grade
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
+from tracker.intake.values.notes.rest import Span
 from tracker.intake.words.lists import joined, phrases
-from tracker.intake.words.phrases import Found, blanked
+from tracker.intake.words.phrases import blanked
 
 _FAMILIES: dict[str, tuple[str, ...]] = {
     "recycled": ("CRB", "URB"),
@@ -26,7 +27,7 @@ _FAMILIES: dict[str, tuple[str, ...]] = {
 @dataclass(frozen=True, slots=True)
 class SomeBoards:
     """`coated`: whether they are, where only this is said. `sizes`: of their sheets. `form`: 'roll' or 'sheet'. `beside`:
-    'others', 'heavier' or 'lighter' than those `told` before. `rest`: the text without the words for them; `certain`:
+    'others', 'heavier' or 'lighter' than those `told` before. `either`: those of a grade, and those of a measure. `rest`: the text without the words for them; `certain`:
     whether these words tell them for certain, if no other word does."""
 
     boards: BoardsMeant = BoardsMeant()
@@ -36,22 +37,23 @@ class SomeBoards:
     beside: str = ""
     told: tuple["SomeBoards", ...] = ()
     certain: bool = True
+    either: bool = False
     rest: str = field(default="", compare=False)
 
     @property
     def some(self) -> bool:
-        return bool(self.boards.some or self.coated is not None or self.sizes or self.form or self.beside)
+        return bool(self.boards.some or self.coated is not None or self.sizes or self.beside)
 
 
 @lru_cache(maxsize=8192)
 def some_boards(text: str) -> SomeBoards | None:
     """The boards that a part of a note names; None where it names none."""
     named = boards_named(text)
-    plain = blanked(text, ((span.start, span.stop) for span, _ in measures_meant(text)))
+    measured = [(span.start, span.stop) for span, _ in measures_meant(text)]
+    plain = blanked(text, measured)
     sizes = tuple(dict.fromkeys(size.mm for size in find_sheet_sizes(plain)))
     plain = _without(plain, (size.words for size in find_sheet_sizes(plain)))
-    families = phrases("families").find(plain)
-    coated, reading, plain = _grades(plain, families)
+    coated, reading, plain = _grades(plain)
     forms = phrases("forms_named").find(plain)
     beside = joined("the_others", "heavier_boards", "lighter_boards").find(plain)
     plain = blanked(plain, (match.span for match in (*forms, *beside)))
@@ -63,6 +65,7 @@ def some_boards(text: str) -> SomeBoards | None:
         kinds.pop() if len(kinds) == 1 else "",
         _BESIDE[beside[0].value] if beside else "",
         certain=len(beside) < 2 and _is_certain(reading, named.spans),
+        either=reading is not None and _are_joined(text, measured, plain),
         rest=plain,
     )
     return found if found.some else None
@@ -71,23 +74,40 @@ def some_boards(text: str) -> SomeBoards | None:
 _BESIDE = {"the_others": "others", "heavier_boards": "heavier", "lighter_boards": "lighter"}
 
 
-def _grades(text: str, families: list[Found[str]]) -> tuple[bool | None, GradeReading | None, str]:
+def _grades(text: str) -> tuple[bool | None, GradeReading | None, str]:
     """Whether they are coated, where that is all that is said; the grades named; and the text without the words."""
     found = find_grade(text)
-    without = blanked(text, (match.span for match in families))
-    of_families = tuple(dict.fromkeys(grade for match in families for grade in _FAMILIES[match.value]))
+    # 'Recycled' is a word of a grade's name where there is one, and so is 'coated'.
+    without = text if found is None else _without(text, found.words.split())
+    families = phrases("families").find(without if found is not None and found.grades else text)
+    grades = tuple(dict.fromkeys(grade for match in families for grade in _FAMILIES[match.value]))
+    without = blanked(without, (match.span for match in families))
     if found is None:
-        return None, (GradeReading(of_families, None, "") if of_families else None), without
-    grades = found.grades
-    if not grades:
-        kinds = [kind for kind in found.kinds if kind in _FAMILIES]
-        grades = of_families or tuple(dict.fromkeys(grade for kind in kinds for grade in _FAMILIES[kind]))
-    # 'Coated' is a word of a grade's name where there is one.
+        return None, (GradeReading(grades, None, "") if grades else None), without
+    of_kinds = [grade for kind in found.kinds if kind in _FAMILIES for grade in _FAMILIES[kind]]
+    # The CRB of 'recycled board, coated' is its kind's own; 'SBS and the recycled items' are others beside.
+    of_kinds = [] if set(found.grades) & set(of_kinds) else of_kinds
+    named = (*found.grades, *grades, *of_kinds)
     without = blanked(without, (match.span for match in phrases("coating").find(without)))
-    without = _without(without, found.words.split())
-    if not grades and found.coated_sides is None:
+    if not named and found.coated_sides is None:
         return found.coated, None, without
-    return None, replace(found, grades=grades), without
+    return None, replace(found, grades=tuple(dict.fromkeys(named))), without
+
+
+def _are_joined(text: str, measured: list[Span], plain: str) -> bool:
+    """'SBS and boards over 390 µm' are two kinds of boards, 'SBS over 390 µm' one."""
+    named = [place for place, sign in enumerate(text) if plain[place] != sign and not _within(place, measured)]
+    for start, stop in measured:
+        before = [place + 1 for place in named if place < start]
+        behind = [place for place in named if place >= stop]
+        between = (text[before[-1] : start] if before else "", text[stop : behind[0]] if behind else "")
+        if any("," in piece or phrases("and_words").find(piece) for piece in between):
+            return True
+    return False
+
+
+def _within(place: int, spans: list[Span]) -> bool:
+    return any(start <= place < stop for start, stop in spans)
 
 
 def _without(text: str, pieces: Iterable[str]) -> str:

@@ -14,6 +14,7 @@ from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import joined, pattern, phrases
 from tracker.intake.words.phrases import Found
 
+_PARTED = re.compile(rf"{COMMA.pattern}|[()]")
 _AND = re.compile(rf"\s{pattern('range', 'and')}\s", re.IGNORECASE)
 
 
@@ -24,6 +25,16 @@ class Piece:
     text: str
     boards: SomeBoards | None
     clause: str
+
+    @property
+    def excepts(self) -> bool:
+        """Whether it excepts boards by other words than its first ones: 'SBS excepted'."""
+        return any(match.first > 0 for match in joined("excepted", "exceptions").find(self.text))
+
+    @property
+    def is_exception(self) -> bool:
+        """'Except weights over 350 g/m², which take 6 weeks'."""
+        return any(match.first == 0 for match in joined("excepted", "exceptions").find(self.text))
 
 
 @lru_cache(maxsize=4096)
@@ -40,7 +51,7 @@ def pieces_of(text: str) -> tuple[Piece, ...]:
 
 def _parts(clause: str) -> Iterator[str]:
     """Parted at commas, before what is excepted, and at an 'and' between boards that have each their own."""
-    for part in COMMA.split(clause):
+    for part in _PARTED.split(clause):
         but = _exception(part)
         for piece in (part,) if but is None else (part[: but.start], part[but.start :]):
             yield from filter(None, map(str.strip, _at_and(piece)))

@@ -68,9 +68,8 @@ def terms_of_some(texts: tuple[str, ...]) -> tuple[TermsOfSome, ...]:
     for place, text in enumerate(texts):
         said: list[tuple[Piece, TermsOfSome]] = []
         for piece in pieces_of(text):
-            goes_on = piece.boards is not None and bool(piece.boards.beside)
-            ahead = [one for other, one in said if goes_on or other.clause == piece.clause]
-            one = replace(_told(piece, ahead), place=place)
+            ahead = [one for other, one in said if other.clause == piece.clause]
+            one = replace(_told(piece, ahead, [one for _, one in said]), place=place)
             if one.of_lead or one.of_least:
                 one = _beside_those_before(one, found)
                 said.append((piece, one))
@@ -85,33 +84,45 @@ def _beside_those_before(one: TermsOfSome, found: list[TermsOfSome]) -> TermsOfS
         return one
     alike = [other for other in found if (other.of_lead and one.of_lead) or (other.of_least and one.of_least)]
     named = [other.boards for other in alike if other.boards is not None and not other.boards.beside]
+    if alike and alike[-1].place == one.place and alike[-1].boards is None:
+        # 'Zone 1 2 weeks, all others 4 weeks'.
+        return replace(one, boards=None, read=False)
     if not named or alike[-1].boards is None:
         return replace(one, read=False)
     return replace(one, boards=replace(one.boards, told=tuple(named)))
 
 
-def _told(piece: Piece, ahead: list[TermsOfSome]) -> TermsOfSome:
-    """What a piece tells; `ahead`: what the same clause tells before it."""
-    text = ", ".join(_own_parts(piece.text))
+def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> TermsOfSome:
+    """What a piece tells; `ahead`: what the same clause tells before it, `before`: what the same text does."""
+    if piece.excepts or (piece.is_exception and not ahead):
+        return TermsOfSome(None, (), (), piece.text, speaks_of_time=counts_time(piece.text))
+    text = ", ".join(_own_parts(piece.text, in_turn=any(one.leads for one in ahead)))
     named = some_boards(text)
     plain = text if named is None else named.rest
     of_money = bool(find_currencies(text)) or "%" in text or bool(phrases("price_words").find(text))
-    masses = () if of_money or find_delivery(text) is not None else tuple(_least(plain, ahead))
+    masses = () if of_money or find_delivery(text) is not None else tuple(_least(plain, before if named is not None else ahead))
     counted = _times(plain) if not of_money or phrases("lead_topic").find(plain) else []
     bare = _bare(plain, ahead) if not counted and not masses and named is not None else None
     leads = tuple(dict.fromkeys([lead for lead, _, _ in counted] + ([bare[0]] if bare is not None else [])))
-    stock, open_time = _stock(plain)
+    stock, no_stock = _stock(plain)
     left = _left(plain, counted, bare, masses)
     return TermsOfSome(
         piece.boards,
         (*leads, *stock),
         masses,
         piece.text,
-        speaks_of_time=open_time or (not of_money and not leads and counts_time(plain)),
-        to_order=not leads and any(match.value == "to_order" for match in phrases("made_so").find(text)),
+        speaks_of_time=not of_money and not leads and counts_time(plain),
+        to_order=not leads and (no_stock or any(one.value == "to_order" for one in phrases("made_so").find(text))),
         no_minimum=bool(phrases("no_minimum").find(text)),
-        read=not left and not open_time and (piece.boards is None or piece.boards.certain),
+        read=not (left or no_stock) and _is_plain(text, piece.boards),
     )
+
+
+def _is_plain(text: str, boards: SomeBoards | None) -> bool:
+    """Whether no word makes it uncertain, as 'may take' does; rolls or sheets are some boards of all."""
+    if any(phrases(section).find(text) for section in ("may_be", "some_of_them", "only_if", "negations")):
+        return bool(phrases("no_minimum").find(text)) and not phrases("may_be").find(text)
+    return boards.certain if boards is not None else not phrases("forms_named").find(text)
 
 
 def _times(plain: str) -> list[tuple[LeadTime, int, int]]:
@@ -172,11 +183,13 @@ def _is_of_boards(word: str) -> bool:
 _BOARDS = (Role.CALIPER, Role.WEIGHT, Role.PRODUCT, Role.GRADE, Role.ITEM, Role.SHEET_SIZE)
 
 
-def _own_parts(text: str) -> Iterator[str]:
-    """Those that are of no other topic than how long boards take and how much of them is sold."""
+def _own_parts(text: str, *, in_turn: bool) -> Iterator[str]:
+    """Those that are of no other topic than how long boards take and how much of them is sold. `in_turn`: it goes on
+    with lead times, where '6 weeks hold for these' is one too."""
     for part in COMMA.split(told_of_orders(text)):
         others = [match for match in phrases("not_lead").find(part) if match.value != "how"]
+        others += phrases("valid").find(part) if not in_turn else []
         # The 'held' of 'held in stock' is of no price.
-        others = outside([*others, *phrases("valid").find(part)], joined("from_stock.any", "kept_in_stock").find(part))
+        others = outside(others, joined("from_stock.any", "kept_in_stock").find(part))
         if not others or phrases("lead_topic").find(part):
             yield part
