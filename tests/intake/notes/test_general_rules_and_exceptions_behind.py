@@ -28,8 +28,7 @@ def _tonnes(*notes):
     "note",
     [
         "Our lead time is four weeks. Weights from 350 g/m² we run less often, so allow six weeks.",
-        "Unsere Lieferzeit liegt bei vier Wochen. Gewichte ab 350 g/m² fertigen wir seltener, hier beträgt sie sechs "
-        "Wochen.",
+        "Unsere Lieferzeit liegt bei vier Wochen. Gewichte ab 350 g/m² fertigen wir selten, hier beträgt sie 6 Wochen.",
         "Le délai est de quatre semaines. Les grammages à partir de 350 g/m² demandent six semaines.",
         "El plazo de entrega es de 4 semanas, salvo los gramajes de 350 g/m² en adelante, que necesitan 6.",
         "Leveranstiden är fyra veckor. Ytvikter från 350 g/m² och uppåt tar sex veckor.",
@@ -70,9 +69,15 @@ def test_some_weights_are_in_stock(note):
 @pytest.mark.parametrize(
     "notes",
     [
-        ("All the recycled board on this list is in stock.", "The bleached items are made to order: that takes 4 weeks."),
+        (
+            "All the recycled board on this list is in stock.",
+            "The bleached items are made to order: that takes 4 weeks.",
+        ),
         ("Recyclingsorten sind ab Lager lieferbar.", "Gebleichte Sorten fertigen wir auf Bestellung: 4 Wochen."),
-        ("Les cartons recyclés sont en stock.", "Les cartons blanchis sont fabriqués à la commande : délai 4 semaines."),
+        (
+            "Les cartons recyclés sont en stock.",
+            "Les cartons blanchis sont fabriqués à la commande : délai 4 semaines.",
+        ),
         ("Los cartones reciclados están en stock.", "Los blanqueados se fabrican bajo pedido: plazo 4 semanas."),
         ("Returkvaliteter finns i lager.", "Blekta kvaliteter tillverkas mot order: leveranstid 4 veckor."),
     ],
@@ -97,7 +102,8 @@ def test_smallest_orders_of_the_next_sentence(notes):
 def test_sheets_of_one_size_are_in_stock_and_others_cut():
     head = ("Grade", "g/m²", "µm", "Format cm", "EUR/1000 feuilles")
     rows = [["GC1", 250, 405, "70 x 100", 212.4], ["GC1", 300, 495, "72 x 102", 263.9]]
-    note = "Le 70 x 100 part du stock, sans minimum. Le 72 x 102 est coupé à la commande : délai 4 semaines, minimum 2 tonnes."
+    stocked = "Le 70 x 100 part du stock, sans minimum."
+    note = f"{stocked} Le 72 x 102 est coupé à la commande : délai 4 semaines, minimum 2 tonnes."
     found = [(line.offer.lead_days, line.offer.minimum_kg) for line in _lines(note, head=head, rows=rows)]
     assert found == [((0, 0), None), ((28, 28), 2000)]
 

@@ -97,12 +97,19 @@ class SomeBoardsTold:
         """Whether nothing else that was told and not understood may hold instead."""
         if given is not None:
             return True
-        others = [note for note in draft.notes if note.code is code and note.cell != self._places[rule.place]]
-        return not others and not any(map(_is_open, self._of_lead if code is NoteCode.LEAD_TIME_UNREAD else ()))
+        others = {note.cell for note in draft.notes if note.code is code} - {self._places[rule.place]}
+        told = self._of_lead if code is NoteCode.LEAD_TIME_UNREAD else ()
+        return all(self._is_of_others(where, draft) for where in others) and not any(map(_is_open, told))
+
+    def _is_of_others(self, where: str, draft: Draft) -> bool:
+        """Whether all that is told there is surely of other boards than this one."""
+        told = [one for one in (*self._of_lead, *self._of_least) if self._places[one.place] == where]
+        return bool(told) and all(one.boards is not None and is_one_of(one.boards, draft) is False for one in told)
 
     def _take(self, draft: Draft, field: str, code: NoteCode, rule: TermsOfSome) -> None:
         where = self._places[rule.place]
-        draft.notes = [note for note in draft.notes if note.code is not code or note.cell != where]
+        known = {note.cell for note in draft.notes if note.cell == where or self._is_of_others(note.cell, draft)}
+        draft.notes = [note for note in draft.notes if note.code is not code or note.cell not in known]
         draft.evidence.append(Evidence(field, where, rule.words))
 
     def _doubt(self, draft: Draft, code: NoteCode, doubt: TermsOfSome) -> None:

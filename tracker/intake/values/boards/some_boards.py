@@ -6,7 +6,7 @@ from dataclasses import dataclass, field, replace
 from decimal import Decimal
 from functools import lru_cache
 
-from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan, measures_meant
+from tracker.intake.values.boards.boards_meant import ALL_BOARDS, BoardsMeant, MeasureSpan, measures_meant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.grade import GradeReading, find_grade
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
@@ -26,11 +26,12 @@ _FAMILIES: dict[str, tuple[str, ...]] = {
 
 @dataclass(frozen=True, slots=True)
 class SomeBoards:
-    """`coated`: whether they are, where only this is said. `sizes`: of their sheets. `form`: 'roll' or 'sheet'. `beside`:
-    'others', 'heavier' or 'lighter' than those `told` before. `either`: those of a grade, and those of a measure. `rest`: the text without the words for them; `certain`:
-    whether these words tell them for certain, if no other word does."""
+    """`coated`: whether they are, where only this is said. `sizes`: of their sheets. `form`: 'roll' or 'sheet'.
+    `beside`: 'others', 'heavier' or 'lighter' than those `told` before. `either`: those of a grade, and those of a
+    measure. `rest`: the text without the words for them; `certain`: whether these words tell them for certain, if no
+    other word does."""
 
-    boards: BoardsMeant = BoardsMeant()
+    boards: BoardsMeant = ALL_BOARDS
     coated: bool | None = None
     sizes: tuple[tuple[Decimal, Decimal], ...] = ()
     form: str = ""
@@ -123,4 +124,3 @@ def _is_certain(grade: GradeReading | None, spans: tuple[MeasureSpan, ...]) -> b
     several = grade is not None and len(grade.grades) > 1
     both = {True, False} <= {span.of_caliper for span in spans}
     return not (several and spans) and not both
-

@@ -1,5 +1,5 @@
-"""A note in pieces, each of which tells terms of all boards or of some: 'Lead time is 4 weeks' and 'weights over 350 g/m²
-take 6' of 'Lead time is 4 weeks; weights over 350 g/m², however, take 6'."""
+"""A note in pieces, each of which tells terms of all boards or of some: 'Lead time is 4 weeks' and 'weights over 350
+g/m² take 6' of 'Lead time is 4 weeks; weights over 350 g/m², however, take 6'."""
 
 import re
 from collections.abc import Iterator

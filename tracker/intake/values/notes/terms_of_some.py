@@ -26,7 +26,7 @@ from tracker.intake.values.times.lead import LeadTime, calendar_days, lead_unit
 from tracker.intake.values.times.lead_sentences import times_in, told_of_orders
 from tracker.intake.values.times.leads_in_full import goes_without_saying
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
-from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.lists import joined, phrases, without_words
 from tracker.intake.words.phrases import blanked, outside
 
 
@@ -34,7 +34,8 @@ from tracker.intake.words.phrases import blanked, outside
 class TermsOfSome:
     """What a piece tells of `boards`, None for all: every lead time and every least weight in it, () where none.
 
-    `place`: in which of the texts. `to_order`: they are in no stock. `no_minimum`: any quantity is sold. `read`: no word is left that is not understood.
+    `place`: in which of the texts. `to_order`: they are in no stock. `no_minimum`: any quantity is sold. `read`: no
+    word is left that is not understood.
     """
 
     boards: SomeBoards | None
@@ -100,7 +101,11 @@ def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> 
     named = some_boards(text)
     plain = text if named is None else named.rest
     of_money = bool(find_currencies(text)) or "%" in text or bool(phrases("price_words").find(text))
-    masses = () if of_money or find_delivery(text) is not None else tuple(_least(plain, before if named is not None else ahead))
+    masses = (
+        ()
+        if of_money or find_delivery(text) is not None
+        else tuple(_least(plain, before if named is not None else ahead))
+    )
     counted = _times(plain) if not of_money or phrases("lead_topic").find(plain) else []
     bare = _bare(plain, ahead) if not counted and not masses and named is not None else None
     leads = tuple(dict.fromkeys([lead for lead, _, _ in counted] + ([bare[0]] if bare is not None else [])))
@@ -112,7 +117,7 @@ def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> 
         masses,
         piece.text,
         speaks_of_time=not of_money and not leads and counts_time(plain),
-        to_order=not leads and (no_stock or any(one.value == "to_order" for one in phrases("made_so").find(text))),
+        to_order=not leads and (no_stock or bool(joined("made_so.to_order").find(text))),
         no_minimum=bool(phrases("no_minimum").find(text)),
         read=not (left or no_stock) and _is_plain(text, piece.boards),
     )
@@ -120,8 +125,10 @@ def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> 
 
 def _is_plain(text: str, boards: SomeBoards | None) -> bool:
     """Whether no word makes it uncertain, as 'may take' does; rolls or sheets are some boards of all."""
-    if any(phrases(section).find(text) for section in ("may_be", "some_of_them", "only_if", "negations")):
-        return bool(phrases("no_minimum").find(text)) and not phrases("may_be").find(text)
+    # The 'can' of 'can be had', and the 'no' of 'no minimum'.
+    told = without_words(text, "made_so", "no_minimum")
+    if any(phrases(section).find(told) for section in ("may_be", "some_of_them", "only_if", "negations")):
+        return False
     return boards.certain if boards is not None else not phrases("forms_named").find(text)
 
 
@@ -159,8 +166,10 @@ def _least(plain: str, ahead: list[TermsOfSome]) -> Iterator[Mass]:
 
 
 _OF_LEASTS = ("minimum", "minimum_at_first", "at_least", "orders_refused", "order_words")
-_KNOWN = (*AROUND, *_OF_LEASTS[1:], "no_minimum", "made_so", "from_stock.any", "kept_in_stock", "weight_words", "only_these",
-    "excepted", "exceptions", "all_goods", "and_words", "range", "board_nouns")  # fmt: skip
+_KNOWN = (
+    *AROUND, *_OF_LEASTS[1:], "no_minimum", "made_so", "from_stock.any", "kept_in_stock", "weight_words", "only_these",
+    "excepted", "exceptions", "all_goods", "and_words", "range", "board_nouns",
+)  # fmt: skip
 
 
 def _left(plain: str, counted: list[tuple[LeadTime, int, int]], bare: tuple[LeadTime, str] | None,

@@ -244,10 +244,10 @@ def times_in(part: str) -> Iterator[tuple[LeadTime, int, int]]:
         if _AT.search(piece):
             continue
         # The word behind the unit may or may not belong to it ('5 working days' / '4 weeks for').
-        for words in (piece, piece.rsplit(" ", 1)[0]):
-            lead = lead_text(words)
+        for said in (piece, piece.rsplit(" ", 1)[0]):
+            lead = lead_text(said)
             if lead is not None:
-                yield lead, match.start(), match.start() + len(words)
+                yield lead, match.start(), match.start() + len(said)
                 break
 
 
