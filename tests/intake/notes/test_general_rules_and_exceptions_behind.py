@@ -160,3 +160,21 @@ def test_a_row_that_says_its_own_keeps_it():
     head = ("Grade", "g/m²", "µm", "EUR/t", "Lead time")
     (line,) = _lines("Lead time 4 weeks. Weights from 350 g/m² take 6 weeks.", head=head, rows=rows)
     assert line.offer.lead_days == (14, 14)
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "We reckon on five weeks from order to finished goods.",
+        "Wir rechnen mit fünf Wochen vom Auftrag bis zur fertigen Ware.",
+        "Nous comptons cinq semaines de la commande à la marchandise prête.",
+        "Contamos con cinco semanas desde el pedido hasta la mercancía terminada.",
+        "Vi räknar med fem veckor från order till färdig vara.",
+    ],
+)
+def test_a_time_from_the_order_to_finished_goods_is_a_lead_time(note):
+    assert set(_weeks(note)) == {5}
+
+
+def test_a_time_that_is_reckoned_with_for_samples_is_none():
+    assert set(_weeks("Vi räknar med fem veckor för prover.")) == {None}
