@@ -74,7 +74,7 @@ def test_what_prices_hold_for_is_none(text):
         ("Delivery papers within 3 days. Delivery 5 weeks.", UNREAD),
         ("Reels have a lead time of five weeks; grey board is in stock and ships at once.", UNREAD),
         ("Net prices delivered lead time 5 weeks.", (35, 35)),
-        ("Over 500 gsm on request (lead time 5 weeks).", (35, 35)),
+        ("Over 500 gsm on request (lead time 5 weeks).", UNREAD),
         ("Note 2: Lead time 5 weeks.", (35, 35)),
         ("Both suppliers: lead time 5 weeks.", (35, 35)),
     ],

@@ -61,6 +61,7 @@ from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.offers.terms.head_terms import fill_lead_of_head, fill_until
 from tracker.intake.offers.terms.of_ways import TermsOfWays
 from tracker.intake.offers.terms.terms import TERM_ROLES, terms_of
+from tracker.intake.offers.terms.terms_of_some import SomeBoardsTold
 from tracker.intake.offers.terms.terms_said import Terms
 from tracker.intake.progress import counted
 from tracker.intake.tables.table import Headings, Words
@@ -130,6 +131,7 @@ class TableReader:
         self._footnotes = Footnotes(self._levels, self._read.table, self._read.columns)
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._levels = self._of_some.levels
+        self._of_some_boards = SomeBoardsTold(self._levels, self._facts)
         self._of_columns = OfSomeColumns(self._offers, self._levels, rows.stated_of)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
         # What such a row's prices are for rests on other rows, or on signs at any of its cells.
@@ -237,6 +239,7 @@ class TableReader:
         else:
             fill_lead_of_board(draft, whole.cells, self._read.columns, of_terms)
         fill_minimum_of_board(draft, whole.cells, self._read.columns, of_terms, self._facts)
+        self._of_some_boards.fill(draft, whole.cells, price, self._read.columns)
         columns = self._columns[price.index]
         parts = parts_of_row(whole.cells, columns, scope)
         fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade, parts), self._facts)

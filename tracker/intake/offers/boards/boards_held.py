@@ -42,7 +42,7 @@ def holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> boo
     `unsure`: what a row does not say of its coating may be what its own remark means.
     """
     grade = boards.grade
-    if grade is not None and _other_code(grade.words, draft.product):
+    if grade is not None and other_code(grade.words, draft.product):
         return False
     if grade is not None and grade.grades and draft.grade not in grade.grades:
         return False
@@ -53,17 +53,17 @@ def holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> boo
 
 def surely_holds_for(boards: BoardsMeant, draft: Draft) -> bool:
     """Whether a board that may be meant by what it measures is known to be so: its own measure is said."""
-    measures = ((span, _measure(span, draft)) for span in boards.spans)
+    measures = ((span, measure_of(span, draft)) for span in boards.spans)
     return not boards.spans or any(measure is not None and span.may_hold(measure) for span, measure in measures)
 
 
 def _may_be_within(span: MeasureSpan, draft: Draft) -> bool:
     """A board whose measure is not said, or only estimated, may be meant as well."""
-    measure = _measure(span, draft)
+    measure = measure_of(span, draft)
     return measure is None or span.may_hold(measure)
 
 
-def _measure(span: MeasureSpan, draft: Draft) -> Decimal | None:
+def measure_of(span: MeasureSpan, draft: Draft) -> Decimal | None:
     """What a board measures of that of which a note speaks; None where it is not said, or only estimated."""
     estimated = draft.grammage_from is GrammageFrom.ESTIMATED
     return draft.caliper_um if span.of_caliper else None if estimated else draft.grammage_gsm
@@ -74,7 +74,7 @@ _CODE = re.compile(r"(?<!\w)([A-Z]{2}[1-4]|G[CDGKNTZ]|[AU][CDTZ])(?!\w)")
 _LETTERS = 2
 
 
-def _other_code(meant: str, product: str) -> bool:
+def other_code(meant: str, product: str) -> bool:
     """A note about GT2 says nothing of GD2, though both are of one grade here; one about GT does of GT2 and GT4."""
     of_note, own = _CODE.findall(meant), _CODE.findall(product)
     return bool(of_note and own) and not any(_are_one(one, other) for one in of_note for other in own)

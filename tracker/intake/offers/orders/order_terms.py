@@ -37,11 +37,11 @@ def least_order(cells: dict[int, Cell], columns: Columns, scope: Scope, facts: F
         cell = cells.get(column.index)
         if cell is not None:
             mass = order_weight(cell, column) or _only_mass(cell)
-            return _weighed(mass, at(cell), cell.text.strip(), facts)
+            return weighed(mass, at(cell), cell.text.strip(), facts)
     for remark in _texts(cells, columns, Role.REMARKS):
         least = least_of(remark.text, facts)
         if least is not None:
-            return _weighed(least, at(remark), remark.text.strip(), facts)
+            return weighed(least, at(remark), remark.text.strip(), facts)
         unread = least_unread(remark.text)
         if unread is not None:
             return not_understood(unread, at(remark))
@@ -51,14 +51,14 @@ def least_order(cells: dict[int, Cell], columns: Columns, scope: Scope, facts: F
     if any(one.value.grades for one in said) or len({one.value.mass for one in said}) != 1:
         # Which of them holds is told once the row's grade is known.
         return None
-    return _weighed(said[0].value.mass, said[0].where, said[0].words, facts)
+    return weighed(said[0].value.mass, said[0].where, said[0].words, facts)
 
 
 def _of_export(scope: Scope, facts: FileFacts) -> Least | Note | None:
     """'Minimum order for export 20 t' of a list that is one for export itself, as its title says."""
     for said in scope.nearest(LeastUnread):
         if said.value.export is not None and any(map(_titles_export, scope.levels)):
-            return _weighed(said.value.export, said.where, said.words, facts)
+            return weighed(said.value.export, said.where, said.words, facts)
     return None
 
 
@@ -100,7 +100,7 @@ def own_least(cell: Cell, facts: FileFacts) -> Least | Note | None:
     """The smallest order that a line of text names with its board and its price."""
     least = find_minimum(cell.text)
     if least is not None:
-        return _weighed(least, at(cell), cell.text.strip(), facts)
+        return weighed(least, at(cell), cell.text.strip(), facts)
     unread = least_unread(cell.text)
     return None if unread is None else not_understood(unread, at(cell))
 
@@ -110,7 +110,7 @@ def minimum_of_grade(scope: Scope, draft: Draft, facts: FileFacts) -> Least | No
     own = of_board(scope.nearest(SaysMinimum), draft)
     if len({one.value.mass for one in own}) != 1:
         return None
-    least = _weighed(own[0].value.mass, own[0].where, own[0].words, facts)
+    least = weighed(own[0].value.mass, own[0].where, own[0].words, facts)
     return least if isinstance(least, tuple) else None
 
 
@@ -151,7 +151,7 @@ def _only_mass(cell: Cell) -> Mass | None:
     return found[0] if len(found) == 1 else None
 
 
-def _weighed(mass: Mass | None, where: str, words: str, facts: FileFacts) -> Least | Note | None:
+def weighed(mass: Mass | None, where: str, words: str, facts: FileFacts) -> Least | Note | None:
     kg = _kg(mass, ton_of(mass, facts), facts.decimal_sign) if mass is not None else None
     if kg is not None and kg <= LARGEST_ORDER_KG:
         return kg, Evidence("minimum_kg", where, words)

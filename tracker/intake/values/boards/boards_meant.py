@@ -54,7 +54,7 @@ ALL_BOARDS = BoardsMeant()
 def boards_meant(text: str) -> BoardsMeant:
     """Which boards a part sentence names."""
     grade = find_grade(text)
-    found = list(_spans(text))
+    found = list(measures_meant(text))
     rest = text
     for span, _ in sorted(found, key=lambda each: -each[0].start):
         rest = f"{rest[: span.start]} {rest[span.stop :]}"
@@ -62,14 +62,22 @@ def boards_meant(text: str) -> BoardsMeant:
     return BoardsMeant(grade if grade is not None and grade.tells_board else None, spans, rest)
 
 
-def _spans(text: str) -> Iterator[tuple[FigureSpan, MeasureSpan]]:
+def measures_meant(text: str) -> Iterator[tuple[FigureSpan, MeasureSpan]]:
+    """The calipers and weights of board in a text, with where they stand."""
     for of_caliper, section in ((True, "caliper_units"), (False, "weight_units")):
         for span in figure_spans(text, section):
-            # The 100 lb of '$2 per 100 lb' are what the money is for.
-            no_board = ends_in_per(text[: span.start]) or any(map(partial(_is_order, text), (span.low, span.high)))
+            no_board = _is_paid_for(text, span) or any(map(partial(_is_order, text), (span.low, span.high)))
             measured = None if no_board else _measured(of_caliper, span)
             if measured is not None:
                 yield span, measured
+
+
+def _is_paid_for(text: str, span: FigureSpan) -> bool:
+    """The 100 lb of '$2 per 100 lb' are what the money is for; the 'les' of 'seuls les 230 et 250 g/m²' is an
+    article."""
+    ahead = text[: span.start]
+    unit = next((end.unit for end in (span.low, span.high) if end is not None), "")
+    return ends_in_per(ahead) and (unit == "pound" or any(map(str.isdigit, ahead)))
 
 
 def _is_order(text: str, end: Measured | None) -> bool:

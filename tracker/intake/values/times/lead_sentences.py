@@ -1,7 +1,7 @@
 """Lead times as sentences, notes and remarks state them: 'Lead time 5 weeks after receipt of order', 'DAP, 4 weeks'."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from functools import cache, lru_cache
 
@@ -71,7 +71,7 @@ def find_lead(text: str) -> LeadTime | None:
     if any(map(leaves_for_some, clauses(text))) or _is_of_mill_goods(text):
         return None
     named, unread = False, list[bool]()
-    for clause in map(_told_of_orders, clauses(text)):
+    for clause in map(told_of_orders, clauses(text)):
         if _leaves_unread(clause):
             unread.append(_names_a_lead_time(clause))
             continue
@@ -85,7 +85,7 @@ def find_lead(text: str) -> LeadTime | None:
 
 def times_deliveries(text: str) -> bool:
     """Whether a text gives deliveries a time, whether or not it is read as the lead time of all boards."""
-    return find_lead(text) is not None or any(_leaves_unread(_told_of_orders(clause)) for clause in clauses(text))
+    return find_lead(text) is not None or any(_leaves_unread(told_of_orders(clause)) for clause in clauses(text))
 
 
 def _leaves_unread(clause: str) -> bool:
@@ -136,7 +136,7 @@ def _is_of_mill_goods(text: str) -> bool:
     return bool(phrases("mill_goods").find(text)) and any(match.value == "stock" for match in lead_phrases().find(text))
 
 
-def _told_of_orders(clause: str) -> str:
+def told_of_orders(clause: str) -> str:
     """The clause without what else is told in times: notices, claims, how often, how soon samples come, and what is
     usual beside what holds now; 'subject to change without notice' says nothing of it."""
     clause = without(clause, phrases("change_reserved").find(clause))
@@ -236,16 +236,25 @@ def _says_how_long_it_holds(part: str) -> bool:
     return bool(phrases("valid").find(part)) and not phrases("lead_topic").find(part)
 
 
-def _spans(part: str) -> Iterable[LeadTime]:
+def times_in(part: str) -> Iterator[tuple[LeadTime, int, int]]:
+    """Each time that a part counts, and where it stands in the part as times_in_figures has it."""
     part = times_in_figures(part)
     for match in _span().finditer(fold(part)):
         piece = part[match.start() : match.end()]
         if _AT.search(piece):
             continue
         # The word behind the unit may or may not belong to it ('5 working days' / '4 weeks for').
-        lead = lead_text(piece) or lead_text(piece.rsplit(" ", 1)[0])
-        if lead is not None:
-            yield lead
+        for said in (piece, piece.rsplit(" ", 1)[0]):
+            lead = lead_text(said)
+            if lead is not None:
+                yield lead, match.start(), match.start() + len(said)
+                break
+
+
+def _spans(part: str) -> Iterable[LeadTime]:
+    part = times_in_figures(part)
+    for lead, _, _ in times_in(part):
+        yield lead
     if phrases("lead_topic").find(part):
         yield from _from_stock(part)
 

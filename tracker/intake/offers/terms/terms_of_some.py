@@ -1,0 +1,180 @@
+"""What notes tell of some boards, held against the lead time and the smallest order that a row was given.
+
+A general rule may stand in one sentence and its exception in the next. Where that one is read, it holds for its boards;
+where it is not, nothing is known of those that it may mean.
+"""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+from typing import Generic, TypeVar
+
+from tracker.intake.columns.column import Columns, PriceColumn
+from tracker.intake.grid import Cell
+from tracker.intake.offers.boards.some_boards_held import is_one_of
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.notes.scope import HEADING, Level
+from tracker.intake.offers.orders.order_terms import ton_of
+from tracker.intake.tables.table import Words
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.note_signs import without_sign
+from tracker.intake.values.notes.terms_of_some import TermsOfSome, terms_of_some
+from tracker.intake.values.times.lead_by_itself import lead_by_itself
+from tracker.intake.values.times.lead_sentences import find_lead
+from tracker.trade.offer import Evidence, NoteCode, RowEvidence
+
+T = TypeVar("T")
+Days = tuple[int, int]
+_FROM_STOCK = (0, 0)
+
+
+@dataclass(frozen=True, slots=True)
+class _OfBoard(Generic[T]):
+    """What notes tell of one board: the piece that is read, with its value; or the one that may hold for it as well."""
+
+    rule: TermsOfSome | None = None
+    value: T | None = None
+    doubt: TermsOfSome | None = None
+
+
+class SomeBoardsTold:
+    """The notes around a table, and what they tell of some of its boards."""
+
+    def __init__(self, levels: Sequence[Level], facts: FileFacts) -> None:
+        self._facts = facts
+        texts: dict[Cell, tuple[str, str]] = {}
+        for level in levels:
+            for words in level.texts if level.name != HEADING and not level.of_row else ():
+                texts.setdefault(words.cell, (level.place(words), _whole(words)))
+        self._places = [place for place, _ in texts.values()]
+        told = terms_of_some(tuple(without_sign(text) for _, text in texts.values()))
+        self._of_lead = tuple(one for one in told if one.of_lead)
+        self._of_least = tuple(one for one in told if one.of_least)
+
+    def fill(self, draft: Draft, cells: Mapping[int, Cell], price: PriceColumn, columns: Columns) -> None:
+        """Gives a draft the lead time and the smallest order of its board, or takes one away that may not hold for it;
+        what its columns or its price's head are for is told there."""
+        if self._of_lead and price.lead is None and not _told(cells, columns, Role.LEAD_TIME):
+            self._fill_lead(draft)
+        if self._of_least and not _told(cells, columns, Role.MINIMUM):
+            self._fill_least(draft)
+
+    def _fill_lead(self, draft: Draft) -> None:
+        if not self._from_notes(draft, "lead_days"):
+            return
+        found = _of_board(self._of_lead, draft, draft.lead_days, _leads_in)
+        if found.doubt is not None:
+            draft.lead_days = None
+            self._doubt(draft, NoteCode.LEAD_TIME_UNREAD, found.doubt)
+        elif found.rule is not None and self._may_take(draft, draft.lead_days, NoteCode.LEAD_TIME_UNREAD, found.rule):
+            draft.lead_days = found.value
+            self._take(draft, "lead_days", NoteCode.LEAD_TIME_UNREAD, found.rule)
+
+    def _fill_least(self, draft: Draft) -> None:
+        if not self._from_notes(draft, "minimum_kg"):
+            return
+        found = _of_board(self._of_least, draft, draft.minimum_kg, self._leasts_in)
+        if found.doubt is not None:
+            draft.minimum_kg = None
+            self._doubt(draft, NoteCode.BRACKET_UNREAD, found.doubt)
+        elif found.rule is not None and self._may_take(draft, draft.minimum_kg, NoteCode.BRACKET_UNREAD, found.rule):
+            draft.minimum_kg = found.value
+            self._take(draft, "minimum_kg", NoteCode.BRACKET_UNREAD, found.rule)
+
+    def _leasts_in(self, one: TermsOfSome) -> tuple[frozenset[Decimal | None], bool]:
+        weights = [mass.kg(ton_of(mass, self._facts), self._facts.decimal_sign) for mass in one.masses]
+        told: set[Decimal | None] = {kg for kg in weights if kg is not None}
+        told |= {None} if one.no_minimum else set()
+        return frozenset(told), one.read and len(told) == 1 and None not in weights
+
+    def _from_notes(self, draft: Draft, field: str) -> bool:
+        """Whether its value is one of the notes', or it has none; one of its own cells is right whatever they say."""
+        said = [one for part in draft.evidence for one in _plain(part) if one.field == field]
+        return not said or said[-1].said_by in self._places
+
+    def _may_take(self, draft: Draft, given: object, code: NoteCode, rule: TermsOfSome) -> bool:
+        """Whether nothing else that was told and not understood may hold instead."""
+        if given is not None:
+            return True
+        others = {note.cell for note in draft.notes if note.code is code} - {self._places[rule.place]}
+        told = self._of_lead if code is NoteCode.LEAD_TIME_UNREAD else ()
+        return all(self._is_of_others(where, draft) for where in others) and not any(map(_is_open, told))
+
+    def _is_of_others(self, where: str, draft: Draft) -> bool:
+        """Whether all that is told there is surely of other boards than this one."""
+        told = [one for one in (*self._of_lead, *self._of_least) if self._places[one.place] == where]
+        return bool(told) and all(one.boards is not None and is_one_of(one.boards, draft) is False for one in told)
+
+    def _take(self, draft: Draft, field: str, code: NoteCode, rule: TermsOfSome) -> None:
+        where = self._places[rule.place]
+        known = {note.cell for note in draft.notes if note.cell == where or self._is_of_others(note.cell, draft)}
+        draft.notes = [note for note in draft.notes if note.code is not code or note.cell not in known]
+        draft.evidence.append(Evidence(field, where, rule.words))
+
+    def _doubt(self, draft: Draft, code: NoteCode, doubt: TermsOfSome) -> None:
+        text = f"“{doubt.words}” may be said of this board, or of others only. Ask the vendor what holds for it."
+        draft.note(code, self._places[doubt.place], text)
+
+
+def _told(cells: Mapping[int, Cell], columns: Columns, role: Role) -> bool:
+    return any(column.index in cells for column in columns.of(role))
+
+
+def _plain(part: Evidence | RowEvidence) -> tuple[Evidence, ...]:
+    return (part,) if isinstance(part, Evidence) else tuple(part.pieces())
+
+
+def _whole(words: Words) -> str:
+    """All of its cell; a label together with its value."""
+    return words.cell.text if words.text in words.cell.text else words.text
+
+
+def _leads_in(one: TermsOfSome) -> tuple[frozenset[Days | None], bool]:
+    return frozenset(lead.days for lead in one.leads), one.lead is not None
+
+
+def _is_open(one: TermsOfSome) -> bool:
+    """A time told of all boards that is not read."""
+    return one.boards is None and find_lead(one.words) is None and lead_by_itself(one.words) is None
+
+
+def _of_board(
+    told: Sequence[TermsOfSome], draft: Draft, given: T | None,
+    values: Callable[[TermsOfSome], tuple[frozenset[T | None], bool]],
+) -> _OfBoard[T]:  # fmt: skip
+    held = [(one, is_one_of(one.boards, draft)) for one in told if one.boards is not None]
+    sure = {value: one for one, held_for in held if held_for and values(one)[1] for value in values(one)[0]}
+    for one, held_for in held:
+        if held_for is False or (held_for and values(one)[1]):
+            continue
+        stocked = given == _FROM_STOCK
+        if given is not None and given not in values(one)[0] and (not one.to_order or stocked):
+            return _OfBoard(doubt=one)
+        if given is None and sure and not one.to_order:
+            return _OfBoard()
+    if len(sure) > 1:
+        return _OfBoard(doubt=next(iter(sure.values()))) if given is not None else _OfBoard()
+    if sure:
+        ((value, one),) = sure.items()
+        return _OfBoard(one, value) if value != given else _OfBoard()
+    general = _of_all_others(told, held, values) if given is None else None
+    if general is not None:
+        return general
+    telling = [one for one in told if given is not None and given in values(one)[0]]
+    others = bool(telling) and all(one.boards is not None and not is_one_of(one.boards, draft) for one in telling)
+    may = any(held_for is None for one, held_for in held if one in telling)
+    return _OfBoard(doubt=telling[0]) if others and not may else _OfBoard()
+
+
+def _of_all_others(
+    told: Sequence[TermsOfSome], held: Sequence[tuple[TermsOfSome, bool | None]],
+    values: Callable[[TermsOfSome], tuple[frozenset[T | None], bool]],
+) -> _OfBoard[T] | None:  # fmt: skip
+    """What is told of all, for a board that is surely none of those of which something else is told."""
+    every = [one for one in told if one.boards is None]
+    known = {value for one in every for value in values(one)[0]}
+    if len(known) != 1 or not all(values(one)[1] for one in told) or any(of_it is not False for _, of_it in held):
+        return None
+    (value,) = known
+    return _OfBoard(every[0], value) if value is not None else None

@@ -1,0 +1,204 @@
+"""The lead times and smallest orders that notes tell of some boards, sentence after sentence: 'Weights from 350 g/m²
+we make less often, there it is six weeks', 'All heavier ones take three weeks'.
+
+What can't be read for certain is told as well: then what is said of all boards may not hold for these.
+"""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from decimal import Decimal
+from functools import lru_cache
+
+from tracker.intake.values.boards.some_boards import SomeBoards, some_boards
+from tracker.intake.values.figures.numbers_in_words import in_figures
+from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.notes.denials import denied
+from tracker.intake.values.notes.pieces_of_some import Piece, pieces_of
+from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.values.orders.least_parts import AROUND
+from tracker.intake.values.orders.masses import Mass, find_masses
+from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.times.lead import LeadTime, calendar_days, lead_unit
+from tracker.intake.values.times.lead_sentences import times_in, told_of_orders
+from tracker.intake.values.times.leads_in_full import goes_without_saying
+from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
+from tracker.intake.words.lists import joined, phrases, without_words
+from tracker.intake.words.phrases import blanked, outside
+
+
+@dataclass(frozen=True, slots=True)
+class TermsOfSome:
+    """What a piece tells of `boards`, None for all: every lead time and every least weight in it, () where none.
+
+    `place`: in which of the texts. `to_order`: they are in no stock. `no_minimum`: any quantity is sold. `read`: no
+    word is left that is not understood.
+    """
+
+    boards: SomeBoards | None
+    leads: tuple[LeadTime, ...]
+    masses: tuple[Mass, ...]
+    words: str
+    speaks_of_time: bool = False
+    to_order: bool = False
+    no_minimum: bool = False
+    read: bool = False
+    place: int = 0
+
+    @property
+    def lead(self) -> LeadTime | None:
+        """The one lead time that it tells for certain."""
+        return self.leads[0] if self.read and len({one.days for one in self.leads}) == 1 else None
+
+    @property
+    def of_lead(self) -> bool:
+        return self.speaks_of_time or bool(self.leads) or self.to_order
+
+    @property
+    def of_least(self) -> bool:
+        return bool(self.masses) or self.no_minimum
+
+
+@lru_cache(maxsize=1024)
+def terms_of_some(texts: tuple[str, ...]) -> tuple[TermsOfSome, ...]:
+    """What notes tell, piece by piece, as they stand one below the other; () where nothing is told of some boards."""
+    found: list[TermsOfSome] = []
+    for place, text in enumerate(texts):
+        said: list[tuple[Piece, TermsOfSome]] = []
+        for piece in pieces_of(text):
+            ahead = [one for other, one in said if other.clause == piece.clause]
+            one = replace(_told(piece, ahead, [one for _, one in said]), place=place)
+            if one.of_lead or one.of_least:
+                one = _beside_those_before(one, found)
+                said.append((piece, one))
+                found.append(one)
+    return tuple(found) if any(one.boards is not None for one in found) else ()
+
+
+def _beside_those_before(one: TermsOfSome, found: list[TermsOfSome]) -> TermsOfSome:
+    """'Others' are all but those of which the same is told before; where that is told of none, or right before in words
+    that name no board, it is not known which they are."""
+    if one.boards is None or not one.boards.beside:
+        return one
+    alike = [other for other in found if (other.of_lead and one.of_lead) or (other.of_least and one.of_least)]
+    named = [other.boards for other in alike if other.boards is not None and not other.boards.beside]
+    if alike and alike[-1].place == one.place and alike[-1].boards is None:
+        # 'Zone 1 2 weeks, all others 4 weeks'.
+        return replace(one, boards=None, read=False)
+    if not named or alike[-1].boards is None:
+        return replace(one, read=False)
+    return replace(one, boards=replace(one.boards, told=tuple(named)))
+
+
+def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> TermsOfSome:
+    """What a piece tells; `ahead`: what the same clause tells before it, `before`: what the same text does."""
+    if piece.excepts or (piece.is_exception and not ahead):
+        return TermsOfSome(None, (), (), piece.text, speaks_of_time=counts_time(piece.text))
+    text = ", ".join(_own_parts(piece.text, in_turn=any(one.leads for one in ahead)))
+    named = some_boards(text)
+    plain = text if named is None else named.rest
+    of_money = bool(find_currencies(text)) or "%" in text or bool(phrases("price_words").find(text))
+    masses = (
+        ()
+        if of_money or find_delivery(text) is not None
+        else tuple(_least(plain, before if named is not None else ahead))
+    )
+    counted = _times(plain) if not of_money or phrases("lead_topic").find(plain) else []
+    bare = _bare(plain, ahead) if not counted and not masses and named is not None else None
+    leads = tuple(dict.fromkeys([lead for lead, _, _ in counted] + ([bare[0]] if bare is not None else [])))
+    stock, no_stock = _stock(plain)
+    left = _left(plain, counted, bare, masses)
+    return TermsOfSome(
+        piece.boards,
+        (*leads, *stock),
+        masses,
+        piece.text,
+        speaks_of_time=not of_money and not leads and counts_time(plain),
+        to_order=not leads and (no_stock or bool(joined("made_so.to_order").find(text))),
+        no_minimum=bool(phrases("no_minimum").find(text)),
+        read=not (left or no_stock) and _is_plain(text, piece.boards),
+    )
+
+
+def _is_plain(text: str, boards: SomeBoards | None) -> bool:
+    """Whether no word makes it uncertain, as 'may take' does; rolls or sheets are some boards of all."""
+    # The 'can' of 'can be had', and the 'no' of 'no minimum'.
+    told = without_words(text, "made_so", "no_minimum")
+    if any(phrases(section).find(told) for section in ("may_be", "some_of_them", "only_if", "negations")):
+        return False
+    return boards.certain if boards is not None else not phrases("forms_named").find(text)
+
+
+def _times(plain: str) -> list[tuple[LeadTime, int, int]]:
+    return list(times_in(times_in_figures(plain)))
+
+
+def _stock(plain: str) -> tuple[tuple[LeadTime, ...], bool]:
+    """That goods are in stock; and whether that is denied."""
+    said = joined("from_stock.any", "kept_in_stock").find(plain)
+    if any(denied(plain, match) for match in said):
+        return (), True
+    return tuple(LeadTime(0, 0, plain[match.start : match.end]) for match in said[:1]), False
+
+
+def _bare(plain: str, ahead: list[TermsOfSome]) -> tuple[LeadTime, str] | None:
+    """The '6' of 'Lead time 4 weeks, except weights from 400 g/m², which need 6'."""
+    units = {unit for one in ahead for lead in one.leads if (unit := lead_unit(lead.words)) is not None}
+    counts = _COUNT.findall(in_figures(plain))
+    if len(units) != 1 or len(counts) != 1:
+        return None
+    low, high = counts[0][0], counts[0][1] or counts[0][0]
+    (unit,) = units
+    days = [calendar_days(Decimal(count), unit) for count in (low, high)]
+    return (LeadTime(days[0], days[1], plain.strip()), low) if days[0] <= days[1] else None
+
+
+_COUNT = re.compile(r"(?<![\d.,/\w])(\d{1,2})(?:\s*[-–]\s*(\d{1,2}))?(?![\w/%]|[.,]\d)")
+
+
+def _least(plain: str, ahead: list[TermsOfSome]) -> Iterator[Mass]:
+    """The weights that it tells of orders, in its own words or in those of what stands before."""
+    spoken = any(one.masses for one in ahead) or any(phrases(section).find(plain) for section in _OF_LEASTS)
+    yield from find_masses(plain) if spoken else ()
+
+
+_OF_LEASTS = ("minimum", "minimum_at_first", "at_least", "orders_refused", "order_words")
+_KNOWN = (
+    *AROUND, *_OF_LEASTS[1:], "no_minimum", "made_so", "from_stock.any", "kept_in_stock", "weight_words", "only_these",
+    "excepted", "exceptions", "all_goods", "and_words", "range", "board_nouns",
+)  # fmt: skip
+
+
+def _left(plain: str, counted: list[tuple[LeadTime, int, int]], bare: tuple[LeadTime, str] | None,
+    masses: tuple[Mass, ...]) -> str:  # fmt: skip
+    """What is left without the times, the weights and all words that are understood."""
+    told = times_in_figures(plain)
+    told = blanked(told, ((start, end) for _, start, end in counted))
+    for mass in masses:
+        told = told.replace(mass.words, " ", 1)
+    told = _COUNT.sub(" ", in_figures(told), count=1) if bare is not None else told
+    rest = " ".join(word for word in rest_of(told, (), *_KNOWN).split() if not _is_of_boards(word))
+    return "" if not any(map(str.isdigit, rest)) and goes_without_saying(rest) else rest
+
+
+def _is_of_boards(word: str) -> bool:
+    roles = header_roles(word.strip(".,:;()")) if word.strip(".,:;()").isalpha() else ()
+    return bool(roles) and roles[0].role in _BOARDS
+
+
+_BOARDS = (Role.CALIPER, Role.WEIGHT, Role.PRODUCT, Role.GRADE, Role.ITEM, Role.SHEET_SIZE)
+
+
+def _own_parts(text: str, *, in_turn: bool) -> Iterator[str]:
+    """Those that are of no other topic than how long boards take and how much of them is sold. `in_turn`: it goes on
+    with lead times, where '6 weeks hold for these' is one too."""
+    for part in COMMA.split(told_of_orders(text)):
+        others = [match for match in phrases("not_lead").find(part) if match.value != "how"]
+        others += phrases("valid").find(part) if not in_turn else []
+        # The 'held' of 'held in stock' is of no price.
+        others = outside(others, joined("from_stock.any", "kept_in_stock").find(part))
+        if not others or phrases("lead_topic").find(part):
+            yield part
