@@ -1,7 +1,8 @@
 """Whether what a note says of some boards is said of this one."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass
 from decimal import Decimal
 from typing import Protocol, TypeVar
 
@@ -34,6 +35,27 @@ def of_board(said: Sequence[Said[G]], draft: Draft) -> list[Said[G]]:
     if not all(surely_holds_for(boards, draft) for _, boards in own):
         return []
     return [one for one, _ in own] or [one for one in said if not one.value.grades]
+
+
+@dataclass(frozen=True, slots=True)
+class BoardPriced:
+    """What tells for which prices a currency or a unit of some boards is: grade, and codes as board is called by them
+    in Europe."""
+
+    grade: str | None = None
+    codes: tuple[str, ...] = ()
+
+    def is_of(self, grades: Collection[str], words: str) -> bool:
+        """Whether it is one of the boards of these grades that words name: of 'GT2' no GD2."""
+        return self.grade in grades and not _others(_CODE.findall(words), self.codes)
+
+
+ANY_BOARD = BoardPriced()
+
+
+def board_priced(draft: Draft) -> BoardPriced:
+    """That of a row's board."""
+    return BoardPriced(draft.grade, tuple(_CODE.findall(draft.product)))
 
 
 def holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> bool:
@@ -76,7 +98,10 @@ _LETTERS = 2
 
 def _other_code(meant: str, product: str) -> bool:
     """A note about GT2 says nothing of GD2, though both are of one grade here; one about GT does of GT2 and GT4."""
-    of_note, own = _CODE.findall(meant), _CODE.findall(product)
+    return _others(_CODE.findall(meant), _CODE.findall(product))
+
+
+def _others(of_note: Sequence[str], own: Sequence[str]) -> bool:
     return bool(of_note and own) and not any(_are_one(one, other) for one in of_note for other in own)
 
 

@@ -83,9 +83,10 @@ def _of_others(text: str) -> LinesMeant | None:
 
 
 def _excepts_of_units(text: str) -> bool:
-    """'Prices in MXN, except SBS, in USD': what prices are in and per is told apart where it is read."""
+    """'Prices in MXN, except SBS, in USD' and '…, except the recycled board, which we sell in USD': what prices are in
+    and per is told apart where it is read."""
     apart = any(isinstance(one, SaysBasis | SaysCurrency) and one.grades for one in statements(text))
-    return apart and boards_excepted(text) is not None
+    return apart and (boards_excepted(text) is not None or bool(phrases("exceptions").find(text)))
 
 
 def _held_for_some(text: str, others: int) -> LinesMeant | None:
