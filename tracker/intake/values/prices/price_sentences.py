@@ -33,7 +33,7 @@ from tracker.intake.values.prices.units_by_board import (
     currencies_by_board,
     excepted_unit,
 )
-from tracker.intake.values.prices.worded_basis import is_of_prices, worded_basis
+from tracker.intake.values.prices.worded_basis import is_of_prices, may_tell_a_unit, worded_basis
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 
@@ -240,7 +240,8 @@ def _is_only_a_basis(clause: str) -> bool:
     parts = [_without_delivery(first), *rest]
     parts = parts if phrases("charges").find(clause) else [_without_invoicing(part) for part in parts]
     said = [basis_text(part) for part in parts if find_basis(part) is not None]
-    return any(reading is not None and reading.bases for reading in said) or _ends_with_a_basis(clause)
+    alone = any(reading is not None and reading.bases for reading in said) and may_tell_a_unit(clause)
+    return alone or _ends_with_a_basis(clause)
 
 
 def _without_invoicing(part: str) -> str:
