@@ -7,9 +7,9 @@ from tracker.intake.values.boards.boards_behind import boards_behind
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.notes.clauses import COMMA, clauses
-from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.relatives import is_relative
 from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.values.orders.supplements import not_included
 from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import blanked
 
@@ -83,13 +83,6 @@ def _without_asides(text: str) -> str:
     """The sentence without what follows its last comma, where that tells of the past alone, '…, der im Herbst bei 35
     Euro lag', or says once more that it comes on top, '…, que no va incluido en el precio'."""
     *said, last = COMMA.split(text)
-    if not said or not ((is_relative(last) and phrases("was_then").find(last)) or _is_not_included(last)):
+    if not said or not ((is_relative(last) and phrases("was_then").find(last)) or not_included(last)):
         return text
     return blanked(text, [(len(text) - len(last) - 1, len(text))]).rstrip()
-
-
-def _is_not_included(part: str) -> bool:
-    """'Which is not included in the price', and no more than that."""
-    within = [match for match in phrases("relieved").find(part) if match.value == "within" and denied(part, match)]
-    beside = ("relative_words", "negations", "copula", "price_words", "beside_included")
-    return bool(within) and not rest_of(part, (match.span for match in within), *beside)
