@@ -9,6 +9,7 @@ from typing import Protocol, TypeVar
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan, boards_meant
+from tracker.intake.values.boards.open_grades import UNCOATED
 from tracker.trade.offer import GrammageFrom
 
 
@@ -68,13 +69,34 @@ def holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> boo
         return False
     if grade is not None and grade.grades and draft.grade not in grade.grades:
         return False
+    if grade is not None and not grade.grades and grade.coated is not None:
+        coated = _is_coated(draft)
+        return unsure if coated is None else coated is grade.coated
     if grade is not None and grade.coated_sides is not None and draft.coated_sides != grade.coated_sides:
         return unsure and draft.coated_sides is None
     return not boards.spans or any(_may_be_within(span, draft) for span in boards.spans)
 
 
+def _is_coated(draft: Draft) -> bool | None:
+    """Whether a board is coated, by its sides or its grade; None where neither says so."""
+    if draft.coated_sides is not None:
+        return draft.coated_sides > 0
+    letters = {code[0] for code in _CODE.findall(draft.product)}
+    if len(letters) == 1:
+        return letters != {_UNCOATED_CODE}
+    return draft.grade not in UNCOATED if draft.grade in _BY_GRADE else None
+
+
+_BY_GRADE = frozenset({"CUK", "UUK", "CRB", "URB"})
+"""Folding boxboard and bleached board come with and without coating."""
+_UNCOATED_CODE = "U"
+"""The first letter of UC, UZ and UD after DIN 19303 (second hand), where G and A are coated."""
+
+
 def surely_holds_for(boards: BoardsMeant, draft: Draft) -> bool:
-    """Whether a board that may be meant by what it measures is known to be so: its own measure is said."""
+    """Whether a board that may be meant by what it measures, or by its coating, is known to be so: its own is said."""
+    if boards.grade is not None and not boards.grade.grades and boards.grade.coated is not None:
+        return _is_coated(draft) is boards.grade.coated
     measures = ((span, _measure(span, draft)) for span in boards.spans)
     return not boards.spans or any(measure is not None and span.may_hold(measure) for span, measure in measures)
 

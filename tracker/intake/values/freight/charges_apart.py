@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from tracker.intake.values.boards.boards_excepted import boards_ahead
+from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.figures.numbers import NumberReading, percent
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
@@ -66,6 +67,12 @@ def _is_exempt(bare: str) -> bool:
     """'Frei', 'is free of it', 'von dem … befreit ist'; what is not exempt bears the charge."""
     found = phrases("charge_exempt").find(bare)
     return len(found) == 1 and not rest_of(bare, (found[0].span,), "of_the_charge", "copula", "relative_words")
+
+
+def boards_freed(piece: str) -> BoardsMeant | None:
+    """The boards of which a clause says no more than that they are free of the charge named before."""
+    freed = (board for board, rest in _boards_in(piece) if _is_exempt(_without_names(rest)))
+    return next((boards_named(board) for board in freed), None)
 
 
 def charges_apart(text: str) -> tuple[str, ...]:

@@ -6,6 +6,7 @@ from typing import NamedTuple
 from tracker.intake.values.boards.boards_behind import boards_behind
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.coated_boards import coated_ahead
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.relatives import is_relative
 from tracker.intake.values.notes.rest import rest_of
@@ -41,26 +42,31 @@ def charged_boards(text: str) -> Charged | None:
         behind = text[match.end :]
         lead = phrases("both_of").find(behind.lstrip())
         start = next((each.end for each in lead if each.start == 0), 0)
-        words, rest = boards_behind(behind.lstrip()[start:])
-        if words:
+        coated = coated_ahead(behind.lstrip()[start:])
+        words, rest = ("", coated[1]) if coated is not None else boards_behind(behind.lstrip()[start:])
+        if words or coated is not None:
             # 'Is added to the prices': an amount without a charge's name is one beside prices.
             named = any(phrases(section).find(text[: match.start]) for section in ("charges", "surcharge_words"))
             priced = [] if named else phrases("price_words").find(text[match.start : match.end])
             before = text[: match.start + priced[-1].end if priced else match.start]
             said = without_words(f"{before.strip()} {rest.strip(_STOPS)}", "no_other_boards").strip(_STOPS)
-            boards = boards_named(words)
-            return Charged(said, boards) if boards.some and not boards_named(said).some else None
+            boards = coated[0] if coated is not None else boards_named(words)
+            also = phrases("as_well").find(rest)
+            return Charged(said, boards) if boards.some and not (also or boards_named(said).some) else None
     return None
 
 
 def _bearing(text: str) -> Charged | None:
     """'Only GD2 bears a surcharge of 18 euros per tonne': the boards stand first."""
     found = next((match for match in phrases("only_these").find(text) if not text[: match.start].strip()), None)
-    words, rest = boards_behind(text[found.end :] if found is not None else text)
+    text = text[found.end :] if found is not None else text
+    coated = coated_ahead(text)
+    words, rest = ("", coated[1]) if coated is not None else boards_behind(text)
     verb = next((match for match in phrases("charge_verbs").find(rest) if not rest[: match.start].strip()), None)
-    if not words or verb is None:
+    if verb is None or not (words or coated):
         return None
-    said, boards = rest[verb.end :].strip(_STOPS), boards_named(words)
+    said = rest[verb.end :].strip(_STOPS)
+    boards = coated[0] if coated is not None else boards_named(words)
     return Charged(said, boards) if boards.some and not boards_named(said).some else None
 
 

@@ -249,6 +249,9 @@ def _behind_words(text: str) -> LinesMeant | None:
             # '18 to 24 pt' is a span.
             continue
         board, rest = boards_behind(text[match.end :])
+        if any(also.start == 0 for also in phrases("as_well").find(rest)):
+            # 'On greyboard as well' is on all of them.
+            return None
         kind = kind_ahead(text[match.end :])
         if not board and kind is not None:
             # 'For recycled board' is of some boards, and of which is not told.
