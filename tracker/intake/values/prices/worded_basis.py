@@ -18,6 +18,7 @@ from tracker.intake.values.prices.basis import (
     unit_at,
 )
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.prices.sold_by_unit import is_sold_by_unit
 from tracker.intake.values.prices.tax import without_tax
 from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.words.fold import fold, tokens
@@ -139,9 +140,9 @@ def _counted_at(found: list[Token], place: int, text: str) -> tuple[BasisReading
 
 
 def is_of_prices(clause: str) -> bool:
-    """Whether what a clause says to be per a unit are prices: it names them, or it names amounts and what they are
-    per, and nothing else. 'Cost per tonne of CO2' and 'figures are lb per 1,000 sq ft' are of something else."""
-    if _names_prices(clause):
+    """Whether what a clause says to be per a unit are prices: it names them, or by what goods are sold, or it names
+    amounts and what they are per, and nothing else. 'Cost per tonne of CO2' and 'figures are lb per 1,000 sq ft' are of something else."""
+    if _names_prices(clause) or is_sold_by_unit(clause):
         return True
     found, per = tokens(fold(clause)), basis_span(clause)
     if per is None or not _names_costs(clause):
