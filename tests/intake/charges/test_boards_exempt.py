@@ -75,3 +75,26 @@ def test_whether_a_board_is_coated_may_be_open():
 def test_a_coated_board_that_is_freed_leaves_the_charge_open():
     note = "We add an energy surcharge of €22 per tonne to all coated boards. GD2 is free of it."
     assert charged(note)[1] != ["22"]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "On weights under 250 g/m² we add a lightweight surcharge of €40 per tonne.",
+        "Weights under 250 g/m² bear a lightweight surcharge of €40 per tonne.",
+        "Auf Flächengewichte unter 250 g/m² kommt ein Leichtgewichtszuschlag von 40 €/t.",
+        "Sur les grammages inférieurs à 250 g/m² s'ajoute un supplément de 40 € par tonne.",
+        "A los gramajes inferiores a 250 g/m² se les suma un suplemento de manipulación de 40 €/t.",
+        "På ytvikter under 250 g/m² tillkommer ett lättviktstillägg på 40 EUR per ton.",
+    ],
+)
+def test_a_charge_on_some_measures_is_on_no_others(note):
+    assert charged(note) == [["40"], [], []]
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["On weights under 250 g/m² prices rise by €40 per tonne.", "Weights under 250 g/m² cost €40 per tonne more."],
+)
+def test_what_changes_the_price_of_some_measures_is_no_charge(note):
+    assert charged(note) == [[], [], []]

@@ -9,6 +9,7 @@ from typing import Protocol, TypeVar
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan, boards_meant
+from tracker.intake.values.boards.grade import GradeReading
 from tracker.intake.values.boards.open_grades import UNCOATED
 from tracker.trade.offer import GrammageFrom
 
@@ -69,12 +70,17 @@ def holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> boo
         return False
     if grade is not None and grade.grades and draft.grade not in grade.grades:
         return False
-    if grade is not None and not grade.grades and grade.coated is not None:
+    if grade is not None and _is_of_coating(grade):
         coated = _is_coated(draft)
         return unsure if coated is None else coated is grade.coated
     if grade is not None and grade.coated_sides is not None and draft.coated_sides != grade.coated_sides:
         return unsure and draft.coated_sides is None
     return not boards.spans or any(_may_be_within(span, draft) for span in boards.spans)
+
+
+def _is_of_coating(grade: GradeReading) -> bool:
+    """'Coated grades', 'uncoated boards', and not the 'C2S' of some of them."""
+    return not grade.grades and grade.coated is not None and not grade.coated_sides
 
 
 def _is_coated(draft: Draft) -> bool | None:
@@ -95,7 +101,7 @@ _UNCOATED_CODE = "U"
 
 def surely_holds_for(boards: BoardsMeant, draft: Draft) -> bool:
     """Whether a board that may be meant by what it measures, or by its coating, is known to be so: its own is said."""
-    if boards.grade is not None and not boards.grade.grades and boards.grade.coated is not None:
+    if boards.grade is not None and _is_of_coating(boards.grade):
         return _is_coated(draft) is boards.grade.coated
     measures = ((span, _measure(span, draft)) for span in boards.spans)
     return not boards.spans or any(measure is not None and span.may_hold(measure) for span, measure in measures)

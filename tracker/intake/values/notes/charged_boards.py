@@ -7,6 +7,8 @@ from tracker.intake.values.boards.boards_behind import boards_behind
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.coated_boards import coated_ahead
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.measures_ahead import measures_ahead
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.relatives import is_relative
 from tracker.intake.values.notes.rest import rest_of
@@ -43,17 +45,35 @@ def charged_boards(text: str) -> Charged | None:
         lead = phrases("both_of").find(behind.lstrip())
         start = next((each.end for each in lead if each.start == 0), 0)
         coated = coated_ahead(behind.lstrip()[start:])
-        words, rest = ("", coated[1]) if coated is not None else boards_behind(behind.lstrip()[start:])
+        words, rest = ("", coated[1]) if coated is not None else _boards_ahead(behind.lstrip()[start:])
         if words or coated is not None:
             # 'Is added to the prices': an amount without a charge's name is one beside prices.
             named = any(phrases(section).find(text[: match.start]) for section in ("charges", "surcharge_words"))
             priced = [] if named else phrases("price_words").find(text[match.start : match.end])
             before = text[: match.start + priced[-1].end if priced else match.start]
-            said = without_words(f"{before.strip()} {rest.strip(_STOPS)}", "no_other_boards").strip(_STOPS)
+            told = f"{before.strip()} {_without_verb(rest) if not before.strip() else rest.strip(_STOPS)}"
+            said = without_words(told, "no_other_boards").strip(_STOPS)
             boards = coated[0] if coated is not None else boards_named(words)
             also = phrases("as_well").find(rest)
             return Charged(said, boards) if boards.some and not (also or boards_named(said).some) else None
     return None
+
+
+def _boards_ahead(text: str) -> tuple[str, str]:
+    words, rest = boards_behind(text)
+    if words:
+        return words, rest
+    words, rest = measures_ahead(text)
+    # The 'carton' of 'on carton above 18 pt' may be one kind of board.
+    return (words, rest) if find_grade(words) is None else ("", text)
+
+
+def _without_verb(rest: str) -> str:
+    """'Ein Zuschlag von 40 €/t' of 'kommt ein Zuschlag von 40 €/t', which stands behind the boards."""
+    for section in ("charge_verbs", "articles"):
+        first = next((match for match in phrases(section).find(rest) if not rest[: match.start].strip(_STOPS)), None)
+        rest = rest[first.end :] if first is not None else rest
+    return rest.strip(_STOPS)
 
 
 def _bearing(text: str) -> Charged | None:
@@ -61,7 +81,7 @@ def _bearing(text: str) -> Charged | None:
     found = next((match for match in phrases("only_these").find(text) if not text[: match.start].strip()), None)
     text = text[found.end :] if found is not None else text
     coated = coated_ahead(text)
-    words, rest = ("", coated[1]) if coated is not None else boards_behind(text)
+    words, rest = ("", coated[1]) if coated is not None else _boards_ahead(text)
     verb = next((match for match in phrases("charge_verbs").find(rest) if not rest[: match.start].strip()), None)
     if verb is None or not (words or coated):
         return None

@@ -141,7 +141,8 @@ def _counted_at(found: list[Token], place: int, text: str) -> tuple[BasisReading
 
 def is_of_prices(clause: str) -> bool:
     """Whether what a clause says to be per a unit are prices: it names them, or by what goods are sold, or it names
-    amounts and what they are per, and nothing else. 'Cost per tonne of CO2' and 'figures are lb per 1,000 sq ft' are of something else."""
+    amounts and what they are per, and nothing else. 'Cost per tonne of CO2' and 'figures are lb per 1,000 sq ft' are of
+    something else."""
     if _names_prices(clause) or is_sold_by_unit(clause):
         return True
     found, per = tokens(fold(clause)), basis_span(clause)
