@@ -103,8 +103,16 @@ def surely_holds_for(boards: BoardsMeant, draft: Draft) -> bool:
     """Whether a board that may be meant by what it measures, or by its coating, is known to be so: its own is said."""
     if boards.grade is not None and _is_of_coating(boards.grade):
         return _is_coated(draft) is boards.grade.coated
+    if boards.grade is not None and _seldom_called_so(boards.grade, draft):
+        return False
     measures = ((span, _measure(span, draft)) for span in boards.spans)
     return not boards.spans or any(measure is not None and span.may_hold(measure) for span, measure in measures)
+
+
+def _seldom_called_so(grade: GradeReading, draft: Draft) -> bool:
+    """'Recycled board' may be said of grey board too, which is seldom called so."""
+    called = grade.words.casefold() in draft.product.casefold()
+    return "recycled" in grade.kinds and draft.grade in UNCOATED and not called
 
 
 def _may_be_within(span: MeasureSpan, draft: Draft) -> bool:

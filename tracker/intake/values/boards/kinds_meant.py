@@ -11,7 +11,7 @@ from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.words.lists import phrases
 
 _COUNT = re.compile(r"\d+\s+")
-_BROWN = frozenset({"CUK", "UUK"})
+_FEW = 2
 
 
 class KindMeant(NamedTuple):
@@ -22,14 +22,13 @@ class KindMeant(NamedTuple):
 
 
 def kind_meant(text: str) -> KindMeant | None:
-    """The boards of a kind that a text begins with; those of 'recycled board' are left open, for grey board is seldom
-    meant by it."""
+    """The boards of a kind that a text begins with, with the grades that it leaves."""
     text = _without_lead(text.strip())
     kind = kind_ahead(text)
     if kind is None:
         return None
     left = left_open(kind.kinds)
-    grades = tuple(sorted(left)) if left == _BROWN else ()
+    grades = tuple(sorted(left)) if len(left) <= _FEW else ()
     behind = text[len(kind.words) :].lstrip()
     items = next((found for found in phrases("line_numbers").find(behind) if found.start == 0), None)
     return KindMeant(BoardsMeant(replace(kind, grades=grades)), behind[items.end :].lstrip() if items else behind)
