@@ -7,6 +7,7 @@ import pytest
 from tests.intake.sheets import codes, lines
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.notes.statements import statements
+from tracker.trade.offer import OPEN
 
 HEAD = ["Board", "gsm", "micron", "EUR/t"]
 BOARDS = [["SBS", 240, 340, 1298], ["GC1", 280, 450, 1180], ["GD2", 300, 420, 845]]
@@ -190,7 +191,7 @@ def charged_by_size(note):
     """What the boards are charged at each of three order sizes, and whether small orders are told there."""
     rows = [["EUR per tonne, delivered"], [note], [], SIZES, ["GC1", 300, 450, 1220, 1180, 1120]]
     return [
-        ([charge.price for charge in line.offer.charges], "bracket-unread" in codes(line))
+        (["?" if one.currency == OPEN else one.price for one in line.offer.charges], "bracket-unread" in codes(line))
         for line in lines(rows).values()
     ]
 
@@ -210,15 +211,35 @@ def test_a_supplement_on_top_of_the_prices_is_charged_on_those_of_small_orders(n
 
 
 @pytest.mark.parametrize(
-    ("note", "told"),
+    ("note", "small"),
     [
-        ("Orders below 3 tonnes attract a supplement of €35 per tonne.", [True, True, True]),
-        ("Orders below 3 tonnes: supplement of €35 per order on top of the price shown.", [True, True, True]),
-        ("Orders below 3 tonnes: no supplement of €35 per tonne on top of the price shown.", [True, True, True]),
+        ("Orders below 3 tonnes attract a supplement of €35 per tonne.", ["?"]),
+        ("Orders below 3 tonnes: supplement of €35 per order on top of the price shown.", ["?"]),
+        ("Orders below 3 tonnes: no supplement of €35 per tonne on top of the price shown.", []),
     ],
 )
-def test_a_supplement_that_the_prices_may_bear_already_is_told(note, told):
-    assert charged_by_size(note) == [([], each) for each in told]
+def test_a_supplement_that_the_prices_may_bear_already_is_told_and_leaves_open_what_small_orders_cost(note, small):
+    assert charged_by_size(note) == [(small, True), ([], True), ([], True)]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Orders of less than 3 tonnes bear a small-order supplement of €35 per tonne on top of the rate shown.",
+        "Auf Mengen unter 3 t kommt ein Zuschlag von 35 €/t; in den Tabellenpreisen ist er nicht enthalten.",
+        "Les commandes de moins de 3 t supportent un supplément de 35 € par tonne, non compris dans le tableau.",
+        "En los pedidos de menos de 3 t se cobra además un recargo de 35 €/t, no comprendido en la tabla.",
+        "På order under 3 ton tas ett tillägg på 35 EUR per ton ut; det ingår inte i tabellens priser.",
+    ],
+)
+def test_a_supplement_that_the_prices_have_not_in_them_is_charged_on_those_of_small_orders(note):
+    assert charged_by_size(note) == [([35], False), ([], False), ([], False)]
+
+
+def test_a_note_about_small_orders_is_no_note_about_the_column_that_their_head_names():
+    rows = [["Qualité", "g/m²", "µm", "moins de 5 t EUR/t", "5 t et plus EUR/t"], ["GC1", 240, 390, 1301, 1264], []]
+    rows += [["Les commandes de moins de 5 t supportent un supplément de 40 € par tonne, en sus du prix du bordereau."]]
+    assert [[one.price for one in line.offer.charges] for line in lines(rows).values()] == [[40], []]
 
 
 def test_a_supplement_for_a_part_of_a_size_is_told_there():

@@ -144,12 +144,17 @@ def told(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Energy surcharge 3 % on coated carton.", "Energy surcharge 3 % on carton 18 pt only.",
+        "Energy surcharge 3 % on carton 18 pt only.",
         "Energiezuschlag 3 % auf Karton über 400 g/m².", "Energy surcharge 3 % on white carton.",
     ],
 )  # fmt: skip
 def test_a_rate_on_some_board_is_open(note):
     assert all("number-ambiguous" in codes(line) for line in told(note))
+
+
+def test_a_rate_on_coated_carton_is_on_all_of_these():
+    borne = [line.offer.charges for line in told("Energy surcharge 3 % on coated carton.")]
+    assert [[f"{one.price}" for one in each] for each in borne] == [["3"], ["3"]]
 
 
 @pytest.mark.parametrize(

@@ -4,6 +4,8 @@ import pytest
 
 from tests.intake.sheets import codes, lines
 from tracker.intake.values.boards.weight import weight_units
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.prices.price_sentences import SaysBasis
 from tracker.trade.quantities import WeightUnit
 
 BOARD = ["GC2", 300, 490]
@@ -316,3 +318,23 @@ def test_the_french_for_board_is_no_carton_that_prices_are_per():
 def test_money_to_the_ton_is_per_ton_and_the_sheet_that_others_are_told_of_is_none(note, head, bases):
     rows = [["Board", "Caliper (pt)", "lb/MSF", head], ["SBS", 18, 77, 1161.5], [], [note]]
     assert [line.offer.basis for line in lines(rows).values()] == bases
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Solo pedimos un mínimo, de 1 tonelada.",
+        "Nous demandons un minimum, de 1 tonne.",
+        "Emballage facturé, la tonne.",
+        "Es gilt eine Mindestmenge, je Tonne gerundet.",
+        "Minimum order applies, per tonne.",
+        "En minsta order krävs, per ton.",
+    ],
+)
+def test_what_is_ordered_or_charged_is_no_unit_of_prices(note):
+    assert not [said for said in statements(note) if isinstance(said, SaysBasis)]
+
+
+@pytest.mark.parametrize("note", ["Folding boxboard, ex works, for one tonne.", "Los precios, netos, de 1 tonelada."])
+def test_a_unit_by_itself_is_one_beside_goods_and_prices(note):
+    assert [said for said in statements(note) if isinstance(said, SaysBasis)]

@@ -146,3 +146,40 @@ def test_a_second_header_of_all_columns_takes_nothing_from_the_one_above():
     assert [(str(one.offer.basis), one.offer.delivered, str(one.state)) for one in found.values()] == [
         ("tonne", True, "accepted"), ("1000m2", False, "accepted"),
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("rolls", "sheets"),
+    [
+        ("Rolls are charged per tonne, ex works.", "Sheets cost per 1,000 sheets and are delivered to your works."),
+        ("Rollen berechnen wir je Tonne, ab Werk.", "Formate kosten je 1.000 Bogen und werden frei Haus geliefert."),
+        ("Les bobines sont facturées à la tonne, départ usine.", "Les feuilles se vendent aux 1 000 feuilles, franco."),
+        (
+            "Las bobinas se facturan por tonelada, en fábrica.",
+            "Las hojas se facturan por millar de hojas, portes pagados.",
+        ),
+        ("Rullar debiterar vi per ton, fritt vårt bruk.", "Ark säljer vi per 1 000 ark, fritt er fabrik."),
+    ],
+)
+def test_sections_say_by_what_their_goods_are_sold(rolls, sheets):
+    head = ["Board", "g/m²", "µm", "Price EUR"]
+    rows = [
+        ["Ostwerk Karton AB"],
+        [],
+        [rolls],
+        head,
+        ["GC1", 240, 385, 1246],
+        [],
+        [sheets],
+        [*head[:3], "Size mm", head[3]],
+    ]
+    found = lines([*rows, ["GC1", 240, 385, "700 x 1000", 221.5]])
+    assert [line.offer.basis for line in found.values()] == ["tonne", "1000sheets"]
+
+
+@pytest.mark.parametrize(
+    "note", ["Freight is charged per tonne.", "Frachten berechnen wir je Tonne.", "Small orders are charged per tonne."]
+)
+def test_what_is_no_board_is_sold_by_no_unit_of_prices(note):
+    (line,) = lines([[note], ["Board", "g/m²", "µm", "Price EUR"], ["GC1", 240, 385, 1246]]).values()
+    assert line.offer.basis is None

@@ -11,6 +11,7 @@ from tracker.intake.columns.priced.unnamed import UNNAMED
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.board import BOARD_ROLES, board_of, with_column
 from tracker.intake.offers.boards.board_terms import fill_lead_of_board, fill_minimum_of_board
+from tracker.intake.offers.boards.boards_held import BoardPriced, board_priced
 from tracker.intake.offers.boards.measures import Board
 from tracker.intake.offers.boards.other_board import ask_of_another_board
 from tracker.intake.offers.boards.struck import ask_of_struck_board
@@ -93,7 +94,7 @@ class TableReader:
         self._vendor, self._doubts, self._titles = vendor, doubts, titles
         self._in_force = HeadingsInForce()
         self._scopes: dict[_Surroundings, Scope | str] = {}
-        self._around: dict[tuple[int, int, str | None, frozenset[str]], Around] = {}
+        self._around: dict[tuple[int, int, BoardPriced, frozenset[str]], Around] = {}
         self._cells = PriceCells(read, self._facts, (words.text for level in levels for words in level.texts))
         self._kinds = frozenset(price.kind for price in read.columns.prices)
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
@@ -242,7 +243,7 @@ class TableReader:
         self._of_some_boards.fill(draft, whole.cells, price, self._read.columns)
         columns = self._columns[price.index]
         parts = parts_of_row(whole.cells, columns, scope)
-        fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade, parts), self._facts)
+        fill_price(draft, read, whole, columns, self._money(price, scope, board_priced(draft), parts), self._facts)
         bracket = self._brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
         self._sizes.see(draft, bracket, whole.cells, (draft.label, *(words.text for words in scope.headings)))
@@ -288,12 +289,12 @@ class TableReader:
             last = self._last_terms = cells, columns, scope, terms_of(cells, columns, scope, self._facts)
         fill_terms(draft, last[3], price, self._vendor, heads_differ=self._heads_differ)
 
-    def _money(self, price: PriceColumn, scope: Scope, grade: str | None, parts: frozenset[str]) -> Around:
-        key = (price.index, id(scope), grade, parts)
+    def _money(self, price: PriceColumn, scope: Scope, board: BoardPriced, parts: frozenset[str]) -> Around:
+        key = (price.index, id(scope), board, parts)
         if key not in self._around:
             levels = self._footnotes.left_to_column(scope.levels, price.index)
             scope = scope if levels is scope.levels else Scope(levels)
-            self._around[key] = around(price, scope, self._claimed, self._facts, grade, parts)
+            self._around[key] = around(price, scope, self._claimed, self._facts, board, parts)
         return self._around[key]
 
 

@@ -18,6 +18,7 @@ from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.lines_meant import TERMS
 from tracker.intake.values.notes.note_signs import sign_ahead, without_sign
 from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.orders.terms_by_size import terms_by_size
 from tracker.intake.values.times.lead_remarked import lead_of_some
 
 
@@ -45,8 +46,11 @@ class OfSomeColumns:
         return self._scopes[key][1]
 
     def _pieces(self, text: str) -> tuple[Piece, ...]:
-        """The parts of a text that are about some columns each; () where it tells none apart, or states no terms."""
+        """The parts of a text that are about some columns each; () where it tells none apart, or states no terms, and
+        where it tells them apart by how much is ordered, which the size of each column's orders settles."""
         said = without_sign(text)
+        if terms_by_size(said):
+            return ()
         apart = columns_apart(said, self._names)
         if not apart:
             signed = self._signed(text)

@@ -134,6 +134,11 @@ def drop_told(draft: Draft, dearer: Collection[str]) -> None:
     draft.notes = [note for note in draft.notes if note.text not in told]
 
 
+def still_told(draft: Draft, words: str) -> bool:
+    """Whether a note still tells what these words say of small orders."""
+    return any(note.text == small_orders_cost_more(words) for note in draft.notes)
+
+
 def _dearer(cell: Cell) -> Iterator[DearerIfSmall]:
     dearer = dearer_if_small(cell.text)
     if dearer is not None:

@@ -7,12 +7,15 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Scope
-from tracker.intake.offers.orders.order_terms import drop_told, ton_of
+from tracker.intake.offers.orders.order_terms import drop_told, still_told, ton_of
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.orders.masses import Mass
-from tracker.intake.values.orders.small_orders import DearerIfSmall
+from tracker.intake.values.orders.small_orders import DearerIfSmall, size_of_small
 from tracker.intake.values.orders.terms_by_size import DeliveredFrom, SmallOrderCharge
+from tracker.intake.values.orders.weights_in_words import weights_in_figures
 
 
 class _Orders(Enum):
@@ -68,4 +71,19 @@ def _charges_of_small(draft: Draft, scope: Scope, facts: FileFacts) -> tuple[Sai
             charged.append(Said(said.value.charge, said.where, said.words))
         if orders is not None:
             drop_told(draft, {said.value.words})
-    return tuple(charged)
+    unread = (said for said in scope.nearest(DearerIfSmall) if still_told(draft, said.value.words))
+    return (*charged, *(_not_certain(said) for said in unread if _may_cost_more(said.value.words, draft, facts)))
+
+
+def _may_cost_more(words: str, draft: Draft, facts: FileFacts) -> bool:
+    """Whether all orders of a price are of those that these words say to cost more."""
+    size = size_of_small(weights_in_figures(words))
+    denies = any(denied(words, match) for match in charges_named(words))
+    return size is not None and not denies and _orders(draft, size.below, facts) is _Orders.BELOW
+
+
+def _not_certain(said: Said[DearerIfSmall]) -> Said[ChargeWords]:
+    """What such orders cost more, though how much, or whether the price has it in it, is not told for certain."""
+    named = charges_named(said.value.words)
+    label = label_of(said.value.words, named) if named else said.value.words
+    return Said(ChargeWords(ChargeKind.OTHER, label), said.where, said.words)

@@ -9,6 +9,7 @@ from typing import TypeVar
 from tracker.intake.columns.column import Column, PriceColumn, basis_in_head, may_name_form
 from tracker.intake.columns.sizes.forms import form_named
 from tracker.intake.grid import Cell
+from tracker.intake.offers.boards.boards_held import ANY_BOARD, BoardPriced
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.parts_of_rows import of_parts
 from tracker.intake.offers.notes.said import Said, at
@@ -106,13 +107,13 @@ def foreign_unit(value: str) -> str | None:
 
 
 def around(
-    column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts, grade: str | None = None,
+    column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts, board: BoardPriced = ANY_BOARD,
     parts: frozenset[str] = frozenset(),
 ) -> Around:  # fmt: skip
-    """Claims of the column's own header, then of the levels around it, for the rows of one grade; `parts`: the forms
+    """Claims of the column's own header, then of the levels around it, for the rows of one board; `parts`: the forms
     and markets that the rows name."""
     heads = column.column
-    prices = _Prices(column.index, grade, parts_named(heads.text) or form_named(heads) or parts)
+    prices = _Prices(column.index, board, parts_named(heads.text) or form_named(heads) or parts)
     currency: list[tuple[Claim[str], ...]] = []
     basis: list[tuple[Claim[str], ...]] = []
     # A nearer text (a heading, a table's title) overrides every farther one without contradicting it.
@@ -210,15 +211,15 @@ def _head_forms(column: Column, facts: FileFacts) -> Iterator[Claim[str]]:
 
 @dataclass(frozen=True, slots=True)
 class _Prices:
-    """Those that are asked about: of one column, in rows of one grade and of some forms and markets."""
+    """Those that are asked about: of one column, in rows of one board and of some forms and markets."""
 
     column: int
-    grade: str | None
+    board: BoardPriced
     parts: frozenset[str]
 
     def heard(self, said: tuple[Said[S], ...], facts: FileFacts) -> Iterator[Said[S]]:
         """Of what a level states, what is said of these prices."""
-        for one in _of_grade(of_parts(said, self.parts), self.grade):
+        for one in _of_board(of_parts(said, self.parts), self.board):
             if column_named(one.value.words) in (None, self.column) and one.words not in facts.coded_texts:
                 yield one
 
@@ -252,15 +253,18 @@ def _stated_basis(
         yield replace(basis_claim(said.value.basis, said.where, words, facts, excused), of_rows=of_rows)
 
 
-def _of_grade(said: tuple[Said[S], ...], grade: str | None) -> Iterable[Said[S]]:
-    """Of several units those that are said of a grade, else those said of all: 'CUK per tonne, others per short ton'.
+def _of_board(said: tuple[Said[S], ...], board: BoardPriced) -> Iterable[Said[S]]:
+    """Of several units those that are said of a board, else those said of all: 'CUK per tonne, others per short ton'.
+    Where its words may mean the board or not, all of them.
 
     'GC1, reels per tonne, sheets per 1,000' is about forms, and leaves open which of them a row is.
     """
     several = len({_meant(each.value) for each in said}) > 1
-    if grade is None or not several or any(phrases("forms").find(each.value.words) for each in said):
+    if board.grade is None or not several or any(phrases("forms").find(each.value.words) for each in said):
         return said
-    own = [each for each in said if grade in each.value.grades]
+    if any(board.grade in each.value.perhaps for each in said):
+        return said
+    own = [each for each in said if board.is_of(each.value.grades, each.value.called)]
     return own or [each for each in said if not each.value.grades] or said
 
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from tracker.intake.values.boards.board_ahead import board_ahead
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.kinds_meant import kind_meant
 from tracker.intake.values.boards.measures_ahead import measures_ahead
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.rest import rest_of
@@ -29,7 +30,10 @@ class Excepted:
 def boards_excepted(text: str) -> Excepted | None:
     """The boards for which a text does not hold; None where it excepts none, or not whole boards."""
     for match in phrases("excepted").find(text):
-        before, behind = text[: match.start].rstrip(_STOPS), text[match.end :].lstrip()
+        before, behind = text[: match.start].rstrip(_STOPS), text[match.end :].lstrip(" :")
+        of_kind = kind_meant(behind) if before else None
+        if of_kind is not None:
+            return Excepted(of_kind.boards, before, _said_of_them(of_kind.behind))
         words, rest = boards_ahead(_without_article(behind))
         if not words:
             words, rest = measures_ahead(behind)
@@ -40,7 +44,25 @@ def boards_excepted(text: str) -> Excepted | None:
         said, comma, piece = before.rpartition(",")
         if comma and not behind.strip(_STOPS) and boards_named(piece).some and not statements(piece):
             return Excepted(boards_named(piece), said.strip(_STOPS))
+    return _contrasted(text)
+
+
+def _contrasted(text: str) -> Excepted | None:
+    """'Delivered to your works. Greyboard, however, is sold ex works', '…, der Graukarton hingegen ab Werk': a part
+    that begins with the board and is set against all that stands before it."""
+    for match in phrases("contrasted").find(text):
+        starts = [stop.end() for stop in _PART_ENDS.finditer(text, 0, match.start)]
+        for start in reversed(starts):
+            words, rest = boards_ahead(_without_article(text[start : match.start].strip()))
+            others = text[:start].strip(_STOPS)
+            if words and others and not boards_named(others).some:
+                return Excepted(
+                    boards_named(words), others, _said_of_them(f"{rest.strip(_STOPS)} {text[match.end :]}".strip())
+                )
     return None
+
+
+_PART_ENDS = re.compile(r"[,;](?!\d)\s*|[.!](?:\s+|$)")
 
 
 def boards_ahead(text: str) -> tuple[str, str]:
@@ -92,9 +114,14 @@ def _said_of_them(rest: str) -> str:
 
 
 def _sells_so(said: str, terms: str) -> bool:
-    """'Som säljs fritt vårt lager' tells terms of delivery, and no more."""
+    """'Som säljs fritt vårt lager' and 'den wir ab Werk Adlau verkaufen' tell terms of delivery, and no more."""
     start = said.find(terms)
-    return not rest_of(said, [(start, start + len(terms))], "relative_words", "sold_so", "copula")
+    place = _PLACE.match(said, start + len(terms))
+    end = place.end() if place is not None else start + len(terms)
+    return not rest_of(said, [(start, end)], "relative_words", "sold_so", "copula")
+
+
+_PLACE = re.compile(r"(?:,?\s+[A-ZÄÖÜÅÉ][\w-]+){0,2}")
 
 
 def _without_article(text: str) -> str:

@@ -6,12 +6,14 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from tracker.intake.values.boards.boards_excepted import boards_ahead
+from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.figures.numbers import NumberReading, percent
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.money import price_text
@@ -44,7 +46,7 @@ class _Rate:
     def _take(self, board: str, rest: str) -> bool:
         bare = _without_names(rest)
         freed = self.charge.kind is ChargeKind.FREIGHT and _delivers(rest)
-        if freed or phrases("charge_exempt").whole(bare) is not None:
+        if freed or _is_exempt(bare):
             self.excepted.append(board)
             self.own.extend([f"{board}: {rest.strip(_STOPS)}"] if freed else [])
             return True
@@ -59,6 +61,18 @@ class _Rate:
         said = price_text(words)
         known = said is not None and not said.rest and (said.currency is not None or said.basis is not None)
         return known and _first(said.amounts if said is not None else ()) <= _NEAR * _first(self.charge.amounts)
+
+
+def _is_exempt(bare: str) -> bool:
+    """'Frei', 'is free of it', 'von dem … befreit ist'; what is not exempt bears the charge."""
+    found = phrases("charge_exempt").find(bare)
+    return len(found) == 1 and not rest_of(bare, (found[0].span,), "of_the_charge", "copula", "relative_words")
+
+
+def boards_freed(piece: str) -> BoardsMeant | None:
+    """The boards of which a clause says no more than that they are free of the charge named before."""
+    freed = (board for board, rest in _boards_in(piece) if _is_exempt(_without_names(rest)))
+    return next((boards_named(board) for board in freed), None)
 
 
 def charges_apart(text: str) -> tuple[str, ...]:
@@ -114,7 +128,7 @@ def _boards_in(piece: str) -> Iterator[tuple[str, str]]:
     words = piece.strip(_STOPS)
     lead = next((match for match in phrases("but_words").find(words) if match.start == 0), None)
     words = words[lead.end :].strip(_STOPS) if lead is not None else words
-    board, rest = boards_ahead(words)
+    board, rest = boards_ahead(_without_lead(words))
     if board:
         yield board, rest
     for match in phrases("about_lines").find(words):
@@ -122,9 +136,17 @@ def _boards_in(piece: str) -> Iterator[tuple[str, str]]:
         if board:
             yield board, f"{words[: match.start].strip()} {rest}"
     for match in phrases("charge_exempt").find(words):
-        board, rest = boards_ahead(words[match.end :].strip())
+        board, rest = boards_ahead(_without_lead(words[match.end :].strip()))
         if board and not rest.strip(_STOPS):
             yield board, words[: match.end]
+
+
+def _without_lead(words: str) -> str:
+    """'Graukarton befreit ist' of 'von dem der Graukarton befreit ist'."""
+    for section in ("of_the_charge", "articles"):
+        lead = next((match for match in phrases(section).find(words) if match.start == 0), None)
+        words = words[lead.end :].lstrip() if lead is not None else words
+    return words
 
 
 def _without_names(rest: str) -> str:

@@ -1,6 +1,7 @@
 """Whether a note says that its prices include freight: of all of them, of some orders, boards or places, or of none."""
 
 import re
+from collections.abc import Iterator
 from dataclasses import replace
 from decimal import Decimal
 from functools import lru_cache
@@ -13,6 +14,8 @@ from tracker.intake.values.freight.delivery_charged import costs_extra
 from tracker.intake.values.freight.freight_bounds import bounded_beside, of_full_loads, within_a_reach
 from tracker.intake.values.freight.freight_of_orders import of_some_orders
 from tracker.intake.values.freight.relieved_charges import no_charges
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.orders.minimum import tells_a_least
@@ -67,9 +70,24 @@ def _at_an_extra(part: str) -> bool:
 
 def _of_some_boards(clause: str) -> bool:
     grade = find_grade(clause)
-    if grade is None or not grade.grades or find_delivery(clause) is None:
+    if find_delivery(clause) is None:
         return False
+    if grade is None or not grade.grades:
+        return any(map(_is_of_boards, _excepted_in(clause)))
     return bool(phrases("exceptions").find(clause) or phrases("only_these").find(clause))
+
+
+def _excepted_in(clause: str) -> Iterator[str]:
+    """What stands behind 'except'."""
+    for section in ("exceptions", "excepted"):
+        yield from (clause[match.end :] for match in phrases(section).find(clause))
+
+
+def _is_of_boards(excepted: str) -> bool:
+    """'Our Kvist boards', 'die Kvist-Sorten': boards that are named, and not by a grade."""
+    first = re.split(r",(?!\d)", excepted.strip(" ,:"))[0]
+    roles = (header_roles(word)[:1] for word in re.findall(r"[^\W\d_]+", first))
+    return any(found and found[0].role in (Role.PRODUCT, Role.GRADE) for found in roles)
 
 
 def _of_prices(text: str) -> Delivery | None:

@@ -6,10 +6,13 @@ from typing import NamedTuple
 from tracker.intake.values.boards.boards_behind import boards_behind
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.coated_boards import coated_ahead
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.measures_ahead import measures_ahead
 from tracker.intake.values.notes.clauses import COMMA, clauses
-from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.relatives import is_relative
 from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.values.orders.supplements import not_included
 from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import blanked
 
@@ -41,26 +44,49 @@ def charged_boards(text: str) -> Charged | None:
         behind = text[match.end :]
         lead = phrases("both_of").find(behind.lstrip())
         start = next((each.end for each in lead if each.start == 0), 0)
-        words, rest = boards_behind(behind.lstrip()[start:])
-        if words:
+        coated = coated_ahead(behind.lstrip()[start:])
+        words, rest = ("", coated[1]) if coated is not None else _boards_ahead(behind.lstrip()[start:])
+        if words or coated is not None:
             # 'Is added to the prices': an amount without a charge's name is one beside prices.
             named = any(phrases(section).find(text[: match.start]) for section in ("charges", "surcharge_words"))
             priced = [] if named else phrases("price_words").find(text[match.start : match.end])
             before = text[: match.start + priced[-1].end if priced else match.start]
-            said = without_words(f"{before.strip()} {rest.strip(_STOPS)}", "no_other_boards").strip(_STOPS)
-            boards = boards_named(words)
-            return Charged(said, boards) if boards.some and not boards_named(said).some else None
+            told = f"{before.strip()} {_without_verb(rest) if not before.strip() else rest.strip(_STOPS)}"
+            said = without_words(told, "no_other_boards").strip(_STOPS)
+            boards = coated[0] if coated is not None else boards_named(words)
+            also = phrases("as_well").find(rest)
+            return Charged(said, boards) if boards.some and not (also or boards_named(said).some) else None
     return None
+
+
+def _boards_ahead(text: str) -> tuple[str, str]:
+    words, rest = boards_behind(text)
+    if words:
+        return words, rest
+    words, rest = measures_ahead(text)
+    # The 'carton' of 'on carton above 18 pt' may be one kind of board.
+    return (words, rest) if find_grade(words) is None else ("", text)
+
+
+def _without_verb(rest: str) -> str:
+    """'Ein Zuschlag von 40 €/t' of 'kommt ein Zuschlag von 40 €/t', which stands behind the boards."""
+    for section in ("charge_verbs", "articles"):
+        first = next((match for match in phrases(section).find(rest) if not rest[: match.start].strip(_STOPS)), None)
+        rest = rest[first.end :] if first is not None else rest
+    return rest.strip(_STOPS)
 
 
 def _bearing(text: str) -> Charged | None:
     """'Only GD2 bears a surcharge of 18 euros per tonne': the boards stand first."""
     found = next((match for match in phrases("only_these").find(text) if not text[: match.start].strip()), None)
-    words, rest = boards_behind(text[found.end :] if found is not None else text)
+    text = text[found.end :] if found is not None else text
+    coated = coated_ahead(text)
+    words, rest = ("", coated[1]) if coated is not None else _boards_ahead(text)
     verb = next((match for match in phrases("charge_verbs").find(rest) if not rest[: match.start].strip()), None)
-    if not words or verb is None:
+    if verb is None or not (words or coated):
         return None
-    said, boards = rest[verb.end :].strip(_STOPS), boards_named(words)
+    said = rest[verb.end :].strip(_STOPS)
+    boards = coated[0] if coated is not None else boards_named(words)
     return Charged(said, boards) if boards.some and not boards_named(said).some else None
 
 
@@ -83,13 +109,6 @@ def _without_asides(text: str) -> str:
     """The sentence without what follows its last comma, where that tells of the past alone, '…, der im Herbst bei 35
     Euro lag', or says once more that it comes on top, '…, que no va incluido en el precio'."""
     *said, last = COMMA.split(text)
-    if not said or not ((is_relative(last) and phrases("was_then").find(last)) or _is_not_included(last)):
+    if not said or not ((is_relative(last) and phrases("was_then").find(last)) or not_included(last)):
         return text
     return blanked(text, [(len(text) - len(last) - 1, len(text))]).rstrip()
-
-
-def _is_not_included(part: str) -> bool:
-    """'Which is not included in the price', and no more than that."""
-    within = [match for match in phrases("relieved").find(part) if match.value == "within" and denied(part, match)]
-    beside = ("relative_words", "negations", "copula", "price_words", "beside_included")
-    return bool(within) and not rest_of(part, (match.span for match in within), *beside)

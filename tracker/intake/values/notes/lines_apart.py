@@ -7,8 +7,10 @@ from functools import lru_cache
 from itertools import groupby
 
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.grade import GradeReading
+from tracker.intake.values.boards.open_grades import UNCOATED
 from tracker.intake.values.freight.charges import ChargeWords
-from tracker.intake.values.freight.charges_apart import charges_apart
+from tracker.intake.values.freight.charges_apart import boards_freed, charges_apart
 from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.notes.charged_boards import frees_the_others
 from tracker.intake.values.notes.clauses import clauses
@@ -67,8 +69,26 @@ def _beside_the_freed(text: str) -> tuple[str, ...]:
     what goes without saying; () elsewhere."""
     freed = [said.words for said in no_charges(text) if said.grades and not (said.open or said.days)]
     freed += [clause for clause in clauses(text) if frees_the_others(clause)]
+    freed += [clause for clause in clauses(text) if _frees_others_than(text, clause)]
     left = tuple(clause for clause in clauses(text) if clause not in freed) if freed else ()
     return left if any(map(_charges_some, left)) else ()
+
+
+def _frees_others_than(text: str, clause: str) -> bool:
+    """'Every coated grade bears it. Grey board is free of it': the board freed is none of those charged."""
+    freed = boards_freed(clause)
+    told = (lines_meant(one, note=True) for one in clauses(text) if one != clause and _charges_some(one))
+    charged = [one.boards.grade for one in told if one is not None and one.boards is not None]
+    if freed is None or freed.grade is None or not charged:
+        return False
+    return all(grade is not None and _are_others(freed.grade, grade) for grade in charged)
+
+
+def _are_others(freed: GradeReading, charged: GradeReading) -> bool:
+    if charged.grades:
+        return bool(freed.grades) and not set(freed.grades) & set(charged.grades)
+    uncoated = freed.coated_sides == 0 or (bool(freed.grades) and set(freed.grades) <= UNCOATED)
+    return charged.coated is True and uncoated
 
 
 def _charges_some(clause: str) -> bool:

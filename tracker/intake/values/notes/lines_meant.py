@@ -15,13 +15,14 @@ from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.changes.price_changes import ChangesPrice
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 from tracker.intake.values.freight.charges import ChargeWords
-from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.freight.delivery import Delivery, find_delivery
 from tracker.intake.values.notes.charged_boards import charged_boards
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import of_excepted
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.minimum import LeastUnread
+from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.lead_remarked import lead_of_some
@@ -83,9 +84,13 @@ def _of_others(text: str) -> LinesMeant | None:
 
 
 def _excepts_of_units(text: str) -> bool:
-    """'Prices in MXN, except SBS, in USD': what prices are in and per is told apart where it is read."""
+    """'Prices in MXN, except SBS, in USD' and '…, except the recycled board, which we sell in USD': what prices are in
+    and per is told apart where it is read. '…, except SBS, sold ex works' excepts from how they are delivered."""
     apart = any(isinstance(one, SaysBasis | SaysCurrency) and one.grades for one in statements(text))
-    return apart and boards_excepted(text) is not None
+    found = boards_excepted(text) if apart else None
+    if found is None:
+        return apart and bool(phrases("exceptions").find(text))
+    return find_delivery(found.behind) is None or find_price_unit(found.behind) is not None
 
 
 def _held_for_some(text: str, others: int) -> LinesMeant | None:
@@ -248,6 +253,9 @@ def _behind_words(text: str) -> LinesMeant | None:
             # '18 to 24 pt' is a span.
             continue
         board, rest = boards_behind(text[match.end :])
+        if any(also.start == 0 for also in phrases("as_well").find(rest)):
+            # 'On greyboard as well' is on all of them.
+            return None
         kind = kind_ahead(text[match.end :])
         if not board and kind is not None:
             # 'For recycled board' is of some boards, and of which is not told.

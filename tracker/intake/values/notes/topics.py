@@ -23,5 +23,8 @@ def of_excepted(others: str, behind: str) -> str:
         # The 'port' of 'franco de port, sauf CUK : départ usine' is no charge, nor is 'ab Lager' behind 'frei Haus' a
         # time.
         sections = (*OF_TERMS[:-1], "price_words") if find_delivery(others) is not None else OF_TERMS[:-1]
+        if sections[-1] == "price_words" and not any(map(str.isdigit, said)):
+            # The 'geliefert' of 'geliefert wird DAP, ausgenommen CUK: ab Werk' is no time either.
+            sections = sections[1:]
     subject = topic_of(others, *sections)
     return f"{subject} {said}" if subject and said else said

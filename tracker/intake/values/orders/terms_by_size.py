@@ -2,7 +2,7 @@
 EUR/t, on orders under 5 t only', 'Orders below 3 t: a supplement of 35 EUR/t on top of the price shown'."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
@@ -14,7 +14,7 @@ from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.values.orders.masses import Mass, alike, find_masses
 from tracker.intake.values.orders.small_orders import signs_of_small, size_of_small
-from tracker.intake.values.orders.supplements import on_top_of_prices
+from tracker.intake.values.orders.supplements import not_included, on_top_of_prices
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
 from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.words.fold import fold, tokens
@@ -137,7 +137,16 @@ def _small_order_charges(text: str) -> tuple[SmallOrderCharge, ...]:
     """The charges that a note gives small orders by name, and what they come to."""
     if not phrases("charges").find(text):
         return ()
-    return tuple(one for clause in clauses(text) if (one := _charge_in(clause)) is not None)
+    pieces = clauses(text)
+    told = (_charge_told(clause, behind) for clause, behind in zip(pieces, [*pieces[1:], ""], strict=True))
+    return tuple(one for one in told if one is not None)
+
+
+def _charge_told(clause: str, behind: str) -> SmallOrderCharge | None:
+    """That of a clause, which the one behind it may only say not to be in the prices: 'orders under 5 t bear a
+    supplement of 35 €/t; it is not included in the prices'."""
+    told = _charge_in(f"{clause}, {behind}") if behind and not_included(behind) else None
+    return replace(told, words=clause) if told is not None else _charge_in(clause)
 
 
 def _charge_in(clause: str) -> SmallOrderCharge | None:

@@ -128,7 +128,10 @@ def _has_whole_unit(text: str) -> bool:
 
 def without_other_money(clause: str) -> str:
     """'Bought in USD, prices in CHF' without its part about other money than that of the prices; 'SBS in USD, CRB and
-    CUK prices in CAD' and 'USD/ST, prices in EUR/t' say both of prices."""
+    CUK prices in CAD', 'USD/ST, prices in EUR/t' and 'prices in EUR, except our thin boards, sold in CHF' say both of
+    prices."""
+    if any(phrases(section).find(clause) for section in ("excepted", "exceptions")):
+        return clause
     parts = COMMA.split(clause)
     in_money = [part for part in parts if find_currencies(part)]
     of_prices = [part for part in in_money if phrases("price_words").find(part)]

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
+from typing import TypeVar
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.heads.role_words import header_roles
@@ -24,33 +25,46 @@ from tracker.intake.values.prices.currency import CurrencyReading, currency_text
 from tracker.intake.values.prices.exchange import beside_exchange
 from tracker.intake.values.prices.money import PriceUnit, find_price_unit
 from tracker.intake.values.prices.several_bases import bases_side_by_side, one_of
-from tracker.intake.values.prices.worded_basis import is_of_prices, worded_basis
+from tracker.intake.values.prices.units_by_board import (
+    OF_ALL,
+    OfBoards,
+    bases_by_board,
+    boards_meant_by,
+    currencies_by_board,
+    excepted_unit,
+)
+from tracker.intake.values.prices.worded_basis import is_of_prices, may_tell_a_unit, worded_basis
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import between
 from tracker.trade.basis import Basis
+
+U = TypeVar("U", BasisReading, CurrencyReading)
 
 _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
 
 @dataclass(frozen=True, slots=True)
 class SaysCurrency:
-    """Prices are in this currency. `grades` and `parts`: as in SaysBasis."""
+    """Prices are in this currency. `grades` and all behind it: as in SaysBasis."""
 
     currency: CurrencyReading
     words: str
     grades: tuple[str, ...] = ()
     parts: frozenset[str] = frozenset()
+    perhaps: tuple[str, ...] = ()
+    called: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class SaysBasis:
     """Prices are per this. `grades`: those that the same part of the sentence names, () where it speaks of all;
-    `parts`: so the forms and markets."""
+    `called`: how it calls them; `parts`: so the forms and markets; `perhaps`: grades that it may mean as well."""
 
     basis: BasisReading
     words: str
     grades: tuple[str, ...] = ()
     parts: frozenset[str] = frozenset()
+    perhaps: tuple[str, ...] = ()
+    called: str = ""
 
 
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
@@ -79,8 +93,8 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         return
     if is_of_others(clause):
         return
-    parted = _one_a_board(clause)
-    yield from parted
+    parted = bases_by_board(clause)
+    yield from (_says(basis, clause, boards) for basis, boards in parted)
     unit = find_price_unit(clause)
     if unit is not None and _is_a_code(clause, unit):
         return
@@ -89,8 +103,9 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     if unit is None:
         return
     if unit.currency is not None:
-        of_one = SaysCurrency(unit.currency, clause, _grades_meant(clause, find_currencies))
-        yield from _one_currency_a_board(clause) or (of_one,)
+        one = (unit.currency, boards_meant_by(clause, find_currencies))
+        money = currencies_by_board(clause) or _with_excepted(one, clause, find_currencies)
+        yield from (_says(currency, clause, boards) for currency, boards in money)
     if (
         not parted
         and unit.basis is not None
@@ -98,7 +113,27 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         and (unit.currency is not None or is_of_prices(clause) or _is_only_a_basis(clause))
     ):
         basis = one_of(bases_side_by_side(clause)) or unit.basis
-        yield SaysBasis(basis, clause, _grades_meant(clause, find_basis))
+        one_basis = (basis, boards_meant_by(clause, find_basis))
+        for each, boards in _with_excepted(one_basis, clause, _bases):
+            yield _says(each, clause, boards)
+
+
+def _says(unit: BasisReading | CurrencyReading, clause: str, of: OfBoards) -> SaysCurrency | SaysBasis:
+    if isinstance(unit, CurrencyReading):
+        return SaysCurrency(unit, clause, of.grades, perhaps=of.perhaps, called=of.words)
+    return SaysBasis(unit, clause, of.grades, perhaps=of.perhaps, called=of.words)
+
+
+def _with_excepted(
+    one: tuple[U, OfBoards], clause: str, find: Callable[[str], tuple[U, ...]]
+) -> tuple[tuple[U, OfBoards], ...]:
+    other = excepted_unit(clause, one[0], find)
+    return (one,) if other is None else (one, (other, OF_ALL))
+
+
+def _bases(text: str) -> tuple[BasisReading, ...]:
+    basis = find_basis(text)
+    return () if basis is None else (basis,)
 
 
 def _is_a_code(clause: str, unit: PriceUnit) -> bool:
@@ -163,63 +198,6 @@ def _names_form(clause: str, basis: BasisReading) -> bool:
     return phrases("forms").whole(basis.words) is not None or phrases("list_names").whole(clause) is not None
 
 
-def _one_a_board(clause: str) -> tuple[SaysBasis, ...]:
-    """'CUK per tonne, all others per short ton' and 'CUK: per tonne': each basis with the grades its part names.
-
-    () where just one is said of all, or none of any grade.
-    """
-    said: list[SaysBasis] = []
-    grades: tuple[str, ...] = ()
-    for part in _parts_of(clause):
-        grades = (*grades, *_grades_of(part))
-        basis = find_basis(part)
-        if basis is not None:
-            said.append(SaysBasis(basis, clause, tuple(dict.fromkeys(grades))))
-            grades = ()
-    several = len({each.basis.bases for each in said}) > 1
-    alone = len(said) == 1 and len(clause.split()) <= _FEW_WORDS
-    return tuple(said) if any(each.grades for each in said) and (several or alone) else ()
-
-
-def _one_currency_a_board(clause: str) -> tuple[SaysCurrency, ...]:
-    """'SBS in USD, CUK and CRB in CAD': each currency with the grades its part names; () where none names any."""
-    said: list[SaysCurrency] = []
-    grades: tuple[str, ...] = ()
-    for part in _parts_of(clause):
-        grades = (*grades, *_grades_of(part))
-        # 'SBS in US dollars (USD)' says it twice, and both times of SBS.
-        named = find_currencies(part)
-        said.extend(SaysCurrency(currency, clause, tuple(dict.fromkeys(grades))) for currency in named)
-        grades = () if named else grades
-    several = len({each.currency.codes for each in said}) > 1
-    return tuple(said) if several and any(each.grades for each in said) else ()
-
-
-_FEW_WORDS = 7
-"""'SBS and CRB per short ton'; a longer clause tells more than what prices are per."""
-
-
-def _parts_of(clause: str) -> Iterator[str]:
-    """The parts between commas and words for an exception: '…, except CUK, which is per tonne'."""
-    for piece in COMMA.split(clause):
-        yield from between(piece, phrases("exceptions").find(piece))
-
-
-def _grades_meant(clause: str, find: Callable[[str], object]) -> tuple[str, ...]:
-    """The grades of which a clause says its unit: 'SEK/ton delivered, except SBS: ex works' and 'USD/t, SBS in CAD/t'
-    say theirs of all, 'prices in USD, except CUK, which is per tonne' the tonne of CUK."""
-    telling = [part for part in _parts_of(clause) if find(part)]
-    if len(telling) > 1 and not _grades_of(telling[0]):
-        return ()
-    ahead = (clause[: one.start] for one in phrases("excepted").find(clause) if _grades_of(clause[one.end :]))
-    return _grades_of(next((words for words in ahead if find(words)), clause))
-
-
-def _grades_of(part: str) -> tuple[str, ...]:
-    reading = find_grade(part)
-    return reading.grades if reading is not None else ()
-
-
 def _labelled_basis(clause: str) -> BasisReading | None:
     """'Price basis: short ton (2,000 lb)', 'Unit: cwt': the label speaks of a unit, and the rest is one.
 
@@ -262,7 +240,8 @@ def _is_only_a_basis(clause: str) -> bool:
     parts = [_without_delivery(first), *rest]
     parts = parts if phrases("charges").find(clause) else [_without_invoicing(part) for part in parts]
     said = [basis_text(part) for part in parts if find_basis(part) is not None]
-    return any(reading is not None and reading.bases for reading in said) or _ends_with_a_basis(clause)
+    alone = any(reading is not None and reading.bases for reading in said) and may_tell_a_unit(clause)
+    return alone or _ends_with_a_basis(clause)
 
 
 def _without_invoicing(part: str) -> str:

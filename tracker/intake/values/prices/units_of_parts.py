@@ -60,11 +60,18 @@ _FORMS = frozenset({"roll", "sheet"})
 @lru_cache(maxsize=8192)
 def units_of_parts(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
     """The units of a text with the forms and markets that each is said of; () where one unit is said of all."""
-    if not parts_named(text):
+    if not parts_named(text) or _excepts_no_form(text):
         return ()
     told = _without_packing(text)
     said = (_units_between_stops(told) if len(told) <= _LONGEST else ()) or _units_by_turns(told)
     return tuple(replace(one, words=text) for one in said)
+
+
+def _excepts_no_form(text: str) -> bool:
+    """'EUR per tonne, except our thin boards, per 1,000 sheets' excepts boards; of sheets it names the unit alone."""
+    units = [(start, end) for _, start, end in bases_with_places(text)]
+    forms = [one for one in phrases("forms").find(text) if not any(a <= one.start < b for a, b in units)]
+    return bool(phrases("exceptions").find(text)) and not forms and not parts_named(text) & set(_MARKETS)
 
 
 def _without_packing(text: str) -> str:

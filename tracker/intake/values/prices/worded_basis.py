@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.values.figures.sheetsize import without_sheet_sizes
 from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.prices.basis import (
     BasisReading,
@@ -17,6 +18,7 @@ from tracker.intake.values.prices.basis import (
     unit_at,
 )
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.prices.sold_by_unit import is_sold_by_unit
 from tracker.intake.values.prices.tax import without_tax
 from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.words.fold import fold, tokens
@@ -32,10 +34,36 @@ def worded_basis(clause: str) -> BasisReading | None:
 
 
 def _parts(clause: str) -> Iterator[str]:
-    for piece in COMMA.split(clause):
+    pieces = COMMA.split(clause)
+    ahead = ["", *pieces]
+    own = [piece for before, piece in zip(ahead, pieces, strict=False) if not _is_of_orders(before)]
+    for piece in own if may_tell_a_unit(clause) else ():
         # 'Prices for one tonne and over' says how much is ordered.
         if not any(phrases("and_words").at(tokens(fold(piece)), more.first) for more in phrases("bracket").find(piece)):
             yield from between(piece, phrases("and_words").find(piece))
+
+
+def may_tell_a_unit(clause: str) -> bool:
+    """Whether a part that is nothing but a unit tells what prices are per: the clause speaks of prices, or beside it of
+    goods and delivery alone; 'a minimum applies, of 1 tonne' speaks of orders."""
+    others = [piece for piece in COMMA.split(clause) if _of_part(piece) is None]
+    about = _names_prices(clause) or _names_costs(clause) or bool(find_currencies(clause))
+    return about or all(map(_may_stand_by, others))
+
+
+def _is_of_orders(part: str) -> bool:
+    found = (phrases(section).find(part) for section in ("minimum", "order_words", "small_orders"))
+    return any(found) and not _names_prices(part)
+
+
+def _may_stand_by(part: str) -> bool:
+    """Beside a unit by itself: goods and how they are delivered, 'Folding boxboard, ex works, for one tonne'."""
+    included = find_delivery(part) is not None or bool(phrases("freight_included").find(part))
+    charged = bool(charges_named(part)) and not included
+    return not charged and not any(phrases(section).find(part) for section in _OF_OTHERS)
+
+
+_OF_OTHERS = ("minimum", "order_words", "packed", "lead_topic")
 
 
 def _of_part(part: str) -> BasisReading | None:
@@ -112,9 +140,10 @@ def _counted_at(found: list[Token], place: int, text: str) -> tuple[BasisReading
 
 
 def is_of_prices(clause: str) -> bool:
-    """Whether what a clause says to be per a unit are prices: it names them, or it names amounts and what they are
-    per, and nothing else. 'Cost per tonne of CO2' and 'figures are lb per 1,000 sq ft' are of something else."""
-    if _names_prices(clause):
+    """Whether what a clause says to be per a unit are prices: it names them, or by what goods are sold, or it names
+    amounts and what they are per, and nothing else. 'Cost per tonne of CO2' and 'figures are lb per 1,000 sq ft' are of
+    something else."""
+    if _names_prices(clause) or is_sold_by_unit(clause):
         return True
     found, per = tokens(fold(clause)), basis_span(clause)
     if per is None or not _names_costs(clause):
