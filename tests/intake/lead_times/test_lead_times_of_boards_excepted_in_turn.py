@@ -104,8 +104,10 @@ def test_what_another_board_is_excepted_from_is_not_said_of_it():
 @pytest.mark.parametrize(
     "note",
     [
-        "All grades 4 weeks except GD2 300 µm and below 2 weeks.", "Lead time 4 weeks except GD2 310 µm and below 2 weeks",
-        "Alle Sorten 4 Wochen außer GD2 bis 300 µm 2 Wochen.", "Alle Sorten 4 Wochen außer GD2 300 µm und darunter 2 Wochen",
+        "All grades 4 weeks except GD2 300 µm and below 2 weeks.",
+        "Lead time 4 weeks except GD2 310 µm and below 2 weeks",
+        "Alle Sorten 4 Wochen außer GD2 bis 300 µm 2 Wochen.",
+        "Alle Sorten 4 Wochen außer GD2 300 µm und darunter 2 Wochen",
         "Toutes qualités 4 semaines sauf GD2 jusqu'à 300 µm 2 semaines.",
         "Todas las calidades 4 semanas salvo GD2 hasta 300 µm 2 semanas.",
         "Alla kvaliteter 4 veckor utom GD2 upp till 300 µm 2 veckor.",

@@ -27,7 +27,8 @@ def test_the_time_of_today(text):
     [
         "Lead time now 4 weeks for rolls, normally 6 weeks for sheets.", "Lead time now 4 weeks, otherwise 6 weeks.",
         "Lead time normally 3 weeks from stock, currently 6 weeks for makings.",
-        "Lead time today 4 weeks (usually 3 weeks for truckloads).", "Lead time now 3 weeks, for rolls, usually 5 weeks.",
+        "Lead time today 4 weeks (usually 3 weeks for truckloads).",
+        "Lead time now 3 weeks, for rolls, usually 5 weeks.",
         "Lieferzeit derzeit 3 Wochen für Rollen, sonst 5 Wochen.", "Lieferzeit derzeit 3 Wochen, sonst 5 Wochen.",
         "Lieferzeit normal 3 Wochen ab Lager, derzeit 6 Wochen für Anfertigungen.",
         "Délai actuel 3 semaines pour bobines, normal 5 semaines pour feuilles.",
