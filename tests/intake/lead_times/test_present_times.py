@@ -49,7 +49,7 @@ def test_times_of_two_ways_are_none_for_all(text):
         "Die Lieferzeit beträgt derzeit ca. 3 Wochen nach Auftragseingang, normalerweise 2 Wochen.",
         "Le délai est actuellement de 3 semaines, normalement de 2 semaines.",
         "El plazo de entrega es actualmente de 3 semanas, normalmente de 2 semanas.",
-        "Leveranstiden är för närvarande ca 3 veckor, normalt 2 veckor.",
+        "Leveranstiden är för närvarande ca 3 veckor, normalt 2 veckor.", "Vår leveranstid är 3 veckor.",
     ],
 )  # fmt: skip
 def test_the_time_of_today_in_whole_sentences(text):

@@ -8,7 +8,7 @@ from functools import lru_cache
 from tracker.intake.values.times.lead import lead_text
 from tracker.intake.values.times.lead_from_order import counted_from
 from tracker.intake.values.times.times_in_words import counts_time
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Found, blanked
 
 _PARTS = re.compile(r",(?!\d)|[()]|\s[-–—/]\s(?!\d)")
@@ -39,7 +39,14 @@ def is_past(part: str) -> bool:
 
 
 def _kinds(part: str) -> set[str]:
-    return {match.value for match in phrases("present_times").find(part)}
+    return {match.value for match in _found(part)}
+
+
+def _found(part: str) -> list[Found[str]]:
+    """The words for then and now; the 'vår' of 'vår leveranstid' is no 'var'."""
+    listed = {word.casefold() for group in words("present_times").values() for word in group}
+    found = phrases("present_times").find(part)
+    return [one for one in found if (said := part[one.start : one.end]).isascii() or said.casefold() in listed]
 
 
 def _topic(part: str) -> str:
@@ -49,8 +56,8 @@ def _topic(part: str) -> str:
 def _is_only_a_time(part: str) -> bool:
     """'Lead time was 5 weeks after order', and why it is so; 'for makings' and 'from stock' say which board's it is."""
     part = _without_reason(part)
-    words = (phrases(section).find(part) for section in ("present_times", "copula", "articles"))
-    spans = [match.span for found in (*words, _own_topics(part)) for match in found]
+    found = (_found(part), phrases("copula").find(part), phrases("articles").find(part), _own_topics(part))
+    spans = [match.span for matches in found for match in matches]
     lead = lead_text(blanked(part, (*spans, *counted_from(part))).strip(" :.-–"))
     return lead is not None and lead.high > 0
 
