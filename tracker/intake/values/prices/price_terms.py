@@ -75,8 +75,8 @@ def price_and_terms(text: str) -> PriceTerms | None:
 
 
 def _terms(text: str) -> tuple[str, str, frozenset[Term]] | None:
-    """The order size and the other terms that a text says, one of each kind but for charges, and which kinds; None where
-    any of its parts says something else, or nothing does."""
+    """The order size and the other terms that a text says, one of each kind but for charges, and which kinds; None
+    where any of its parts says something else, or nothing does."""
     parts = [stripped for part in _PARTS.split(text) if (stripped := part.strip(" .-–—"))]
     kinds = [_kind(part) for part in parts]
     said = Counter[Term](kind for kind in kinds if kind is not None)
