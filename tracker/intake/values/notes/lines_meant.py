@@ -280,17 +280,9 @@ def _tells_others(rest: BoardsMeant) -> bool:
 
 
 TERMS = (
-    Delivery,
-    LeadTime,
-    LeadUnread,
-    Validity,
-    ChargeWords,
-    SaysMinimum,
-    LeastUnread,
-    SaysBasis,
-    SaysCurrency,
+    Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, LeastUnread, SaysBasis, SaysCurrency,
     DearerIfSmall,
-)
+)  # fmt: skip
 
 
 def _states_terms(text: str, rest: str) -> bool:
