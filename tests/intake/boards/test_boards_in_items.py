@@ -59,3 +59,20 @@ def test_a_number_that_contradicts_its_heading_is_asked_where_other_items_name_b
     chip, numbered = lines(rows).values()
     assert chip.offer.grade == "URB"
     assert "grade-unknown" in codes(numbered)
+
+
+@pytest.mark.parametrize(
+    ("language", "head", "items"),
+    [
+        ("en", ("Product", "Item", "Price"), ("Replaces SBS", "like CUK")),
+        ("de", ("Produkt", "Position", "Preis"), ("ersetzt GC1", "wie GD2")),
+        ("fr", ("Produit", "Pos.", "Prix"), ("remplace GC1", "comme GD2")),
+        ("es", ("Producto", "Pos.", "Precio"), ("sustituye a GC1", "como GD2")),
+        ("sv", ("Produkt", "Pos.", "Pris"), ("ersätter GC1", "som GD2")),
+    ],
+)
+def test_what_an_item_is_like_or_replaces_is_not_its_board(language, head, items):
+    rows = [["Ferrowick Board"], [TITLES[language]], [head[1], head[0], "µm", "g/m²", head[2]]]
+    rows += [[item, name, 770, 500, 716] for item, name in zip(items, ("Larkin", "Thornby"), strict=True)]
+    found = lines(rows).values()
+    assert [(line.offer.grade, str(line.state)) for line in found] == [(None, "question")] * 2

@@ -99,3 +99,31 @@ def test_the_smallest_order_of_boards_excepted_by_weight(note):
 def test_what_another_board_is_excepted_from_is_not_said_of_it():
     found = _lines("Lead time 3 weeks except SBS, 5 weeks, and GD2, ex works.")
     assert {line.offer.lead_days for line in found} == {None}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "All grades 4 weeks except GD2 300 µm and below 2 weeks.",
+        "Lead time 4 weeks except GD2 310 µm and below 2 weeks",
+        "Alle Sorten 4 Wochen außer GD2 bis 300 µm 2 Wochen.",
+        "Alle Sorten 4 Wochen außer GD2 300 µm und darunter 2 Wochen",
+        "Toutes qualités 4 semaines sauf GD2 jusqu'à 300 µm 2 semaines.",
+        "Todas las calidades 4 semanas salvo GD2 hasta 300 µm 2 semanas.",
+        "Alla kvaliteter 4 veckor utom GD2 upp till 300 µm 2 veckor.",
+    ],
+)  # fmt: skip
+def test_a_grade_is_excepted_up_to_a_measure(note):
+    assert _weeks(note) == [4, 4, 2, 4]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Lead time 4 weeks except GD2, net 30 days.", "Lieferzeit 4 Wochen außer GD2, Zahlung 30 Tage.",
+        "Délai 4 semaines sauf GD2, paiement à 30 jours.", "Plazo 4 semanas salvo GD2, pago a 30 días.",
+        "Leveranstid 4 veckor utom GD2, betalning 30 dagar.",
+    ],
+)  # fmt: skip
+def test_days_of_payment_are_not_the_time_of_the_boards_excepted(note):
+    assert _weeks(note) == [4, 4, None, None]

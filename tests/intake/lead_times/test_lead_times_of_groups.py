@@ -22,6 +22,9 @@ def below(first, second, *above):
         ("GC1 – 3 weeks", "GD2, 10 working days"),
         ("GC1 – 3 Wochen", "Graukarton (2 Wochen)"), ("GC1, 3 semaines", "GD2 (2 semaines)"),
         ("GC1, 3 semanas", "GD2 (2 semanas)"), ("GC1, 3 veckor", "GD2 (2 veckor)"),
+        ("SBS - 3 weeks", "CUK: 2 weeks"), ("SBS 18 pt - 3 weeks", "Folding boxboard — 2 weeks"),
+        ("GZ - 3 Wochen", "Graukarton: 2 Wochen"), ("SBS : 3 semaines", "GD – 2 semaines"),
+        ("SBS: 3 semanas", "GD - 2 semanas"), ("SBS: 3 veckor", "GD - 2 veckor"),
     ],
 )  # fmt: skip
 def test_a_time_behind_the_board_is_its_lead_time(first, second):
@@ -53,6 +56,14 @@ def test_what_else_is_timed_is_no_lead_time(heading):
     leads, told = below(heading, "GD2")
     assert leads == [None] * 3
     assert "lead-time-unread" not in told
+
+
+@pytest.mark.parametrize(
+    ("heading", "days"), [("SBS 2 - 3 weeks", None), ("SBS transit - 3 weeks", None), ("SBS - 2 - 3 weeks", (14, 21)),
+                          ("SBS: 2-3 weeks", (14, 21))],
+)  # fmt: skip
+def test_a_dash_that_spans_figures_and_one_behind_something_else(heading, days):
+    assert below(heading, "GD2")[0] == [days, days, None]
 
 
 @pytest.mark.parametrize("heading", ["GC1, 30 days", "GC1, 3 weeks after approval of samples"])

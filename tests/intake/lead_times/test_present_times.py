@@ -25,6 +25,40 @@ def test_the_time_of_today(text):
 @pytest.mark.parametrize(
     "text",
     [
+        "Lead time now 4 weeks for rolls, normally 6 weeks for sheets.", "Lead time now 4 weeks, otherwise 6 weeks.",
+        "Lead time normally 3 weeks from stock, currently 6 weeks for makings.",
+        "Lead time today 4 weeks (usually 3 weeks for truckloads).",
+        "Lead time now 3 weeks, for rolls, usually 5 weeks.",
+        "Lieferzeit derzeit 3 Wochen für Rollen, sonst 5 Wochen.", "Lieferzeit derzeit 3 Wochen, sonst 5 Wochen.",
+        "Lieferzeit normal 3 Wochen ab Lager, derzeit 6 Wochen für Anfertigungen.",
+        "Délai actuel 3 semaines pour bobines, normal 5 semaines pour feuilles.",
+        "Délai actuel 3 semaines, sinon 5 semaines.",
+        "Plazo actual 3 semanas para bobinas, normal 5 semanas para hojas.",
+        "Leveranstid nu 3 veckor för rullar, normalt 5 veckor för ark.", "Leveranstid nu 3 veckor, annars 5 veckor.",
+    ],
+)  # fmt: skip
+def test_times_of_two_ways_are_none_for_all(text):
+    assert lead_below(text) == UNREAD
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Lead time currently 3 weeks due to the rebuild, normally 2 weeks.",
+        "Lead time is currently about 3 weeks after receipt of order, usually 2 weeks.",
+        "Die Lieferzeit beträgt derzeit ca. 3 Wochen nach Auftragseingang, normalerweise 2 Wochen.",
+        "Le délai est actuellement de 3 semaines, normalement de 2 semaines.",
+        "El plazo de entrega es actualmente de 3 semanas, normalmente de 2 semanas.",
+        "Leveranstiden är för närvarande ca 3 veckor, normalt 2 veckor.", "Vår leveranstid är 3 veckor.",
+    ],
+)  # fmt: skip
+def test_the_time_of_today_in_whole_sentences(text):
+    assert lead_below(text) == (21, 21)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
         "Lead time was 5 weeks.", "Die Lieferzeit war 5 Wochen.", "Le délai était de 5 semaines.",
         "El plazo era de 5 semanas.", "Leveranstiden var 5 veckor.", "Lead time 3 weeks, standard 5 weeks.",
     ],

@@ -132,3 +132,14 @@ def test_a_note_on_the_sheets_of_some_is_no_unit_of_the_list():
             ["SBS C1S 26 x 38", 14, 59, 1248], [], ["M weights of other mills are lb per 1,000 sheets"]]  # fmt: skip
     (line,) = lines(rows).values()
     assert codes(line) == {"weight-basis-unknown"}
+
+
+@pytest.mark.parametrize(
+    ("head", "read"), [("Basis weight", False), ("Wt", True), ("Weight", True), ("M weight", True)]
+)
+def test_basis_weights_are_no_weights_of_sheets_whatever_the_title_says(head, read):
+    heads = ["Grade", head, "Size (in)", "USD/cwt"]
+    rows = [["SBS", 200, "28x40", 57], ["CUK", 210, "28x40", 45]]
+    found = lines([["M weights: lb per 1,000 sheets"], heads, *rows]).values()
+    assert ["weight-basis-unknown" in codes(line) for line in found] == [not read] * 2
+    assert [line.offer.grammage_gsm is not None for line in found] == [read] * 2

@@ -102,3 +102,29 @@ def test_a_title_about_the_market_tells_its_unit(title):
     rows = [[title], ["Grade", "g/m²", "µm", "Price"], ["GC1", 250, 400, 1250], ["GC2", 250, 430, 1210]]
     units = {(line.offer.currency, str(line.offer.basis)) for line in lines(rows).values()}
     assert units == ({("USD", "short_ton")} if "USD" in title else {("EUR", "tonne")})
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Market price for GC2 is up, freight included.", "The market is short, ex works only, 8 weeks.",
+     "Spot market prices, FOB mill, USD per short ton.", "Marktpreise sind gestiegen, frei Haus, USD je Tonne.",
+     "Der Markt ist knapp, nur ab Werk, 8 Wochen.", "Le marché est tendu, départ usine seulement, 8 semaines.",
+     "El mercado está tenso, solo en fábrica, 8 semanas.", "Marknaden är stram, endast fritt fabrik, 8 veckor."],
+)  # fmt: skip
+def test_what_has_no_subject_behind_the_market_is_of_the_market(note):
+    found = lines([*ROWS, [note]]).values()
+    assert {(line.offer.delivered, line.offer.lead_days, str(line.state)) for line in found} == {
+        (None, None, "accepted")
+    }
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Competitors offer 2 weeks, our lead time is 8 weeks.", "Other mills are sold out, our lead time is 8 weeks.",
+     "Andere Werke sind ausverkauft, unsere Lieferzeit beträgt 8 Wochen.",
+     "Les autres usines sont fermées, notre délai de livraison est de 8 semaines.",
+     "Otros proveedores están cerrados, nuestro plazo de entrega es de 8 semanas.",
+     "Andra bruk är stängda, vår leveranstid är 8 veckor."],
+)  # fmt: skip
+def test_our_own_time_behind_others_is_ours(note):
+    assert [offer.lead_days for offer in offers(note)] == [(56, 56)] * 3

@@ -170,3 +170,35 @@ def test_what_is_no_price_with_terms(text):
 
 def test_sizes_are_told_from_other_terms():
     assert price_and_terms("$1,140/ST TL (4 weeks)") == PriceTerms("$1,140/ST", "TL", "4 weeks")
+
+
+@pytest.mark.parametrize(
+    ("told", "head", "beside", "least", "days"),
+    [
+        ("€1140/t (min 10 t)", "Lead time", "4 weeks", 10000, (28, 28)),
+        ("€1140/t (4 weeks)", "Minimum order", "10 t", 10000, (28, 28)),
+        ("€1140/t (4 weeks)", "Remarks", "in sheets", None, (28, 28)),
+        ("€1140/t (4 weeks)", "Remarks", "min 10 t", 10000, (28, 28)),
+        ("1140 €/t (mind. 10 t)", "Lieferzeit", "4 Wochen", 10000, (28, 28)),
+        ("1140 €/t (4 Wochen)", "Bemerkungen", "in Bogen", None, (28, 28)),
+        ("1 140 €/t (minimum 10 t)", "Délai", "4 semaines", 10000, (28, 28)),
+        ("1140 €/t (mínimo 10 t)", "Plazo de entrega", "4 semanas", 10000, (28, 28)),
+        ("1 140 €/t (minst 10 t)", "Leveranstid", "4 veckor", 10000, (28, 28)),
+    ],
+)
+def test_terms_of_another_kind_than_the_columns_beside_are_taken(told, head, beside, least, days):
+    rows = [["Grade", "g/m²", "Price", head], ["GC1", 300, told, beside]]
+    offer = lines(rows)["C2"].offer
+    assert (float(offer.price), offer.minimum_kg and float(offer.minimum_kg), offer.lead_days) == (1140, least, days)
+
+
+@pytest.mark.parametrize(
+    ("told", "head", "beside"),
+    [
+        ("€1140/t (min 10 t)", "Remarks", "min 5 t"), ("€1,140/t (min 10 t)", "Minimum order", "5 t"),
+        ("€1140/t (min 10 t, 4 weeks)", "Lead time", "3 weeks"), ("€1,140/t (4 weeks)", "Remarks", "allow 6 weeks"),
+        ("€1140/t +3% energy", "Remarks", "energy surcharge 5%"),
+    ],
+)  # fmt: skip
+def test_terms_of_the_same_kind_as_beside_are_asked_about(told, head, beside):
+    assert str(lines([["Grade", "g/m²", "Price", head], ["GC1", 300, told, beside]])["C2"].state) == "question"

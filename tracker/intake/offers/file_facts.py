@@ -16,6 +16,7 @@ from tracker.intake.offers.boards.legend import (
 )
 from tracker.intake.offers.boards.weights_noted import units_noted, weights_around, weights_of_file
 from tracker.intake.offers.notes.scope import Level
+from tracker.intake.offers.orders.loads_told import loads_told, loads_told_of_grades
 from tracker.intake.offers.orders.sizes_named import sizes_named
 from tracker.intake.offers.prices.money_named import money_named
 from tracker.intake.offers.prices.of_all_prices import names_all_prices
@@ -29,7 +30,6 @@ from tracker.intake.values.figures.numbers import SignEvidence
 from tracker.intake.values.firms.addresses import abroad
 from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.dated import SaysDate
 from tracker.intake.values.notes.statements import (
     Remark,
@@ -40,10 +40,8 @@ from tracker.intake.values.notes.statements import (
     statements,
 )
 from tracker.intake.values.orders.brackets import Bracket
-from tracker.intake.values.orders.each_load import is_open, weighed_by_board
-from tracker.intake.values.orders.loads import WHOLE_LOADS, load_at_end, load_definitions
 from tracker.intake.values.orders.loads_priced import priced_alike
-from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
+from tracker.intake.values.orders.masses import Mass, find_mass_units
 from tracker.intake.values.orders.thousands import unit_of_thousands
 from tracker.intake.values.prices.basis import find_basis, is_tonelada
 from tracker.intake.values.prices.currency import DOLLARS, find_currencies
@@ -51,7 +49,6 @@ from tracker.intake.values.times.dates import DateOrder, date_order, ordered
 from tracker.intake.values.times.lead import LeadUnit
 from tracker.intake.values.times.lead_units import lead_unit_said
 from tracker.intake.words.fold import fold
-from tracker.intake.words.lists import phrases
 from tracker.trade.offer import Answers
 from tracker.trade.quantities import MassUnit, WeightUnit
 
@@ -78,6 +75,7 @@ class FileFacts:
     dollars_of_all: frozenset[str] = frozenset()
     abroad: bool = False
     loads: dict[str, Mass] = field(default_factory=dict)
+    loads_of_grades: dict[str, dict[str, Mass]] = field(default_factory=dict)
     loads_alike: bool = False
     sizes: dict[str, Bracket] = field(default_factory=dict)
     says_minimum: bool = False
@@ -127,7 +125,8 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.abroad = any(map(abroad, texts))
     facts.says_minimum = any(isinstance(one, SaysMinimum) for text in texts for one in statements(text))
     facts.lead_unit = _lead_unit(texts)
-    facts.loads = _loads(texts)
+    facts.loads = loads_told(texts)
+    facts.loads_of_grades = loads_told_of_grades(texts)
     facts.loads_alike = any(map(priced_alike, texts))
     facts.sizes = sizes_named(texts)
     facts.order_units = _order_units(texts)
@@ -156,6 +155,8 @@ def facts_for(read: ReadTable, facts: FileFacts, levels: Sequence[Level]) -> Fil
     'On this page a ton is 2,000 lb' holds there, whatever another page says, as what that says weights are in does.
     `levels`: what stands around the table, from the nearest words on."""
     facts = replace(facts, grades_in_rows=_grades_in_rows(read, facts))
+    only = _only_grade(read)
+    facts = replace(facts, loads={**facts.loads_of_grades.get(only, {}), **facts.loads}) if only else facts
     sheet = next((one for one in facts.sheets if read in one.tables), None)
     if sheet is not None:
         weights = weights_around(read, sheet, levels) or facts.weights
@@ -177,6 +178,13 @@ def _grades_in_rows(read: ReadTable, facts: FileFacts) -> frozenset[str]:
     named = (find_grade(text) for text in {cell.text for cell in cells})
     readings = [*(reading for reading in named if reading is not None), *facts.names.values()]
     return frozenset(grade for reading in readings for grade in reading.grades)
+
+
+def _only_grade(read: ReadTable) -> str:
+    """The grade that the table's every row names; '' where one names none, or another."""
+    cells = [cell for column in read.columns.of(Role.PRODUCT, Role.GRADE) for cell in read.cells(column)]
+    grades = {"" if (named := find_grade(cell.text)) is None else named.grade or "" for cell in cells}
+    return grades.pop() if len(grades) == 1 and len(cells) >= len(read.table.rows) else ""
 
 
 def _sign(sheets: Iterable[ReadSheet]) -> str | None:
@@ -224,30 +232,6 @@ def _dollars(text: str) -> Iterator[str]:
             yield reading.code
 
 
-def _loads(texts: Iterable[str]) -> dict[str, Mass]:
-    """What a truckload, half of one, pallet or roll weighs: 'Truckload = 40,000 lb'. Said two ways, it says nothing."""
-    found: dict[str, set[Mass]] = {}
-    by_board: set[str] = set()
-    for text in texts:
-        by_board |= weighed_by_board(text)
-        for clause in clauses(text):
-            loads = {match.value for match in phrases("bracket").find(clause)} & {*WHOLE_LOADS, "pallet", "roll"}
-            # '5 t to 1/2 truck' weighs no truck.
-            masses = () if _FRACTION.search(clause) else find_masses(clause)
-            whole = len(loads) == 1 and loads.issubset(WHOLE_LOADS) and load_at_end(clause) is None
-            if whole and len(masses) == 1 and not is_open(clause, masses[0]):
-                found.setdefault(loads.pop(), set()).add(masses[0])
-        for definition in load_definitions(text):
-            if definition.weight is not None:
-                found.setdefault(definition.kind, set()).add(definition.weight)
-            if definition.begins is not None:
-                found.setdefault(definition.kind, set()).add(definition.begins)
-            if definition.full_load is not None:
-                found.setdefault("truckload", set()).add(definition.full_load)
-    return {load: masses.pop() for load, masses in found.items() if len(masses) == 1 and load not in by_board}
-
-
-_FRACTION = re.compile(r"[½¼¾⅓⅔]|(?<![\d/])\d/\d(?![\d/])")
 _PARTED = re.compile(r",(?!\d)|;|\s[-–—]\s")
 _NAMES_ORDERS = 0.6
 

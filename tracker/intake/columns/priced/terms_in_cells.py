@@ -4,14 +4,22 @@ So they are read as those that a row says beside its price. A list too long to b
 so are the cells of several prices, whose terms are not those of the whole row: they are asked about.
 """
 
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Columns, Kind
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Table
+from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
+from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.orders.minimum import LeastUnread, find_minimum
 from tracker.intake.values.prices.money import price_text
-from tracker.intake.values.prices.price_terms import PriceTerms, price_and_terms
+from tracker.intake.values.prices.price_terms import PriceTerms, Term, price_and_terms
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_remarked import lead_remarked
+from tracker.intake.values.times.lead_unread import LeadUnread
 
 
 def with_terms_apart(table: Table, columns: Columns) -> tuple[Table, Columns]:
@@ -21,11 +29,13 @@ def with_terms_apart(table: Table, columns: Columns) -> tuple[Table, Columns]:
         return table, columns
     price, view = offers[0].index, table.view
     remarks = [column.index for column in columns.of(Role.REMARKS)]
+    told = (
+        (row.index, view.rows[row.index], _terms_of(view.rows[row.index].get(price), columns)) for row in table.rows
+    )
     found = {
-        row.index: terms
-        for row in table.rows
-        if (terms := _terms_of(view.rows[row.index].get(price), columns)) is not None
-        and not (terms.remark and any(index in view.rows[row.index] for index in remarks))
+        number: terms
+        for number, cells, terms in told
+        if terms is not None and terms.kinds.isdisjoint(_remarked(cells[at].text for at in remarks if at in cells))
     }
     if not found:
         return table, columns
@@ -53,9 +63,25 @@ def _terms_of(cell: Cell | None, columns: Columns) -> PriceTerms | None:
     if said is None or not said.amounts or not (said.rest or said.is_range):
         return None
     terms = price_and_terms(cell.text)
-    told = columns.of(*ORDER_SIZES) if terms is not None and terms.size else ()
-    told += columns.of(Role.MINIMUM, Role.LEAD_TIME) if terms is not None and terms.remark else ()
-    return None if told else terms
+    if terms is None or any(columns.of(*_FOR.get(kind, ())) for kind in terms.kinds):
+        return None
+    return terms
+
+
+_FOR = {Term.SIZE: ORDER_SIZES, Term.LEAST: (Role.MINIMUM,), Term.LEAD: (Role.LEAD_TIME,)}
+"""The columns that are for such a term: what a cell says beside them may be another."""
+
+
+def _remarked(remarks: Iterable[str]) -> Iterator[Term]:
+    """What a row's remarks say of the same kind, be it read or not; 'in sheets' says none of them."""
+    for remark in remarks:
+        said = statements(remark)
+        if lead_remarked(remark) is not None or any(isinstance(one, LeadTime | LeadUnread) for one in said):
+            yield Term.LEAD
+        if find_minimum(remark) is not None or any(isinstance(one, SaysMinimum | LeastUnread) for one in said):
+            yield Term.LEAST
+        if charges_named(remark) or any(isinstance(one, ChargeWords) for one in said):
+            yield Term.CHARGE
 
 
 def _laid_out(cells: dict[int, Cell], price: int, terms: PriceTerms, behind: int) -> dict[int, Cell]:

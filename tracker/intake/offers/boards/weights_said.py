@@ -5,7 +5,8 @@ from tracker.intake.columns.column import Column
 from tracker.intake.offers.boards.weights_noted import weights_below
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.scope import Scope
-from tracker.intake.values.boards.weights_told import WeightBasis
+from tracker.intake.values.boards.weights_told import UNTOLD, WeightBasis
+from tracker.intake.words.lists import phrases
 
 
 def weights_in(column: Column, scope: Scope, facts: FileFacts) -> WeightBasis:
@@ -16,7 +17,10 @@ def weights_in(column: Column, scope: Scope, facts: FileFacts) -> WeightBasis:
     if column.weight_units or column.ream is not None:
         return WeightBasis(column.weight_units, column.ream)
     noted = facts.weights_noted.get(column.index)
-    return facts.weights if noted is None else WeightBasis((noted,))
+    if noted is not None:
+        return WeightBasis((noted,))
+    # Whatever a title says, what a head calls basis weights are no weights of sheets.
+    return UNTOLD if facts.weights.of_sheets and phrases("basis_weights").find(column.text) else facts.weights
 
 
 def _of_rows(scope: Scope) -> WeightBasis | None:

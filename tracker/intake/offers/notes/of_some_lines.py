@@ -61,7 +61,7 @@ class OfSomeLines:
         self._of_codes = {words: coded for words in every if (coded := codes.meant(words))}
         self._of_boards = {words: meant for words, meant in known.items() if meant.boards is not None}
         self._of_rows = {words: meant for words, meant in known.items() if meant.boards is None}
-        self._of_rows |= {words: LinesMeant(meant.rest, name=meant.code) for words, meant in self._of_codes.items()}
+        self._of_rows |= {words: LinesMeant(meant.rest) for words, meant in self._of_codes.items()}
 
     def of_row(self, whole: WholeRow) -> frozenset[Words]:
         """The texts about this row by its number or name."""
@@ -100,7 +100,7 @@ def _surely_holds(meant: LinesMeant, draft: Draft) -> bool:
 
 
 def _holds_code(cells: Mapping[int, Cell], meant: CodeMeant) -> bool:
-    return meant.column in cells and fold(cells[meant.column].text.strip()) == meant.code
+    return meant.column in cells and fold(cells[meant.column].text.strip()) in meant.codes
 
 
 def _may_hold(meant: LinesMeant, draft: Draft) -> bool:

@@ -7,7 +7,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Scope
-from tracker.intake.offers.orders.order_terms import drop_told, still_told, ton_of
+from tracker.intake.offers.orders.order_terms import drop_told, small_orders_cost_more, still_told, ton_of
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
@@ -16,6 +16,7 @@ from tracker.intake.values.orders.masses import Mass
 from tracker.intake.values.orders.small_orders import DearerIfSmall, size_of_small
 from tracker.intake.values.orders.terms_by_size import DeliveredFrom, SmallOrderCharge
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
+from tracker.trade.offer import Note, NoteCode
 
 
 class _Orders(Enum):
@@ -71,6 +72,10 @@ def _charges_of_small(draft: Draft, scope: Scope, facts: FileFacts) -> tuple[Sai
             charged.append(Said(said.value.charge, said.where, said.words))
         if orders is not None:
             drop_told(draft, {said.value.words})
+        elif not any(said.value.words in note.text for note in draft.notes):
+            # 'Energy surcharge $20/ST below 10,000 lb', where the price is for smaller and larger orders.
+            told = small_orders_cost_more(said.value.words)
+            draft.notes.append(Note(NoteCode.BRACKET_UNREAD, said.where, told))
     unread = (said for said in scope.nearest(DearerIfSmall) if still_told(draft, said.value.words))
     return (*charged, *(_not_certain(said) for said in unread if _may_cost_more(said.value.words, draft, facts)))
 

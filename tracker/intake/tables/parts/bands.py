@@ -170,7 +170,7 @@ def _goes_with_every_row(part: View, view: View, row: int) -> bool:
 
 
 def _is_sentence(text: str) -> bool:
-    """'All are shipped freight collect', or 'A = EUR/t' of a key, and neither '232 lb/3000 sq ft' nor 'Coated unbleached
+    """'All are shipped freight collect', or 'A = EUR/t' of a key; neither '232 lb/3000 sq ft' nor 'Coated unbleached
     kraft carrier'."""
     words = sum(word.strip(".,;:").isalpha() for word in text.split())
     return (words >= _WORDS_OF_A_SENTENCE and find_grade(text) is None) or " = " in text

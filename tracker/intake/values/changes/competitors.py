@@ -3,21 +3,23 @@ prices of the list that it stands in, neither of their currency nor of freight o
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
+from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.amounts_named import names_amount
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import tokens_of
+from tracker.intake.words.phrases import Found, tokens_of
 
 _AHEAD, _OURS = "ahead", "ours"
 """Keys of the word list: words before the name of such others, and for the vendor himself."""
 _SOME, _MARKET = "any", "market"
 """Others who sell, with terms of their own; and the market, which has prices at most."""
 _PRICE, _LINKS = "price", "links"
+_LEADING = (_AHEAD, _LINKS, _OURS)
 _FEWEST = 5
 """Words of a sentence; what has less is a title or a label."""
 
@@ -40,11 +42,13 @@ def without_competitors(text: str) -> str:
 
 @dataclass(frozen=True, slots=True)
 class _Theirs:
-    """A part about others: who they are, its words, and whether it names an amount of money."""
+    """A part about others: who they are, its words, whether it names an amount of money, and whether what stands
+    behind it went on about them."""
 
     who: str
     words: str
     priced: bool
+    goes_on: bool = False
 
 
 def _own_parts(clause: str) -> str:
@@ -54,11 +58,13 @@ def _own_parts(clause: str) -> str:
         who = _begins_with(part)
         if who in (_SOME, _MARKET):
             theirs = _Theirs(who, part, names_amount(part))
-        elif theirs is None or who == _OURS:
+        elif theirs is None or who == _OURS or _is_ours(part):
             theirs = None
             kept.append(part)
         else:
-            kept += _of_whom(part, theirs)
+            left = list(_of_whom(part, theirs))
+            theirs = theirs if left else replace(theirs, goes_on=True)
+            kept += left
     return clause if len(kept) == len(_parts(clause)) else ",".join(kept).strip(" ,")
 
 
@@ -66,16 +72,23 @@ def _of_whom(part: str, before: _Theirs) -> Iterator[str]:
     """What a part behind one about others leaves for these prices.
 
     Whoever tells what others ask may go on with their terms: only what has prices for its subject is the vendor's then.
-    The market alone has none to go on with. Behind 'Other mills are sold out' a lead time is the vendor's or theirs,
-    and is left one sentence with it, which gives none for certain.
+    The market alone has none to go on with, but for what has no subject either: 'Market price for CUK is up, freight
+    included'. Behind 'Other mills are sold out' a lead time is the vendor's or theirs, and is left one sentence with
+    it, which gives none for certain.
     """
-    topic = _topic(part)
-    if topic == _PRICE or (before.who == _MARKET and not before.priced):
+    topic = None if _is_freight_of(part, before) else _topic(part)
+    if topic == _PRICE or (before.who == _MARKET and not before.priced and topic is not None):
         yield part
     elif not before.priced and topic is not None:
         yield f"{part} … {before.words.strip()}"
-    elif not before.priced and _is_only_a_unit(part):
+    elif not (before.priced or before.goes_on) and _is_only_a_unit(part):
         yield part
+
+
+def _is_freight_of(part: str, before: _Theirs) -> bool:
+    """The 'freight included' of 'Market price for CUK is up, freight included'; a charge of some amount is the
+    vendor's."""
+    return bool(phrases("price_words").find(before.words) and find_delivery(part)) and not names_amount(part)
 
 
 def _is_only_a_unit(part: str) -> bool:
@@ -97,16 +110,25 @@ def _unlinked(part: str) -> list[str]:
     return [*pieces, part[start:]]
 
 
+def _is_ours(part: str) -> bool:
+    """'Our lead time is 8 weeks' says whose it is."""
+    first = [match.value for match in _subjects(part)]
+    return _OURS in first and first[-1] not in _LEADING
+
+
 def _topic(part: str) -> str | None:
     """What of the vendor's own terms a part begins with, behind articles and the like; None for anything else."""
+    last = next(reversed(list(_subjects(part))), None)
+    return None if last is None or last.value in _LEADING else last.value
+
+
+def _subjects(part: str) -> Iterator[Found[str]]:
+    """The words that a part begins with, up to its subject."""
     found = tokens_of(part)
-    topics = phrases("own_subjects")
-    place = 0
-    while (match := topics.at(found, place)) is not None:
-        if match.value not in (_AHEAD, _LINKS):
-            return match.value
-        place = match.after
-    return None
+    match = phrases("own_subjects").at(found, 0)
+    while match is not None:
+        yield match
+        match = phrases("own_subjects").at(found, match.after) if match.value in _LEADING else None
 
 
 def _begins_with(part: str) -> str | None:

@@ -53,11 +53,12 @@ def _on_a_condition(clause: str) -> bool:
 def _charged(part: str) -> bool:
     """Of delivery or freight; 'fuel at cost' and 'at no cost' leave the freight where it is."""
     conditions = phrases("freight_conditions").find(part)
-    # The 'frais' of 'aux frais du client' are no charge of another kind.
+    # The 'frais' of 'aux frais du client' are no charge of another kind, nor is the 'duty' of 'delivered duty paid'.
+    spans = [one.span for one in (*conditions, *terms_in(part))]
     named = {
         match.value
         for match in phrases("charges").find(part)
-        if not any(one.start <= match.start < one.end for one in conditions)
+        if not any(start <= match.start < end for start, end in spans)
     }
     return bool(conditions) and (not named or "freight" in named)
 

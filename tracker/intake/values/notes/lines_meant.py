@@ -22,6 +22,7 @@ from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import of_excepted
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.minimum import LeastUnread
+from tracker.intake.values.orders.small_orders import DearerIfSmall
 from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime, lead_text
@@ -286,7 +287,10 @@ def _tells_others(rest: BoardsMeant) -> bool:
     return rest.grade is not None or any(told)
 
 
-TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, LeastUnread, SaysBasis, SaysCurrency)
+TERMS = (
+    Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, LeastUnread, SaysBasis, SaysCurrency,
+    DearerIfSmall,
+)  # fmt: skip
 
 
 def _states_terms(text: str, rest: str) -> bool:

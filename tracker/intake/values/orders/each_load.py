@@ -2,10 +2,13 @@
 the board', '750 kg to the pallet'; and what says that it is no weight of each of them."""
 
 import re
+from collections.abc import Callable, Iterator
 from functools import lru_cache
 
-from tracker.intake.values.boards.grade import names_grade
-from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.boards.boards_meant import boards_meant
+from tracker.intake.values.boards.grade import find_grade, names_grade
+from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.masses import Mass, find_masses, mass_text
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found, outside, without
@@ -44,9 +47,48 @@ def weight_ahead(before: str) -> Mass | None:
 
 def said_of_some(clause: str, defining: str) -> bool:
     """'GC1 pallets weigh 750 kg', 'Pallets weigh 750 kg, GD2 800 kg', '… except GD2': no weight of every load."""
-    if names_grade(defining) or excepts_boards(clause) or _of_the_least(defining):
+    if names_boards(defining) or excepts_boards(clause) or _of_the_least(defining):
         return True
-    return any(names_grade(part) and find_masses(part) for part in re.split(r",(?!\d)", clause) if defining not in part)
+    return any(_weighs_some(part, names_boards) for part in COMMA.split(clause) if defining not in part)
+
+
+def _weighs_some(part: str, names: Callable[[str], bool]) -> bool:
+    """'GD2 800 kg'; 'minimum for GD2 5 t' is an order."""
+    return names(part) and bool(find_masses(part)) and not phrases("minimum").find(part)
+
+
+def names_boards(part: str) -> bool:
+    """Whether a part names a grade, or what boards measure: '24 pt 1,800 lb', 'ab 350 g/m² 900 kg'."""
+    return names_grade(part) or names_measures(part)
+
+
+def names_measures(part: str) -> bool:
+    """Whether a part names boards by what they measure."""
+    for mass in find_masses(part):
+        # '1,800 lb' may be a basis weight.
+        part = part.replace(mass.words, " ", 1)
+    return bool(boards_meant(part).spans)
+
+
+def grade_of_load(defining: str) -> str | None:
+    """'SBS pallets weigh 2,000 lb' is true of SBS; None where a measure tells the boards as well."""
+    named = find_grade(defining)
+    ahead, _, behind = defining.partition(named.words) if named is not None else (defining, "", "")
+    return None if named is None or names_boards(f"{ahead} {behind}") else named.grade
+
+
+def led_by_a_kind(ahead: str) -> bool:
+    """Whether a word right before a load says which of them is meant: 'half pallets', 'damaged pallets'. 'Our full
+    pallets' are all of them, and 'SBS pallets' those of a board."""
+    word = _LAST_WORD.search(ahead)
+    return word is not None and word[1] in rest_of(ahead, (), *_BEFORE_LOADS).split()[-1:]
+
+
+_LAST_WORD = re.compile(r"(?<!\w)([^\W\d_]+)(?:\s+|-)$")
+_BEFORE_LOADS = (
+    "whole_loads", "onto_loads", "packers", "weighs", "exact_loads", "all_of_them", "about_lines", "forms", "grades",
+    "grade_codes", "articles", "range.and",
+)  # fmt: skip
 
 
 def excepts_boards(clause: str) -> bool:
@@ -81,10 +123,22 @@ def _of_the_least(defining: str) -> bool:
 def weighed_by_board(text: str) -> frozenset[str]:
     """The loads that weigh something else for some boards: 'Pallets of GD2 hold 800 kg'. What a list says of all of
     them may be meant for the others only."""
-    parts = (part for clause in clauses(text) for part in re.split(r",(?!\d)", clause))
-    of_boards = (part for part in parts if names_grade(part) and find_masses(part))
-    loads = (match.value for part in of_boards for match in phrases("bracket").find(part))
-    return frozenset(load for load in loads if load in EACH)
+    return frozenset(load for clause in clauses(text) for load in _weighed_where(names_boards, clause))
+
+
+@lru_cache(maxsize=4096)
+def weighed_by_measure(text: str) -> frozenset[str]:
+    """Those of 'Pallets of 24 pt hold 1,800 lb'. What is said of those of a grade may be meant for its others only."""
+    return frozenset(load for clause in clauses(text) for load in _weighed_where(names_measures, clause))
+
+
+def _weighed_where(names: Callable[[str], bool], clause: str) -> Iterator[str]:
+    """'Pallets weigh 800 kg, from 350 g/m² 900 kg': a part without a load of its own goes on with the one before."""
+    loads: set[str] = set()
+    for part in COMMA.split(clause):
+        loads = {match.value for match in phrases("bracket").find(part) if match.value in EACH} or loads
+        if _weighs_some(part, names):
+            yield from loads
 
 
 def is_open(clause: str, mass: Mass) -> bool:

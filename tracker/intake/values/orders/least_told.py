@@ -173,7 +173,7 @@ def _further(part: Part, told: list[Told]) -> list[Told]:
         return []
     (mass, (start, _)), *others = part.masses
     grades = _grades(part.text)
-    if _once_ahead(part.text[:start]) is not None or _says_again(mass, grades, told):
+    if _once_ahead(part.text[:start], "was_once", "in_steps") is not None or _says_again(mass, grades, told):
         return []
     named = any(one.grades for one in told)
     of_the_others = [match.span for match in phrases("the_others").find(part.text)] if named else []

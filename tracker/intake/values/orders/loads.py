@@ -10,6 +10,8 @@ from tracker.intake.values.orders.brackets import Bracket, bracket_text
 from tracker.intake.values.orders.each_load import (
     EACH,
     excepts_boards,
+    grade_of_load,
+    led_by_a_kind,
     made_up,
     may_be_most,
     said_of_some,
@@ -28,13 +30,14 @@ LOADS = (*VEHICLES, *EACH)
 class LoadDefinition:
     """A kind of load ('truckload', 'part_load', 'half_load', 'pallet', 'roll').
 
-    Either its `bracket` of weights, or what `each` of them weighs.
+    Either its `bracket` of weights, or what `each` of them weighs. `grade`: the one whose pallets or rolls they are.
     """
 
     kind: str
     words: str
     bracket: Bracket | None = None
     each: Mass | None = None
+    grade: str | None = None
 
     @property
     def weight(self) -> Mass | None:
@@ -67,19 +70,35 @@ _SIGN = re.compile(r"\s*(?:[:=]|-\s|–\s)\s*")
 @lru_cache(maxsize=4096)
 def load_definitions(text: str) -> tuple[LoadDefinition, ...]:
     """The loads that a note defines by weight. () where it defines none."""
+    return tuple(one for one in _all_definitions(text) if one.grade is None)
+
+
+@lru_cache(maxsize=4096)
+def loads_of_grades(text: str) -> tuple[LoadDefinition, ...]:
+    """What each pallet or roll of one grade weighs: 'SBS pallets weigh 2,000 lb'."""
+    return tuple(one for one in _all_definitions(text) if one.grade is not None)
+
+
+def _all_definitions(text: str) -> list[LoadDefinition]:
     found: list[LoadDefinition] = []
     for clause in clauses(text):
         parts = [one for part in re.split(r",(?!\d)", clause) for one in _each_load(part.strip())]
         told = filter(None, map(_definition, (*parts, *_said_of_the_load_before(clause))))
         some = excepts_boards(clause) or may_be_most(clause)
-        found += (one for one in told if not some and (one.each is None or not said_of_some(clause, one.words)))
-    return tuple(found)
+        for one in () if some else told:
+            if one.each is None or not said_of_some(clause, one.words):
+                found.append(one)
+            elif (grade := grade_of_load(clause)) is not None:
+                found.append(replace(one, grade=grade))
+    return found
 
 
 def _said_of_the_load_before(clause: str) -> list[str]:
     """'A roll weighs 800 kg' of 'A roll is 40 in wide and weighs 800 kg', where one load alone is spoken of."""
     named = [match for match in phrases("bracket").find(clause) if match.value in LOADS]
     if len({match.value for match in named}) != 1:
+        return []
+    if led_by_a_kind(clause[: named[0].start]):
         return []
     load = clause[named[0].start : named[0].end]
     joints = re.finditer(rf"\s{pattern('range', 'and')}\s|,(?!\d)\s*", clause[named[-1].end :], re.IGNORECASE)
@@ -111,6 +130,8 @@ def _definition(text: str) -> LoadDefinition | None:
     if not named or len({match.value for match in named}) != 1:
         return None
     kind = named[0].value
+    if kind in EACH and led_by_a_kind(part[: named[0].start]):
+        return None
     each = weight_ahead(part[: named[0].start]) if kind in EACH else None
     if each is not None:
         return LoadDefinition(kind, text, each=each)

@@ -7,7 +7,7 @@ All of what stands behind the price must be read, for the word that is not may b
 import re
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import lru_cache
 
@@ -25,21 +25,24 @@ from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import blanked
 
 
-@dataclass(frozen=True, slots=True)
-class PriceTerms:
-    """`price`: the text of the price alone. `size`: the words for the size of the orders that it is for, '' where none
-    stand there; `remark`: those for the smallest order, the lead time and what comes on top of it."""
+class Term(StrEnum):
+    """What is said behind a price."""
 
-    price: str
-    size: str = ""
-    remark: str = ""
-
-
-class _Term(StrEnum):
     SIZE = "order size"
     LEAST = "smallest order"
     LEAD = "lead time"
     CHARGE = "charge"
+
+
+@dataclass(frozen=True, slots=True)
+class PriceTerms:
+    """`price`: the text of the price alone. `size`: the words for the size of the orders that it is for, '' where none
+    stand there; `remark`: those for the smallest order, the lead time and what comes on top of it. `kinds`: which."""
+
+    price: str
+    size: str = ""
+    remark: str = ""
+    kinds: frozenset[Term] = field(default=frozenset(), compare=False)
 
 
 _LONGEST, _AHEAD = 100, 12
@@ -71,35 +74,35 @@ def price_and_terms(text: str) -> PriceTerms | None:
     return None
 
 
-def _terms(text: str) -> tuple[str, str] | None:
-    """The order size and the other terms that a text says, one of each kind but for charges; None where any of its
-    parts says something else, or nothing does."""
+def _terms(text: str) -> tuple[str, str, frozenset[Term]] | None:
+    """The order size and the other terms that a text says, one of each kind but for charges, and which kinds; None
+    where any of its parts says something else, or nothing does."""
     parts = [stripped for part in _PARTS.split(text) if (stripped := part.strip(" .-–—"))]
     kinds = [_kind(part) for part in parts]
-    said = Counter(kind for kind in kinds if kind is not None)
-    if not parts or None in kinds or any(count > 1 for kind, count in said.items() if kind is not _Term.CHARGE):
+    said = Counter[Term](kind for kind in kinds if kind is not None)
+    if not parts or None in kinds or any(count > 1 for kind, count in said.items() if kind is not Term.CHARGE):
         return None
-    sizes = [part for part, kind in zip(parts, kinds, strict=True) if kind is _Term.SIZE]
-    return "".join(sizes), "; ".join(part for part in parts if part not in sizes)
+    sizes = [part for part, kind in zip(parts, kinds, strict=True) if kind is Term.SIZE]
+    return "".join(sizes), "; ".join(part for part in parts if part not in sizes), frozenset(said)
 
 
-def _kind(part: str) -> _Term | None:
+def _kind(part: str) -> Term | None:
     """What a part says and no more; None where that is not certain."""
     return next(_kinds(part), None)
 
 
-def _kinds(part: str) -> Iterator[_Term]:
+def _kinds(part: str) -> Iterator[Term]:
     if _is_charge(part):
-        yield _Term.CHARGE
+        yield Term.CHARGE
     if find_minimum(part) is not None:
-        yield _Term.LEAST
+        yield Term.LEAST
     size = bracket_text(part)
     if size is not None and size.not_weight in _SIZES and not (size.alone or _ONE_FIGURE.fullmatch(part)):
-        yield _Term.SIZE
+        yield Term.SIZE
     lead, remarked = lead_text(part), lead_remarked(part)
     if lead is not None and isinstance(remarked, LeadTime) and remarked.days == lead.days:
         # '30 days' by itself may be those of payment, and is no lead time in a remark.
-        yield _Term.LEAD
+        yield Term.LEAD
 
 
 _SIZES = ("", PIECES_OR_TONS, *VEHICLES)

@@ -56,7 +56,8 @@ def _tells_when(figures: str, said: Found[str]) -> bool:
     behind = _FIGURE.search(figures, said.end)
     if behind is not None and not rest_of(figures[said.end : behind.start()], (), *_BETWEEN):
         between = figures[said.end : behind.start()]
-        return _is_led(between) or (not between.strip() and _is_counted_from_order(figures[behind.start() :]))
+        counted = not between.strip() and _is_counted_from_order(figures[behind.start() :])
+        return _is_led(between) or (counted and not (said.value == "stated" and _is_stated(figures, said.start)))
     return said.value == "closes" and _closes(figures, said)
 
 
@@ -69,6 +70,16 @@ def _is_counted_from_order(time: str) -> bool:
     return bool(counted_from(time))
 
 
+def _is_stated(figures: str, end: int) -> bool:
+    """'Lead time quoted 3 weeks after order' states how long it is: nobody is told in weeks, and with no verb. Of days
+    and of a delivery date it is when they are told."""
+    topics = [topic for topic in phrases("lead_topic").find(figures[:end]) if not figures[topic.end : end].strip()]
+    # The 'date' of 'date de livraison' stands before the topic.
+    dates = phrases("deliveries_named").find(figures[:end]) or any(rest_of(figures[: one.start], ()) for one in topics)
+    weeks = any(match.value == "week" for match in lead_phrases().find(figures[end:]))
+    return bool(topics) and not dates and weeks
+
+
 def _closes(figures: str, said: Found[str]) -> bool:
     figure = _FIGURE.search(figures[: said.start])
     if figure is None or rest_of(figures[said.end :], ()):
@@ -79,4 +90,5 @@ def _closes(figures: str, said: Found[str]) -> bool:
     between = figures[units[-1].end : said.start]
     counted = counted_from(between)
     led = any(not figures[match.end : figure.start()].strip() for match in phrases("within_a_time").find(figures))
-    return (led or bool(counted)) and not rest_of(between, counted)
+    told = led or (bool(counted) and not _is_stated(figures, figure.start()))
+    return told and not rest_of(between, counted)
