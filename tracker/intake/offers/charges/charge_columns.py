@@ -13,6 +13,7 @@ from tracker.intake.offers.charges.borne_charges import beside_mill_price, borne
 from tracker.intake.offers.charges.charge_units import may_share_unit
 from tracker.intake.offers.charges.relief import relieved_columns
 from tracker.intake.offers.draft import Draft
+from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import charge_header
 from tracker.intake.values.freight.relieved_charges import NoCharge, names_share
 from tracker.intake.values.heads.roles import ON_TOP, Role
@@ -61,7 +62,7 @@ def charge_columns(
     sums = frozenset(column.index for column in charged if column.index in borne and _is_whole(cells, column, draft))
     left = [column for column in charged if column.index not in borne | other | some]
     unsure = {column.index for column in left if _of_some_orders(column.text) or _may_be_borne(column, draft)}
-    unsure |= {column.index for column in left if form.may_be_other(column)}
+    unsure |= {column.index for column in left if form.may_be_other(column) or _may_be_a_change(column, columns)}
     optional = other - borne if form.is_only else frozenset()
     return ChargeColumns(
         (borne | other) - sums - optional, sums | unsure | _exclude_each_other(left), optional, some - borne,
@@ -82,6 +83,20 @@ def _is_whole(cells: dict[int, Cell], column: Column, draft: Draft) -> bool:
 def _may_be_borne(column: Column, draft: Draft) -> bool:
     """'Freight share' beside a price with freight."""
     return column.role is Role.FREIGHT and draft.delivered is True and names_share(column.text)
+
+
+def _may_be_a_change(column: Column, columns: Columns) -> bool:
+    """'Old SEK/t | New EUR/t | Up EUR/t': a small figure under no word for a charge, where no sum compares the prices,
+    may be what comes on top or by how much the price went up."""
+    if column.sure or column.role is not Role.CHARGE or charges_named(column.text):
+        return False
+    return any(_in_other_money(column, old) for old in columns.of(Role.PREVIOUS_PRICE))
+
+
+def _in_other_money(column: Column, other: Column) -> bool:
+    money, others = ({reading.words for reading in each.currencies} for each in (column, other))
+    units, other_units = ({reading.bases for reading in each.bases} for each in (column, other))
+    return money != others or units != other_units
 
 
 _SIZED = re.compile(r"[<>≤≥]\s*\d|\d\s*[-–]\s*\d")

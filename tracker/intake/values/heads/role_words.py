@@ -8,6 +8,7 @@ from tracker.intake.values.boards.caliper import MICRON_SIGN, caliper_unit
 from tracker.intake.values.boards.weight import weight_units, without_density
 from tracker.intake.values.freight.delivery import leads_to_a_place
 from tracker.intake.values.heads.last_days import heads_last_days
+from tracker.intake.values.heads.price_moves import moves_money
 from tracker.intake.values.heads.roles import MONEY, Role, RoleReading
 from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
 from tracker.intake.values.heads.yields import tells_yield
@@ -213,7 +214,7 @@ def _standing_alone(text: str) -> str | None:
         return None
     found = tokens_of(text)
     match = phrases("headers_alone").at(found, 0) if found else None
-    if match is not None and not found[0][0].isalpha() and match.after < len(found):
+    if match is not None and not found[0][0].isalpha() and match.after < len(found) and not moves_money(match, text):
         # '#' is an item's number by itself, a pound in '#/MSF'.
         return None
     if match is None or (match.after < len(found) and phrases("headers").at(found, 0) is not None):
