@@ -3,7 +3,7 @@ rolls, what small orders bear; and of several that exclude each other it is not 
 
 import re
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
@@ -33,7 +33,7 @@ class ChargeColumns:
     """Columns of charges by what they are for one price, the rest of which comes on top of it.
 
     `borne`: in it already, or charged for another form of board that has a price of its own; `open`: whether, or which
-    of them, it bears is not certain; `optional`: charged for another form; `of_some_orders`: for orders of some size.
+    of them, it bears is not certain; `optional`: charged for another form, or only if ordered; `of_some_orders`: for orders of some size.
     `freight_borne`: the price is the delivered one beside another that is not, so that no note's freight is added.
     """
 
@@ -49,23 +49,26 @@ _NONE_CHARGED = {borne: ChargeColumns(freight_borne=borne) for borne in (False, 
 
 def charge_columns(
     price: PriceColumn, offers: Sequence[PriceColumn], cells: dict[int, Cell], columns: Columns,
-    free: Iterable[NoCharge], draft: Draft,
+    free: Iterable[NoCharge], draft: Draft, left_to_buyer: Mapping[int, bool | None],
 ) -> ChargeColumns:  # fmt: skip
-    """What the columns of charges are for the price of this draft."""
+    """What the columns of charges are for the price of this draft. `left_to_buyer`: which of them are charged only if
+    ordered, None where that is not certain."""
     charged = [column for column in columns.of(*ON_TOP) if _has_figure(cells, column)]
     if not charged:
         return _NONE_CHARGED[beside_mill_price(price, offers)]
     borne = borne_by(price, offers, cells, columns) | relieved_columns(columns, free, offers)
     form = _FormOfPrice(price, offers, cells, draft)
     other = frozenset(column.index for column in charged if form.is_other(column))
+    chosen = frozenset(column.index for column in charged if left_to_buyer.get(column.index)) - borne
     some = frozenset(column.index for column in charged if column.role is Role.CHARGE and _of_some_orders(column.text))
     sums = frozenset(column.index for column in charged if column.index in borne and _is_whole(cells, column, draft))
-    left = [column for column in charged if column.index not in borne | other | some]
+    left = [column for column in charged if column.index not in borne | other | some | chosen]
     unsure = {column.index for column in left if _of_some_orders(column.text) or _may_be_borne(column, draft)}
     unsure |= {column.index for column in left if form.may_be_other(column) or _may_be_a_change(column, columns)}
-    optional = other - borne if form.is_only else frozenset()
+    unsure |= {column.index for column in left if left_to_buyer.get(column.index, False) is None}
+    optional = chosen | (other - borne if form.is_only else frozenset())
     return ChargeColumns(
-        (borne | other) - sums - optional, sums | unsure | _exclude_each_other(left), optional, some - borne,
+        (borne | other) - sums - optional, (sums | unsure | _exclude_each_other(left)) - chosen, optional, some - borne,
         beside_mill_price(price, offers),
     )  # fmt: skip
 
