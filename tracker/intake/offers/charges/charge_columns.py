@@ -33,7 +33,8 @@ class ChargeColumns:
     """Columns of charges by what they are for one price, the rest of which comes on top of it.
 
     `borne`: in it already, or charged for another form of board that has a price of its own; `open`: whether, or which
-    of them, it bears is not certain; `optional`: charged for another form, or only if ordered; `of_some_orders`: for orders of some size.
+    of them, it bears is not certain; `optional`: charged for another form, or only if ordered; `of_some_orders`: for
+    orders of some size.
     `freight_borne`: the price is the delivered one beside another that is not, so that no note's freight is added.
     """
 
