@@ -2,6 +2,7 @@
 
 from functools import lru_cache
 
+from tracker.intake.values.orders.bracket_pieces import pieces_of
 from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.words.lists import phrases
 
@@ -16,7 +17,8 @@ def breaks_off(text: str) -> bool:
     if not any(map(str.isdigit, said)):
         return False
     last = next((match for match in phrases("bracket").find(said) if match.end == len(said)), None)
-    if last is None or phrases("leads_to_limit").whole(said[last.start :]) is None:
+    if last is None or phrases("leads_to_limit").whole(said[last.start :]) is None or pieces_of(said, ()) is None:
+        # 'Bid 2: Cartonera Vallès, S. A' ends with a letter.
         return False
     return bool(find_mass_units(said[: last.start])) or not find_mass_units(said[last.start :])
 
