@@ -39,6 +39,7 @@ from tracker.intake.values.notes.statements import (
     says,
     statements,
 )
+from tracker.intake.values.notes.tables_named import defines_of_tables
 from tracker.intake.values.orders.brackets import Bracket
 from tracker.intake.values.orders.loads_priced import priced_alike
 from tracker.intake.values.orders.masses import Mass, find_mass_units
@@ -119,6 +120,9 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.date_order = date_order(_dated(sheets, texts)) or _answered_order(answers)
     facts.units = units_seen(sheets)
     _settle_ton(facts, said, answers)
+    # 'In table 1 ton = 2,000 lb' is no definition for other tables.
+    facts.tons_differ = facts.tons_differ or any(map(defines_of_tables, texts))
+    facts.ton, facts.lone_t = (None, None) if facts.tons_differ else (facts.ton, facts.lone_t)
     facts.weights = weights_of_file(sheets)
     facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
     facts.dollars_of_all = frozenset(code for text in texts if names_all_prices(text) for code in _dollars(text))

@@ -17,6 +17,7 @@ from tracker.intake.offers.boards.other_board import ask_of_another_board
 from tracker.intake.offers.boards.struck import ask_of_struck_board
 from tracker.intake.offers.charges.charge_columns import charge_columns
 from tracker.intake.offers.charges.charges import fill_charges
+from tracker.intake.offers.charges.optional_columns import OptionalColumns
 from tracker.intake.offers.charges.relief import free_for
 from tracker.intake.offers.draft import Block, Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_for
@@ -129,6 +130,7 @@ class TableReader:
         self._leads, self._charges_of, self._charges_below = rows.leads, rows.charges_of, rows.charges_below
         self._of_vendors = OfSomeVendors(self._read.table, self._read.columns, self._levels)
         self._levels = self._of_vendors.levels
+        self._optional = OptionalColumns(self._read.columns, self._levels)
         self._footnotes = Footnotes(self._levels, self._read.table, self._read.columns)
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._levels = self._of_some.levels
@@ -248,7 +250,8 @@ class TableReader:
         fill_bracket(draft, bracket)
         self._sizes.see(draft, bracket, whole.cells, (draft.label, *(words.text for words in scope.headings)))
         of_size = fill_terms_by_size(draft, scope, self._facts)
-        charged = charge_columns(price, self._offers, whole.cells, columns, free_for(scope, draft, self._facts), draft)
+        free, chosen = free_for(scope, draft, self._facts), self._optional.of_row(whole.cells)
+        charged = charge_columns(price, self._offers, whole.cells, columns, free, draft, chosen)
         below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ()), *of_size
         load = load_of(bracket)
         fill_charges(draft, whole.cells, columns, scope, self._facts, charged, below, load)

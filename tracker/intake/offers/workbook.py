@@ -20,6 +20,7 @@ from tracker.intake.offers.file_facts import FileFacts, facts_of
 from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.notes.footnotes import with_footnotes
 from tracker.intake.offers.notes.of_firms import take_notes_of_firms, tell_of_the_last_firm_s
+from tracker.intake.offers.notes.of_own_tables import of_own_tables
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
 from tracker.intake.offers.notes.own_texts import of_own_prices
 from tracker.intake.offers.notes.said import Said
@@ -215,7 +216,7 @@ def _read_tables(
             rows = f"{read.table.first_row + 1}-{read.table.last_row + 1}"
             found.passed.append(PassedOver(sheet.name, rows, why or read.passed_over))
             continue
-        around = _levels(read, sheet, sheets, len(offering))
+        around = of_own_tables(_levels(read, sheet, sheets, len(offering)), read, sheets)
         tables = [other.table for other in sheet.tables]
         apart = (with_lines_apart(with_footnotes(of_own_prices(level), tables)) for level in around)
         levels = tuple(of_own_lines(level, read, offering) for level in apart)

@@ -29,6 +29,7 @@ from tracker.intake.tables.rows.group_lines import leads_to_groups
 from tracker.intake.tables.rows.limits_on_two_rows import with_limits_on_one_row
 from tracker.intake.tables.rows.line_pairs import without_line_pairs
 from tracker.intake.tables.rows.lines_below import with_lines_below
+from tracker.intake.tables.rows.sizes_on_two_rows import with_sizes_on_one_row
 from tracker.intake.tables.rows.terms_below import with_terms_below
 from tracker.intake.tables.rows.two_lines import with_second_lines
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
@@ -107,7 +108,7 @@ def _rows_right_above(view: View, row: int, limit: int) -> list[int]:
 
 
 def _upright_tables(band: View) -> SheetTables:
-    band = with_whole_order_sizes(with_limits_on_one_row(band))
+    band = with_whole_order_sizes(with_sizes_on_one_row(with_limits_on_one_row(band)))
     zones = _zones_with_figures(band)
     if not zones:
         return headless_tables(band)

@@ -49,7 +49,7 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
         if is_later(start.text, price.text):
             # 'Dec price | change | Nov price': what changed since, and no way to what is to be paid.
             continue
-        in_order = start.index < price.index and step.index < price.index and start is not step
+        in_order = start is not step and (_of_old(start, step, price) or max(start.index, step.index) < price.index)
         if step.role is Role.DISCOUNT:
             if start is not price and not _hangs(step, price) and _discounted(start, step, price, figures):
                 roles |= {start.index: _of_start(start), step.index: Role.CHANGE}
@@ -68,6 +68,11 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
                 roles[price.index] = Role.PRICE
     roles |= _summed_up(starts, between, prices, figures) | _after_discount(columns, starts, between, prices, table)
     return [replace(column, role=roles[column.index]) if column.index in roles else column for column in columns]
+
+
+def _of_old(start: Column, step: Column, price: Column) -> bool:
+    """'Old price | New price | Extra': what was paid before is no part of a price, wherever it stands."""
+    return start.role is Role.PREVIOUS_PRICE and start is not price and step is not price
 
 
 def _discounted(start: Column, discount: Column, price: Column, figures: Mapping[int, _Figures]) -> bool:

@@ -3,7 +3,7 @@ rolls, what small orders bear; and of several that exclude each other it is not 
 
 import re
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
@@ -13,6 +13,7 @@ from tracker.intake.offers.charges.borne_charges import beside_mill_price, borne
 from tracker.intake.offers.charges.charge_units import may_share_unit
 from tracker.intake.offers.charges.relief import relieved_columns
 from tracker.intake.offers.draft import Draft
+from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import charge_header
 from tracker.intake.values.freight.relieved_charges import NoCharge, names_share
 from tracker.intake.values.heads.roles import ON_TOP, Role
@@ -32,7 +33,8 @@ class ChargeColumns:
     """Columns of charges by what they are for one price, the rest of which comes on top of it.
 
     `borne`: in it already, or charged for another form of board that has a price of its own; `open`: whether, or which
-    of them, it bears is not certain; `optional`: charged for another form; `of_some_orders`: for orders of some size.
+    of them, it bears is not certain; `optional`: charged for another form, or only if ordered; `of_some_orders`: for
+    orders of some size.
     `freight_borne`: the price is the delivered one beside another that is not, so that no note's freight is added.
     """
 
@@ -48,23 +50,26 @@ _NONE_CHARGED = {borne: ChargeColumns(freight_borne=borne) for borne in (False, 
 
 def charge_columns(
     price: PriceColumn, offers: Sequence[PriceColumn], cells: dict[int, Cell], columns: Columns,
-    free: Iterable[NoCharge], draft: Draft,
+    free: Iterable[NoCharge], draft: Draft, left_to_buyer: Mapping[int, bool | None],
 ) -> ChargeColumns:  # fmt: skip
-    """What the columns of charges are for the price of this draft."""
+    """What the columns of charges are for the price of this draft. `left_to_buyer`: which of them are charged only if
+    ordered, None where that is not certain."""
     charged = [column for column in columns.of(*ON_TOP) if _has_figure(cells, column)]
     if not charged:
         return _NONE_CHARGED[beside_mill_price(price, offers)]
     borne = borne_by(price, offers, cells, columns) | relieved_columns(columns, free, offers)
     form = _FormOfPrice(price, offers, cells, draft)
     other = frozenset(column.index for column in charged if form.is_other(column))
+    chosen = frozenset(column.index for column in charged if left_to_buyer.get(column.index)) - borne
     some = frozenset(column.index for column in charged if column.role is Role.CHARGE and _of_some_orders(column.text))
     sums = frozenset(column.index for column in charged if column.index in borne and _is_whole(cells, column, draft))
-    left = [column for column in charged if column.index not in borne | other | some]
+    left = [column for column in charged if column.index not in borne | other | some | chosen]
     unsure = {column.index for column in left if _of_some_orders(column.text) or _may_be_borne(column, draft)}
-    unsure |= {column.index for column in left if form.may_be_other(column)}
-    optional = other - borne if form.is_only else frozenset()
+    unsure |= {column.index for column in left if form.may_be_other(column) or _may_be_a_change(column, columns)}
+    unsure |= {column.index for column in left if left_to_buyer.get(column.index, False) is None}
+    optional = chosen | (other - borne if form.is_only else frozenset())
     return ChargeColumns(
-        (borne | other) - sums - optional, sums | unsure | _exclude_each_other(left), optional, some - borne,
+        (borne | other) - sums - optional, (sums | unsure | _exclude_each_other(left)) - chosen, optional, some - borne,
         beside_mill_price(price, offers),
     )  # fmt: skip
 
@@ -82,6 +87,20 @@ def _is_whole(cells: dict[int, Cell], column: Column, draft: Draft) -> bool:
 def _may_be_borne(column: Column, draft: Draft) -> bool:
     """'Freight share' beside a price with freight."""
     return column.role is Role.FREIGHT and draft.delivered is True and names_share(column.text)
+
+
+def _may_be_a_change(column: Column, columns: Columns) -> bool:
+    """'Old SEK/t | New EUR/t | Up EUR/t': a small figure under no word for a charge, where no sum compares the prices,
+    may be what comes on top or by how much the price went up."""
+    if column.sure or column.role is not Role.CHARGE or charges_named(column.text):
+        return False
+    return any(_in_other_money(column, old) for old in columns.of(Role.PREVIOUS_PRICE))
+
+
+def _in_other_money(column: Column, other: Column) -> bool:
+    money, others = ({reading.words for reading in each.currencies} for each in (column, other))
+    units, other_units = ({reading.bases for reading in each.bases} for each in (column, other))
+    return money != others or units != other_units
 
 
 _SIZED = re.compile(r"[<>≤≥]\s*\d|\d\s*[-–]\s*\d")

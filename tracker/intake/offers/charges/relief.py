@@ -64,7 +64,7 @@ def relieved_columns(columns: Columns, free: Iterable[NoCharge], offers: Sequenc
 
 def _meant(said: NoCharge, charged: Sequence[Column]) -> list[Column]:
     """The columns that a note is about: of several of a kind the one that it calls by its whole name."""
-    alike = [column for column in charged if said.is_of(kind_of(column), _label(column))]
+    alike = [column for column in charged if said.is_of(kind_of(column), label_of_column(column))]
     if said.kind is ChargeKind.FREIGHT and phrases("inbound").find(said.words):
         alike = [column for column in alike if phrases("inbound").find(column.text)]
     if len(alike) < 2 or said.general:
@@ -73,7 +73,8 @@ def _meant(said: NoCharge, charged: Sequence[Column]) -> list[Column]:
     return [column for name, column in named.items() if not any(name != other and name in other for other in named)]
 
 
-def _label(column: Column) -> str:
+def label_of_column(column: Column) -> str:
+    """The name of what it charges for; its whole head where that names nothing known."""
     head = charge_header(column.text)
     return head.label if head is not None else column.text
 

@@ -10,6 +10,7 @@ from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.table import Words
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.tables_named import parts_by_table
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
@@ -33,8 +34,20 @@ def of_other_parts(texts: Sequence[Words], read: ReadTable, tables: Sequence[Rea
     return frozenset(
         words
         for words in texts
-        if not _is_about(words, read, others) and any(_is_about(words, other, [read]) for other in others)
+        if not _tells_several(words.text, tables)
+        and not _is_about(words, read, others)
+        and any(_is_about(words, other, [read]) for other in others)
     )
+
+
+def _tells_several(text: str, tables: Sequence[ReadTable]) -> bool:
+    """'Table A: kr = SEK; table B: kr = DKK' says something of each."""
+    heads = [piece.partition(":")[0] for piece in _PIECES.split(text) if ":" in piece]
+    named = [[place for place, table in enumerate(tables) if _named(head, table)] for head in heads]
+    return len({tuple(places) for places in named if len(places) == 1}) > 1 or len(parts_by_table(text)) > 1
+
+
+_PIECES = re.compile(r"[,;.\n]\s")
 
 
 def _is_about(words: Words, read: ReadTable, others: Sequence[ReadTable]) -> bool:

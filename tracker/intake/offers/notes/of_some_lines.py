@@ -1,13 +1,14 @@
 """Notes about some of a table's lines only: kept from the others, and put first for those that they are about."""
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.boards_held import holds_for, surely_holds_for
 from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.notes.corrections_headed import under_their_heads
 from tracker.intake.offers.notes.of_codes import CodeMeant, CodesNamed
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level, Scope
@@ -54,7 +55,7 @@ class OfSomeLines:
             for words, meant in told.items()
             if meant.boards is not None
             or meant.numbers & numbers
-            or (meant.numbers and not meant.of_contract)
+            or (meant.numbers and _may_be_none(meant, numbers))
             or fold(meant.name) in names
         }
         every = (words for level in self.levels for words in level.texts if words not in known)
@@ -95,6 +96,18 @@ class OfSomeLines:
         return self._scopes[key][1]
 
 
+def _may_be_none(meant: LinesMeant, numbers: Collection[int]) -> bool:
+    """Whether a text about lines with other numbers than these is about none of these lines. A correction of 'line 7'
+    may be of any where lines have no numbers of their own; one of 'article 7' of a contract as well."""
+    if meant.corrects:
+        return meant.of_contract or min(numbers, default=_ARTICLE) < _ARTICLE
+    return not meant.of_contract
+
+
+_ARTICLE = 100
+"""From this number on, numbers may be those of a vendor's articles, and his lines be counted besides."""
+
+
 def _surely_holds(meant: LinesMeant, draft: Draft) -> bool:
     return meant.boards is None or surely_holds_for(meant.boards, draft)
 
@@ -114,7 +127,7 @@ def _meant(words: Words, level: Level) -> LinesMeant | None:
 
 def with_lines_apart(level: Level) -> Level:
     """The level with what a text says of some lines and of the others as texts of their own, each with its sign."""
-    texts = tuple(part for words in level.texts for part in _apart(words))
+    texts = tuple(part for words in under_their_heads(level.texts) for part in _apart(words))
     return level if texts == level.texts else replace(level, texts=texts)
 
 

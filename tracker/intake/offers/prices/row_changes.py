@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
+from tracker.intake.offers.notes.corrected_codes import notes_of_codes, notes_of_row
 from tracker.intake.offers.notes.footnotes import numbering_columns, signs_behind
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Level
@@ -28,7 +29,7 @@ _TELLING = (*_NAMING, Role.REMARKS)
 class RowChanges:
     """The notes of a file that call prices off, by their signs, and the columns of a table whose cells may do so.
 
-    `by_sign`: whether there are such notes, so that a sign at any cell of a row may do so.
+    `by_sign`: whether there are such notes, so that a sign or a code at any cell of a row may do so.
     """
 
     def __init__(self, table: Table, columns: Columns, levels: Iterable[Level], titles: Sequence[Words]) -> None:
@@ -37,7 +38,8 @@ class RowChanges:
         self._notes = {
             sign: words for words in reversed(around) if withdrawn(words.text) and (sign := sign_ahead(words.text))
         }
-        self.by_sign = bool(self._notes)
+        self._coded = notes_of_codes(around, table, columns)
+        self.by_sign = bool(self._notes or self._coded)
         self._priced = frozenset(price.index for price in columns.prices)
         self._counting = numbering_columns(table) if self._notes else frozenset()
         known = {column.index for role, held in columns.by_role.items() if role not in _TELLING for column in held}
@@ -58,6 +60,8 @@ class RowChanges:
             for note in (self._notes[sign] for sign in signs):
                 called_off = ChangesPrice(note.text, unless_in_stock=no_longer_made(note.text))
                 yield Said(called_off, self._place(note), note.text)
+        for note in notes_of_row(whole.cells, columns, self._coded):
+            yield Said(ChangesPrice(note.text), self._place(note), note.text)
         for commented in (cell, *price.column.heads):
             for change in _in_remark(commented.comment) if commented.comment else ():
                 yield Said(change, at(commented), commented.comment)

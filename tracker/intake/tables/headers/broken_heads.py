@@ -7,7 +7,8 @@ from tracker.intake.tables.rows.rows_joined import Cells, with_rows_joined
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import number_readings
-from tracker.intake.values.orders.brackets import bracket_text
+from tracker.intake.values.orders.brackets import bracket_text, is_open_figure
+from tracker.intake.values.orders.broken_sizes import breaks_off
 
 _FEWEST = 2
 _LONGEST_PIECE = 20
@@ -20,7 +21,7 @@ def with_whole_order_sizes(view: View) -> View:
 
 def _joined(upper: Cells, lower: Cells) -> tuple[Cells, Cells] | None:
     whole = dict(_whole(upper, lower))
-    if len(whole) < _FEWEST:
+    if len(whole) < _FEWEST and not any(breaks_off(upper[column].text) for column in whole):
         return None
     return {column: cell for column, cell in upper.items() if column not in whole}, {**lower, **whole}
 
@@ -31,13 +32,28 @@ def _whole(upper: Cells, lower: Cells) -> Iterator[tuple[int, Cell]]:
         rest = lower.get(column)
         if rest is None or len(piece.text) > _LONGEST_PIECE or len(rest.text) > _LONGEST_PIECE:
             continue
-        if number_readings(piece.text) and any(map(str.isdigit, rest.text)):
+        if _is_figure(piece.text) and any(map(str.isdigit, rest.text)) and not _leads_to(piece.text, rest.text):
             # A price above the head of the next table.
             continue
         if find_grade(piece.text) is not None:
             # 'GC1' over '< 5 t' heads a group of order sizes.
             continue
         text = f"{piece.text.strip()} {rest.text.strip()}"
-        size = bracket_text(text) if bracket_text(piece.text) is None else None
+        size = bracket_text(text) if _may_go_on(piece.text, rest.text) else None
         if size is not None and not size.alone and not size.not_weight:
             yield column, rest._replace(value=text, text=text)
+
+
+def _is_figure(text: str) -> bool:
+    return bool(number_readings(text)) or breaks_off(text)
+
+
+def _leads_to(piece: str, rest: str) -> bool:
+    """'10,000 lb to' to 'under 20,000 lb' and '5,000 –' to '19,999 lb'; a bare 63.90 below either is a price."""
+    return (breaks_off(piece) or is_open_figure(piece)) and any(map(str.isalpha, rest))
+
+
+def _may_go_on(piece: str, rest: str) -> bool:
+    """'10,000 lb to' breaks off, and a bare '20,000 lb' may go on with 'and over'."""
+    size = bracket_text(piece)
+    return size is None or breaks_off(piece) or (size.alone and not any(map(str.isdigit, rest)))

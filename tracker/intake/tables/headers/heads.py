@@ -20,6 +20,7 @@ from tracker.intake.values.heads.two_words import two_words
 from tracker.intake.values.notes.note_signs import WITHIN
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
+from tracker.intake.values.orders.broken_sizes import breaks_off
 from tracker.intake.values.prices.money import price_text, price_unit
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import LeadTime, lead_unit
@@ -181,7 +182,8 @@ def _is_order_size(said: Header, bracket: Bracket) -> bool:
     if not counted and bracket.not_weight in _PIECES and said.role in ORDER_SIZES:
         # 'Qty (sheets)' names the figures below it.
         return False
-    return not bracket.not_weight or counted or said.role in (None, *ORDER_SIZES)
+    broken = breaks_off(bracket.words)
+    return not bracket.not_weight or counted or broken or said.role in (None, *ORDER_SIZES)
 
 
 def _board_across(said: Header) -> str:

@@ -7,7 +7,7 @@ from tracker.intake.values.boards.boards_behind import boards_behind
 from tracker.intake.values.boards.boards_excepted import JOINED, boards_ahead
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.freight.delivery import find_delivery
-from tracker.intake.values.notes.lines_meant import lines_named
+from tracker.intake.values.notes.lines_counted import lines_named
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.money import find_price_unit

@@ -8,6 +8,7 @@ from functools import lru_cache
 from tracker.intake.values.boards.boards_meant import ALL_BOARDS, BoardsMeant, boards_meant
 from tracker.intake.values.changes.corrections import misprinted
 from tracker.intake.values.changes.discounts import discount_to_come
+from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.changes.price_rises import adjusts, all_dearer, is_dearer, names_a_charge, rises
 from tracker.intake.values.changes.reductions import reduces, takes_off
 from tracker.intake.values.changes.withdrawn import no_longer_made, withdrawn
@@ -72,6 +73,8 @@ def _behind_a_dash(text: str) -> list[str]:
 
 
 def _change(clause: str) -> ChangesPrice | None:
+    if lines_corrected(clause) is not None:
+        return ChangesPrice(clause)
     of_lines = _behind_lines(clause)
     told = _of_this_price(of_lines) if of_lines else None
     if told is not None:

@@ -8,13 +8,14 @@ from tracker.intake.values.boards.caliper import MICRON_SIGN, caliper_unit
 from tracker.intake.values.boards.weight import weight_units, without_density
 from tracker.intake.values.freight.delivery import leads_to_a_place
 from tracker.intake.values.heads.last_days import heads_last_days
+from tracker.intake.values.heads.price_moves import moves_money
 from tracker.intake.values.heads.roles import MONEY, Role, RoleReading
 from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
 from tracker.intake.values.heads.yields import tells_yield
 from tracker.intake.values.orders.counted_orders import weighs_deliveries
 from tracker.intake.values.prices.basis import basis_span, basis_text
 from tracker.intake.values.prices.currency import currency_phrases
-from tracker.intake.values.prices.money import PriceUnit, find_price_unit
+from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.payment_terms import is_when_to_pay
 from tracker.intake.values.prices.shares import share_of_price
 from tracker.intake.values.prices.tax import tax_included
@@ -71,8 +72,7 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
 
 def _indicated_for_a_year(text: str) -> list[RoleReading]:
     """'2027 indication', 'Richtpreis 2027, EUR/t': what boards may cost then."""
-    found = phrases("indications").find(text) if _YEAR.search(text) else ()
-    spans = [(match.start, match.end) for match in found]
+    spans = [match.span for match in (phrases("indications").find(text) if _YEAR.search(text) else ())]
     if not spans or _unexplained(text, spans):
         return []
     return [RoleReading(Role.PRICE, 0.95, text[spans[0][0] : spans[0][1]])]
@@ -84,7 +84,7 @@ _YEAR = re.compile(r"(?<!\d)20\d\d(?!\d)")
 def _is_bulk_in_length(text: str) -> bool:
     """'Main µm', 'Bulk (micron)': how thick the board is, where 'Bulk cm³/g' is a property and 'Volumen' an order's."""
     named = phrases("bulk").find(text)
-    spans = [(match.start, match.end) for match in named] + [match.span() for match in MICRON_SIGN.finditer(text)]
+    spans = [*(match.span for match in named), *(match.span() for match in MICRON_SIGN.finditer(text))]
     return bool(named) and caliper_unit(text) is not None and _unexplained(text, spans) == 0
 
 
@@ -213,7 +213,7 @@ def _standing_alone(text: str) -> str | None:
         return None
     found = tokens_of(text)
     match = phrases("headers_alone").at(found, 0) if found else None
-    if match is not None and not found[0][0].isalpha() and match.after < len(found):
+    if match is not None and not found[0][0].isalpha() and match.after < len(found) and not moves_money(match, text):
         # '#' is an item's number by itself, a pound in '#/MSF'.
         return None
     if match is None or (match.after < len(found) and phrases("headers").at(found, 0) is not None):
@@ -257,7 +257,7 @@ def _known_tokens(text: str, sections: tuple[str, ...]) -> set[int]:
 def _by_unit(text: str) -> list[RoleReading]:
     """'EUR/t' is a price, 'lb/MSF' a basis weight, 'pt' a caliper, where no other word stands beside them."""
     readings: list[RoleReading] = []
-    unit: PriceUnit | None = find_price_unit(text)
+    unit = find_price_unit(text)
     if _unexplained(text, []) > 0:
         # 'Saltwick EUR/t' is a price at a place; other units beside a strange word may measure anything ('PPS µm').
         priced = unit is not None and unit.currency is not None and unit.basis is not None

@@ -9,13 +9,15 @@ from itertools import groupby
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.grade import GradeReading
 from tracker.intake.values.boards.open_grades import UNCOATED
+from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.charges_apart import boards_freed, charges_apart
 from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.notes.charged_boards import frees_the_others
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
-from tracker.intake.values.notes.lines_meant import lines_meant, lines_named, once_called
+from tracker.intake.values.notes.lines_counted import lines_named, once_called
+from tracker.intake.values.notes.lines_meant import lines_meant
 from tracker.intake.values.notes.of_all_and_some import of_all_and_some
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.orders.masses import find_masses
@@ -32,8 +34,21 @@ def lines_apart(text: str) -> tuple[str, ...]:
     apart = phrases("the_others").find(text) and lines_named(text) is not None
     if apart:
         return tuple(_apart(text))
-    told = charges_apart(text) or _beside_the_freed(text) or _each_by_itself(text) or _before_boards(text)
+    told = (
+        _corrections(text)
+        or charges_apart(text)
+        or _beside_the_freed(text)
+        or _each_by_itself(text)
+        or _before_boards(text)
+    )
     return told or of_all_and_some(text)
+
+
+def _corrections(text: str) -> tuple[str, ...]:
+    """'Line 2: 67 lb, not 76. Line 4 is withdrawn.': each is about its own lines; () where none corrects a line."""
+    pieces = clauses(text)
+    several = len(pieces) > 1 and any(lines_corrected(piece) is not None for piece in pieces)
+    return tuple(pieces) if several else ()
 
 
 def _before_boards(text: str) -> tuple[str, ...]:

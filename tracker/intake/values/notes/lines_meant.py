@@ -4,32 +4,32 @@ import re
 from collections import Counter
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import pairwise
 
 from tracker.intake.values.boards.board_ahead import board_ahead, kind_ahead
 from tracker.intake.values.boards.boards_behind import boards_behind
 from tracker.intake.values.boards.boards_excepted import boards_excepted, said_of_boards_alone
 from tracker.intake.values.boards.boards_meant import BoardsMeant
-from tracker.intake.values.boards.boards_named import boards_named, measures_named
+from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.legends import LegendEntry
+from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.changes.price_changes import ChangesPrice
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery, find_delivery
 from tracker.intake.values.notes.charged_boards import charged_boards
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
+from tracker.intake.values.notes.lines_counted import JOINED, count_ahead, lines_counted, of_all_lines, once_called
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import of_excepted
-from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.orders.small_orders import DearerIfSmall
 from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.values.times.lead import LeadTime, lead_text
+from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_remarked import lead_of_some
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
-from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, outside
 
 
@@ -38,6 +38,7 @@ class LinesMeant:
     """Lines by their `numbers`, or by the board that `name` names and `boards` tells; `rest`: what is said of them.
 
     `of_contract`: the numbers may as well be those of a contract's articles. `others`: what is said of all but them.
+    `corrects`: the list is wrong there, or the lines are withdrawn.
     """
 
     rest: str
@@ -46,6 +47,7 @@ class LinesMeant:
     name: str = ""
     boards: BoardsMeant | None = None
     others: str = ""
+    corrects: bool = False
 
 
 @lru_cache(maxsize=4096)
@@ -55,6 +57,9 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     `note`: it stands below a table. There a board that begins it is what it is about ('CRB delivered'); elsewhere that
     is a title, unless a colon or 'only' follows.
     """
+    corrected = lines_corrected(text)
+    if corrected is not None:
+        return LinesMeant(text, corrected.numbers, corrected.of_contract, corrects=True)
     others = phrases("the_others").find(text)
     if others:
         return _held_for_some(text, others[0].start)
@@ -105,15 +110,7 @@ def _held_for_some(text: str, others: int) -> LinesMeant | None:
     return LinesMeant(text[:others].strip(" ,;"), boards=boards)
 
 
-_JOINED = rf"(?:,|&|\+|[-–]|\b{pattern('range', 'and', 'or', 'any')}\b)"
-_COUNTED = re.compile(
-    rf"\s*(?:n[or]?\.?|n[°º]|#|:)?\s*(\d{{1,4}}(?:\s*{_JOINED}\s*\d{{1,4}})*)(?![\d.,/]*\d|\s*[^\W\d_]?[%°\"'])"
-)
-_BETWEEN = re.compile(rf"\.?\s*\d{{1,4}}\s*{_JOINED}\s*(?:{pattern('range', 'and')}\s)?")
-_LAST_DASH = re.compile(r"\s[-–]\s(?=\d+$)")
-_FIGURE = re.compile(r"\d+")
-_NEAR, _LONGEST_SPAN = 40, 200
-_SPAN = re.compile(rf"(\d+)\s*(?:[-–]|\b{pattern('range', 'any')}\b)\s*(\d+)")
+_NEAR = 40
 
 
 def _by_number(text: str) -> LinesMeant | None:
@@ -124,17 +121,17 @@ def _by_number(text: str) -> LinesMeant | None:
         but = next(iter(phrases("excepted").find(behind)), None)
         if but is not None and not behind[: but.start].strip():
             # 'All lines except 3: lead time 4 weeks'.
-            counted = _count(behind[but.end :])
+            counted = count_ahead(behind[but.end :])
             if counted is not None:
                 others = f"{text[: match.end]} {behind[but.end + counted.end() :].strip(' :')}"
-                return LinesMeant("", _counted(counted[1]), of_contract, others=others)
-        counted = _count(behind)
-        if counted is None or _of_all(text[: match.end], text[match.start : match.end]):
+                return LinesMeant("", lines_counted(counted[1]), of_contract, others=others)
+        counted = count_ahead(behind)
+        if counted is None or of_all_lines(text[: match.end], text[match.start : match.end]):
             continue
         if phrases("contact").find(text[max(0, match.start - _NEAR) : match.start]):
             # 'Contact : service commercial, poste 218' is a telephone's.
             continue
-        rest, numbers = behind[counted.end() :], _counted(counted[1])
+        rest, numbers = behind[counted.end() :], lines_counted(counted[1])
         excepted = ending_with(before, "excepted")
         if excepted is not None:
             others = before[: excepted.start].rstrip(" ,;(–-")
@@ -145,72 +142,9 @@ def _by_number(text: str) -> LinesMeant | None:
     return None
 
 
-def once_called(text: str) -> str:
-    """'Items 1, 2' for 'item 1, item 2': the word said again before each number is left out."""
-    words = phrases("line_numbers").find(text)
-    for before, match in reversed(list(pairwise(words))):
-        if before.value == match.value and _BETWEEN.fullmatch(text[before.end : match.start]):
-            text = text[: match.start] + text[match.end :].lstrip(". ")
-    return text
-
-
-def lines_named(text: str) -> tuple[int, int] | None:
-    """Where a text names lines by their numbers: the 'items 1 and 3' in it."""
-    for match in phrases("line_numbers").find(text):
-        start = match.end + text[match.end :].startswith(".")
-        counted = _count(text[start:])
-        if counted is not None and not _of_all(text[: match.end], text[match.start : match.end]):
-            return match.start, start + counted.end()
-    return None
-
-
-def _count(behind: str) -> re.Match[str] | None:
-    """The numbers that a text begins with, which count lines and nothing else."""
-    counted = _COUNTED.match(behind)
-    if counted is None:
-        return None
-    dash = _LAST_DASH.search(counted[1])
-    if dash is not None and _is_quantity(behind[counted.start(1) + dash.end() :]):
-        # The 10 of 'item 3 – 10 weeks lead time' counts weeks.
-        return _COUNTED.match(behind[: counted.start(1) + dash.start()])
-    # Of '2 to 3' the last: '2 to' alone would be a weight in German.
-    span = _SPAN.match(counted[1])
-    first = span.start(2) if span is not None else 0
-    return None if _is_quantity(behind[counted.start(1) + first :]) else counted
-
-
-def counted_ahead(behind: str) -> tuple[frozenset[int], int] | None:
-    """The numbers that a text begins with and how far they reach: those of ' 2 and 3: …'."""
-    counted = _count(behind)
-    return None if counted is None else (_counted(counted[1]), counted.end())
-
-
 def ending_with(text: str, section: str) -> Found[str] | None:
     """The phrase of a section that a text ends with."""
     return next((found for found in phrases(section).find(text) if found.end == len(text)), None)
-
-
-def _of_all(before: str, word: str) -> bool:
-    """'All items' and 'per item', of which figures behind them count none."""
-    if any(found.end == len(before) for found in phrases("all_of_them").find(before)):
-        return True
-    ahead = before.removesuffix(word).rstrip()
-    return any(found.end == len(ahead) for found in phrases("per_line").find(ahead))
-
-
-def _is_quantity(behind: str) -> bool:
-    """'4 weeks', '10 t', '10 short tons': a number with a unit counts no lines."""
-    piece = " ".join(behind.split()[:2])
-    if lead_text(piece) is not None or bool(find_masses(piece)) or bool(measures_named(piece)):
-        return True
-    longer = " ".join(behind.split()[:3])
-    return any(longer.startswith(mass.words) for mass in find_masses(longer))
-
-
-def _counted(text: str) -> frozenset[int]:
-    spans = ((int(first), int(last)) for first, last in _SPAN.findall(text))
-    between = (range(first, last + 1) for first, last in spans if 0 <= last - first <= _LONGEST_SPAN)
-    return frozenset(map(int, _FIGURE.findall(text))).union(*between)
 
 
 def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
@@ -244,7 +178,7 @@ def _of_each(boards: BoardsMeant, rest: str) -> str:
     it is not told apart whom it concerns, so to none."""
     exact = all(span.low == span.high for span in boards.spans)
     named = boards.rest.casefold()
-    return rest.strip() if exact and not any(map(str.isalpha, re.sub(_JOINED, " ", named))) else ""
+    return rest.strip() if exact and not any(map(str.isalpha, re.sub(JOINED, " ", named))) else ""
 
 
 def _behind_words(text: str) -> LinesMeant | None:

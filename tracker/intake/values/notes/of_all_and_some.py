@@ -10,7 +10,7 @@ from tracker.intake.values.boards.board_behind import is_another, of_board_behin
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.leads_excepted import leads_excepted
-from tracker.intake.values.notes.lines_meant import lines_named
+from tracker.intake.values.notes.lines_counted import lines_named
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.times.lead import lead_text

@@ -17,6 +17,7 @@ from tracker.intake.values.orders.bracket_pieces import (
     VEHICLES,
     pieces_of,
 )
+from tracker.intake.values.orders.broken_sizes import breaks_off
 from tracker.intake.values.orders.masses import POUNDS, TONS, Mass, alike, find_mass_units
 from tracker.intake.values.orders.thousands import bare_thousands_in_full
 from tracker.intake.values.orders.weights_in_words import fractions_in_figures, weights_in_figures
@@ -71,6 +72,9 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     if counted != stripped:
         bracket = bracket_text(counted, units)
         return None if bracket is None else replace(bracket, words=stripped)
+    if breaks_off(stripped):
+        # '10,000 lb to': what is ordered so only the vendor knows.
+        return Bracket(stripped, not_weight=NAMED_SIZE)
     figures = stripped if any(map(str.isdigit, stripped)) else in_figures(stripped)
     if figures != stripped and find_mass_units(stripped):
         # 'Less than three tonnes'; a bare 'one tonne' is what something is per, and 'one lot of 20 t' counts lots.
