@@ -30,7 +30,7 @@ from tracker.intake.offers.prices.settle import Claim, Settled, settle
 from tracker.intake.offers.prices.unit_cells import UnitCell, counted, unit_cells
 from tracker.intake.offers.rows.rows import WholeRow
 from tracker.trade.basis import BY_SHEET, Basis
-from tracker.trade.offer import NoteCode
+from tracker.trade.offer import Evidence, NoteCode
 from tracker.trade.quantities import MassUnit
 
 _TONS = frozenset({Basis.SHORT_TON.value, Basis.TONNE.value})
@@ -249,6 +249,10 @@ def _take_basis(draft: Draft, value: str, by: Claim[str], facts: FileFacts) -> N
 
 
 def _set_basis(draft: Draft, basis: Basis, by: Claim[str] | Said[str]) -> None:
+    if basis in BY_SHEET and draft.sheet_mm is None and draft.sheet_weighed is not None:
+        # 'M weight of 28 x 40 in' over prices per 1,000 sheets is about these sheets.
+        draft.sheet_mm = draft.sheet_weighed
+        draft.evidence.append(Evidence("sheet_mm", draft.where, draft.sheet_words or ""))
     if basis in BY_SHEET and draft.sheet_mm is None:
         words = draft.sheet_words if draft.sheet_words is not None else by.words
         text = "The price is for sheets, and their size is not certain."
