@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn, vendor_in_head
+from tracker.intake.columns.groups.index_headings import without_indexes
 from tracker.intake.columns.groups.means_beside import without_means
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.periods import without_periods
@@ -22,7 +23,7 @@ def with_bids(
 ) -> list[PriceColumn]:
     """The prices with the vendors whose names head them, and what nobody bids beside them set aside; `texts`: what
     stands over the table."""
-    return _with_bids_only(without_means(_with_vendors_beside(prices, texts), samples))
+    return _with_bids_only(without_means(_with_vendors_beside(without_indexes(prices), texts), samples))
 
 
 def _with_vendors_beside(prices: Sequence[PriceColumn], texts: Sequence[Words]) -> list[PriceColumn]:
