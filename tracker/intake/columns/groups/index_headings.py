@@ -1,4 +1,4 @@
-"""Groups of columns that an index heads: 'Published index, May' over '16 pt | 18 pt', beside 'Our prices' over these."""
+"""Groups of columns that an index heads: 'Published index, May' over '16 pt | 18 pt', beside 'Our prices'."""
 
 import re
 from collections.abc import Sequence
