@@ -59,6 +59,7 @@ from tracker.intake.tables.headers.keys import with_keyed_heads
 from tracker.intake.tables.headers.lettered_heads import with_lettered_heads
 from tracker.intake.tables.headers.letters_of_prices import with_letters_of_prices
 from tracker.intake.tables.parts.side_by_side import with_own_titles
+from tracker.intake.tables.rows.keyed_prices import with_keyed_prices
 from tracker.intake.tables.rows.keyed_sizes import with_keyed_sizes
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.tables.view import View, views_of
@@ -165,7 +166,7 @@ def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     view, quoted = searched.offered, searched.quoted
     lettered = with_letters_of_prices(with_lettered_heads(searched.found, legends))
     found = with_code_parts(with_keyed_heads(lettered, legends))
-    found = with_keyed_units(with_keyed_sizes(found, legends), legends)
+    found = with_keyed_units(with_keyed_sizes(with_keyed_prices(found, legends), legends), legends)
     tables = []
     texts: list[Words] = list(found.texts)
     for table in found.tables:

@@ -49,7 +49,7 @@ def told_apart_by_form(
 
 
 def _unit_by_a_footnote(columns: Sequence[Column], forms: Collection[int], texts: Iterable[str]) -> bool:
-    """'¹) € je 1.000 Bogen' to 'Bogen 70 x 100 cm ¹)': the figures below are prices, in another unit than the others."""
+    """'¹) € je 1.000 Bogen' to 'Bogen 70 x 100 cm ¹)': prices in another unit than the others."""
     heads = (head.text for column in columns if column.index in forms for head in column.heads)
     signs = {text.removeprefix(without_footnote(text)).strip().translate(RAISED) for text in heads} - {""}
     noted = (without_sign(text) for text in texts if sign_ahead(text) in signs) if signs else ()

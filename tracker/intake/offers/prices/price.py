@@ -64,7 +64,8 @@ def fill_price(
         (currency, basis), said = money.settled, list(money.basis)
     else:
         currencies = _currency_claims(draft, read, units, money)
-        bases = _basis_claims(draft, read, units, money, facts)
+        bases = _basis_claims(draft, read, units, money, facts)[: 1 if read.keyed else None]
+        currencies = currencies[:1] if read.keyed and read.currency is not None else currencies
         currency = settle([*currencies[:1], currencies_in(said_beside), *_but(currencies[1:], denied)])
         said = [*bases[:1], bases_in(said_beside, facts), *_but(bases[1:], denied)]
         basis = settle(said)
