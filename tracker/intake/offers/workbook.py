@@ -20,6 +20,7 @@ from tracker.intake.offers.file_facts import FileFacts, facts_of
 from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.notes.footnotes import with_footnotes
 from tracker.intake.offers.notes.of_firms import take_notes_of_firms, tell_of_the_last_firm_s
+from tracker.intake.offers.notes.of_named_sheets import of_sheet
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
 from tracker.intake.offers.notes.own_texts import of_own_prices
 from tracker.intake.offers.notes.said import Said
@@ -265,8 +266,9 @@ def _levels(read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet], tabl
     others = [other for other in sheets if other is not sheet and not _offers(other)]
     for hidden in (False, True):
         terms = [words for other in others if other.found.view.hidden is hidden for words in other.found.texts]
-        if terms:
-            yield Level("other sheets", tuple(terms), foreign=True, board=False, hidden=hidden)
+        for said in of_sheet(terms, sheet.name, [other.name for other in sheets if other not in others]):
+            if said:
+                yield Level("other sheets", tuple(said), foreign=True, board=False, hidden=hidden)
 
 
 def _titles(sheets: Sequence[ReadSheet]) -> Iterator[Words]:
