@@ -52,16 +52,10 @@ from tracker.intake.offers.terms.vendor import (
     vendor_of_list,
 )
 from tracker.intake.progress import expect
+from tracker.intake.tables.explained import explained
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.headerless.mail import without_earlier_message
-from tracker.intake.tables.headers.code_parts import with_code_parts
-from tracker.intake.tables.headers.keyed_units import with_keyed_units
-from tracker.intake.tables.headers.keys import with_keyed_heads
-from tracker.intake.tables.headers.lettered_heads import with_lettered_heads
-from tracker.intake.tables.headers.letters_of_prices import with_letters_of_prices
 from tracker.intake.tables.parts.side_by_side import with_own_titles
-from tracker.intake.tables.rows.keyed_prices import with_keyed_prices
-from tracker.intake.tables.rows.keyed_sizes import with_keyed_sizes
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.tables.view import View, views_of
 from tracker.intake.tables.words import words_of
@@ -165,9 +159,7 @@ def _legends(own: _Searched, every: Sequence[_Searched]) -> list[Words]:
 
 def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     view, quoted = searched.offered, searched.quoted
-    lettered = with_letters_of_prices(with_lettered_heads(searched.found, legends))
-    found = with_code_parts(with_keyed_heads(lettered, legends))
-    found = with_keyed_units(with_keyed_sizes(with_keyed_prices(found, legends), legends), legends)
+    found = explained(searched.found, legends)
     tables = []
     texts: list[Words] = list(found.texts)
     for table in found.tables:
