@@ -108,7 +108,7 @@ def _with_bids_only(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
 
 
 _PAID_BEFORE, _LISTED, _WORKED_OUT = "paid_before", "listed", "worked_out"
-_NOT_BESIDE_ANY = frozenset({"paid", _PAID_BEFORE, _LISTED})
+_NOT_BESIDE_ANY = frozenset({"paid", "year_before", _PAID_BEFORE, _LISTED})
 """What is no offer where another price stands beside it."""
 
 
