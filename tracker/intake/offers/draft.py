@@ -33,6 +33,7 @@ class Draft:
     `rival`: another price of the sheet for the very same offer, which says something else. `by_figure`: what was found
     of it rests on its own figure or on other rows, so that no other offer is like it (rows/alike_offers.py).
     `recap`: the words that call it a repeat of one that stands elsewhere. `parts`: the forms and markets of its titles.
+    `sheet_weighed`: the size that its weight is told of, where nothing else tells one.
     """
 
     sheet: str
@@ -54,6 +55,7 @@ class Draft:
     basis: Basis | None = None
     sheet_mm: tuple[Decimal, Decimal] | None = None
     sheet_words: str | None = None
+    sheet_weighed: tuple[Decimal, Decimal] | None = None
     from_kg: Decimal | None = None
     below_kg: Decimal | None = None
     minimum_kg: Decimal | None = None

@@ -39,7 +39,9 @@ def fill_board(draft: Draft, board: Board, facts: FileFacts) -> None:
     _fill_weight(draft, board, facts)
     draft.sheet_words = board.sheet_said.words if board.sheet_said is not None else None
     sheets = _in_units_of_file(board.sheets, facts)
-    if len(sheets) == 1:
+    if len(sheets) == 1 and board.sheets_weighed:
+        draft.sheet_weighed = sheets[0].mm
+    elif len(sheets) == 1:
         draft.sheet_mm = sheets[0].mm
         _tell(draft, "sheet_mm", board.sheet_said)
     if draft.caliper_um is None and draft.grammage_gsm is None and not draft.asked:
@@ -248,6 +250,7 @@ def take_board(draft: Draft, other: Draft) -> None:
     """What fill_board filled into another draft, but for evidence, notes and questions."""
     draft.product, draft.grade, draft.coated_sides = other.product, other.grade, other.coated_sides
     draft.caliper_um, draft.sheet_mm, draft.sheet_words = other.caliper_um, other.sheet_mm, other.sheet_words
+    draft.sheet_weighed = other.sheet_weighed
     draft.grammage_gsm, draft.grammage_from = other.grammage_gsm, other.grammage_from
 
 

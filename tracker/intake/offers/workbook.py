@@ -20,6 +20,7 @@ from tracker.intake.offers.file_facts import FileFacts, facts_of
 from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.notes.footnotes import with_footnotes
 from tracker.intake.offers.notes.of_firms import take_notes_of_firms, tell_of_the_last_firm_s
+from tracker.intake.offers.notes.of_named_sheets import of_sheet
 from tracker.intake.offers.notes.of_own_tables import of_own_tables
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
 from tracker.intake.offers.notes.own_texts import of_own_prices
@@ -52,15 +53,10 @@ from tracker.intake.offers.terms.vendor import (
     vendor_of_list,
 )
 from tracker.intake.progress import expect
+from tracker.intake.tables.explained import explained
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.headerless.mail import without_earlier_message
-from tracker.intake.tables.headers.code_parts import with_code_parts
-from tracker.intake.tables.headers.keyed_units import with_keyed_units
-from tracker.intake.tables.headers.keys import with_keyed_heads
-from tracker.intake.tables.headers.lettered_heads import with_lettered_heads
-from tracker.intake.tables.headers.letters_of_prices import with_letters_of_prices
 from tracker.intake.tables.parts.side_by_side import with_own_titles
-from tracker.intake.tables.rows.keyed_sizes import with_keyed_sizes
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.tables.view import View, views_of
 from tracker.intake.tables.words import words_of
@@ -164,9 +160,7 @@ def _legends(own: _Searched, every: Sequence[_Searched]) -> list[Words]:
 
 def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     view, quoted = searched.offered, searched.quoted
-    lettered = with_letters_of_prices(with_lettered_heads(searched.found, legends))
-    found = with_code_parts(with_keyed_heads(lettered, legends))
-    found = with_keyed_units(with_keyed_sizes(found, legends), legends)
+    found = explained(searched.found, legends)
     tables = []
     texts: list[Words] = list(found.texts)
     for table in found.tables:
@@ -265,8 +259,9 @@ def _levels(read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet], tabl
     others = [other for other in sheets if other is not sheet and not _offers(other)]
     for hidden in (False, True):
         terms = [words for other in others if other.found.view.hidden is hidden for words in other.found.texts]
-        if terms:
-            yield Level("other sheets", tuple(terms), foreign=True, board=False, hidden=hidden)
+        for said in of_sheet(terms, sheet.name, [other.name for other in sheets if other not in others]):
+            if said:
+                yield Level("other sheets", tuple(said), foreign=True, board=False, hidden=hidden)
 
 
 def _titles(sheets: Sequence[ReadSheet]) -> Iterator[Words]:

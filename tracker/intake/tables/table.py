@@ -70,7 +70,8 @@ class BodyRow:
 
 @dataclass
 class Table:
-    """A block of rows under one header (or under none). `titles` and `notes` belong to it alone."""
+    """A block of rows under one header (or under none). `titles` and `notes` belong to it alone. `keyed`: the cells
+    whose prices have the unit that a key gives the letter behind them."""
 
     view: View
     columns: tuple[HeadedColumn, ...]
@@ -79,6 +80,7 @@ class Table:
     last_row: int
     titles: tuple[Words, ...] = ()
     notes: tuple[Words, ...] = ()
+    keyed: frozenset[tuple[int, int]] = frozenset()
 
     def headings(self) -> Iterator[Words]:
         """Every sub-heading among its rows, once."""

@@ -1,12 +1,13 @@
 """Vendors whose names stand in one row over the prices of each: where one of them is a firm's by a word of the trade,
 the others are names too. What nobody bids beside them is the buyer's own: what he pays, the lowest, a target."""
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn, vendor_in_head
+from tracker.intake.columns.groups.index_headings import without_indexes
 from tracker.intake.columns.groups.means_beside import without_means
+from tracker.intake.columns.groups.named_in_lines import undated, within_nobody, without_no_vendors
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.periods import without_periods
 from tracker.intake.tables.table import Words
@@ -22,7 +23,8 @@ def with_bids(
 ) -> list[PriceColumn]:
     """The prices with the vendors whose names head them, and what nobody bids beside them set aside; `texts`: what
     stands over the table."""
-    return _with_bids_only(without_means(_with_vendors_beside(prices, texts), samples))
+    offered = without_no_vendors(without_indexes(prices), texts)
+    return _with_bids_only(without_means(_with_vendors_beside(offered, texts), samples))
 
 
 def _with_vendors_beside(prices: Sequence[PriceColumn], texts: Sequence[Words]) -> list[PriceColumn]:
@@ -106,7 +108,7 @@ def _with_bids_only(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
 
 
 _PAID_BEFORE, _LISTED, _WORKED_OUT = "paid_before", "listed", "worked_out"
-_NOT_BESIDE_ANY = frozenset({"paid", _PAID_BEFORE, _LISTED})
+_NOT_BESIDE_ANY = frozenset({"paid", "year_before", _PAID_BEFORE, _LISTED})
 """What is no offer where another price stands beside it."""
 
 
@@ -139,10 +141,7 @@ def _beside_bids(price: PriceColumn) -> str | None:
 
 def _plain(head: Header) -> str:
     """Its words without unit, times and signs: 'Paid Q4-26, $/ST' -> 'Paid'."""
-    return _NO_WORD.sub(" ", without_periods(without_unit(head)))
-
-
-_NO_WORD = re.compile(r"\S*\d\S*|[^\w'’.Ø-]")
+    return undated(within_nobody(without_unit(head)))
 
 
 def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:

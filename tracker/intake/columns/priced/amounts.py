@@ -16,7 +16,12 @@ _QUANTITIES = frozenset({Role.BRACKET, Role.FROM_QUANTITY, Role.MINIMUM, Role.ST
 _FEWEST_ROWS = 2
 _ROUNDED = Decimal("0.001")
 """An amount to the cent over a price to the cent; a chance product of three columns in two rows is never this near."""
-_UNITS = (Decimal(1), Decimal(100), Decimal(1000), Decimal(2000))
+_UNITS = (
+    Decimal(1), Decimal(100), Decimal(1000), Decimal(2000),
+    Decimal("0.05"), Decimal("0.1"), Decimal("0.001"), Decimal("0.0005"),
+)  # fmt: skip
+"""Of the quantity in that of the price: pounds at a price per cwt or short ton, short tons at one per cwt or pound,
+tonnes at one per 100 kg or kg."""
 
 
 def without_quantities(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
@@ -68,7 +73,7 @@ def _is_plain(column: Column) -> bool:
 
 def _comes_to(price: Column, quantity: Column, amount: Column, samples: Mapping[int, Sequence[Cell]]) -> bool:
     """Whether price times quantity is the amount, in at least two rows and in all that have the three: both in one
-    unit, or pounds at a price per hundredweight, per 1,000 or per short ton."""
+    unit, or the one in a part or a multiple of the other's."""
     prices, quantities, amounts = (_figures(samples[column.index]) for column in (price, quantity, amount))
     rows = prices.keys() & quantities.keys() & amounts.keys()
     if len(rows) < _FEWEST_ROWS or _alike(quantities[row] for row in rows):

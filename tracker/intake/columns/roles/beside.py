@@ -11,6 +11,7 @@ from tracker.intake.columns.roles.guess import role_by_cells
 from tracker.intake.columns.roles.headed_figures import (
     by_words,
     in_a_measures_unit,
+    letters_alone,
     mostly_priced,
     names_a_charge,
     spreads_values,
@@ -223,17 +224,31 @@ def without_axis_words(column: Column, columns: list[Column], cells: Sequence[Ce
 
 
 def unheaded_remarks(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """Words under no head to the right of all prices, where a head names the boards: remarks on the rows."""
+    """Words under no head to the right of all prices, where a head names the boards: remarks on the rows. So are the
+    marks below 'Mark', single letters and dashes, which name no board beside such a column."""
     prices = [column for column in columns if column.role in PRICE_ROLES]
-    named = any(column.role in (Role.PRODUCT, Role.GRADE) and column.heads for column in columns)
+    marks = [column for column in columns if _holds_marks(column, samples[column.index])]
+    named = any(column.role in (Role.PRODUCT, Role.GRADE) and column.heads for column in columns if column not in marks)
     if not prices or not named:
         return columns
     last = max(column.index for column in prices)
     return [
-        replace(column, role=Role.REMARKS) if _behind(column, last) and not _like_prices(column, prices, samples)
+        replace(column, role=Role.REMARKS)
+        if column in marks or (_behind(column, last) and not _like_prices(column, prices, samples))
         else column
         for column in columns
     ]  # fmt: skip
+
+
+def _holds_marks(column: Column, cells: Sequence[Cell]) -> bool:
+    """A head that nobody knows over letters, and dashes where there is none."""
+    lettered = [cell for cell in cells if any(map(str.isalnum, cell.text))]
+    named = any(head.strength(Role.PRODUCT) >= _NAMED for head in column.said)
+    return column.role is Role.PRODUCT and bool(column.heads) and not named and letters_alone(lettered)
+
+
+_NAMED = 0.8
+"""'Mark' is a letter off the 'Marke' of a board, and no word for it."""
 
 
 def _behind(column: Column, last_price: int) -> bool:

@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 
 from tracker.intake.columns.column import Column, vendor_in_head
+from tracker.intake.columns.groups.index_headings import speaks_of_index
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import Head, head_of, looks_priced
 from tracker.intake.values.heads.header import Header
@@ -46,6 +47,9 @@ def spreads_values(column: Column) -> bool:
     if lowest is None or lowest.across in ("period", "width"):
         return False
     for head, said in zip(heads, column.said, strict=True):
+        if said is not column.said[-1] and speaks_of_index(said):
+            # 'Index' over '16 pt' heads as many figures as 'Our prices' does, though none is offered.
+            continue
         if head is not None and head.named and head.role in NEVER_PRICES and not _heads_values(said, column):
             return False
         if head is not None and not head.named and _charged_for(said):

@@ -8,11 +8,16 @@ from tracker.intake.columns.column import Column, PriceColumn, basis_in_head
 from tracker.intake.columns.sizes.order_sizes import without_unit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figures_by_row
+from tracker.intake.tables.headers.heads import without_footnote
 from tracker.intake.tables.table import Words
 from tracker.intake.values.figures.web_widths import without_web_width
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import PRICES, Role
+from tracker.intake.values.notes.note_signs import RAISED, sign_ahead, without_sign
+from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.orders.loads import LOADS
+from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.prices.price_sentences import SaysBasis
 from tracker.intake.values.prices.units_of_parts import prices_each_form
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import without
@@ -28,17 +33,32 @@ def told_apart_by_form(
     """'Rolls | Sheets' over two prices say in what form the board comes, not what the prices are per.
 
     Where one of the heads by itself says something else ('Format'), figures near each other in every row show that
-    both are prices; `said` around the table, a unit for each form does so as well.
+    both are prices; `said` around the table, a unit for each form or for the one with a sign does so as well.
     """
     forms = {column.index: form for column in columns if (form := form_of(column))}
     if set(forms.values()) != _BOTH:
         return columns
-    if not (_all_priced(columns, forms, samples) or any(prices_each_form(words.text) for words in said)):
+    texts = [words.text for words in said]
+    told = any(map(prices_each_form, texts)) or _unit_by_a_footnote(columns, forms, texts)
+    if not (told or _all_priced(columns, forms, samples)):
         return columns
     return [
         replace(column, role=Role.PRICE, said=_without_form(column.said)) if column.index in forms else column
         for column in columns
     ]
+
+
+def _unit_by_a_footnote(columns: Sequence[Column], forms: Collection[int], texts: Iterable[str]) -> bool:
+    """'¹) € je 1.000 Bogen' to 'Bogen 70 x 100 cm ¹)': prices in another unit than the others."""
+    heads = (head.text for column in columns if column.index in forms for head in column.heads)
+    signs = {text.removeprefix(without_footnote(text)).strip().translate(RAISED) for text in heads} - {""}
+    noted = (without_sign(text) for text in texts if sign_ahead(text) in signs) if signs else ()
+    return any(_states_a_unit(text) for text in noted)
+
+
+def _states_a_unit(note: str) -> bool:
+    unit = price_unit(note.strip(" .:="))
+    return (unit is not None and unit.basis is not None) or any(isinstance(one, SaysBasis) for one in statements(note))
 
 
 def other_forms(columns: Sequence[Column], prices: Collection[Column]) -> list[Column]:
@@ -101,7 +121,7 @@ def form_named(column: Column) -> frozenset[str]:
 
 def _unsized(head: Header) -> str:
     """'Bogen' of 'Bogen 70 x 100', 'rolls' of '40 in. rolls'."""
-    text = without_web_width(head.text)
+    text = without_web_width(without_footnote(head.text))
     for size in head.sheet_sizes:
         text = text.replace(size.words, " ", 1) if size.words else text
     return text.strip()

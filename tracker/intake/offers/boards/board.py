@@ -271,9 +271,10 @@ def with_column(board: Board, price: PriceColumn) -> Board:
         head = price.column.head_saying(price.weights[0].words)
         added.weights, added.weights_differ = price.weights, bool(board.weights)
         added.weight_said = Said(price.weights[0], at(head), head.text)
-    if price.sheets and not board.sheets:
+    if price.sheets and (not board.sheets or board.sheets_weighed):
         head = price.column.head_saying(price.sheets[0].words)
-        added.sheets, added.sheet_said = price.sheets, Said(price.sheets[0], at(head), head.text)
+        added.sheets, added.sheets_weighed = price.sheets, False
+        added.sheet_said = Said(price.sheets[0], at(head), head.text)
     _add_grade(added, price)
     return added
 

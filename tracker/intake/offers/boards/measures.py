@@ -13,9 +13,11 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.weights_said import weights_in
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at
-from tracker.intake.offers.notes.scope import Scope
+from tracker.intake.offers.notes.scope import Level, Scope
+from tracker.intake.tables.table import Words
 from tracker.intake.values.boards.caliper import CaliperReading, CaliperText, find_calipers
 from tracker.intake.values.boards.grade import GradeReading, find_grade
+from tracker.intake.values.boards.weighed_sheets import own_sheet_sizes, sheets_of_row, sheets_of_thousand
 from tracker.intake.values.boards.weight import WeightReading, find_weights
 from tracker.intake.values.figures.formats import format_words
 from tracker.intake.values.figures.numbers import SPACED_NUMBER
@@ -34,6 +36,7 @@ class Board:
 
     `open_kinds`: of what kinds its words are that name board and leave the grade open. `coated`: its row says that it
     is coated or is not. `caliper_head`, `weight_head`: the heads that give bare figures their units.
+    `sheets_weighed`: the size is told of their weight alone, and is the board's own only where it is sold by the sheet.
     """
 
     product: str = ""
@@ -55,6 +58,7 @@ class Board:
     weight_unread: Cell | None = None
     sheets: tuple[SheetSize, ...] = ()
     sheet_said: Said[SheetSize] | None = None
+    sheets_weighed: bool = False
     own_words: bool = False
 
 
@@ -215,6 +219,16 @@ def take_sheet(board: Board, cells: Cells, columns: Columns, words: list[Cell], 
         if sizes:
             board.sheets, board.sheet_said = sizes, Said(sizes[0], where, text)
             return
+    for said, level in () if comes_in_rolls(cells) else _of_levels(scope):
+        sizes = sheets_of_thousand(said.text)
+        if sizes:
+            board.sheets, board.sheet_said = sizes, Said(sizes[0], level.place(said), said.text)
+            board.sheets_weighed = True
+            return
+
+
+def _of_levels(scope: Scope) -> Iterator[tuple[Words, Level]]:
+    return ((said, level) for level in scope.of_boards for said in level.sizes)
 
 
 def _sheets_said(
@@ -232,7 +246,7 @@ def _sheets_said(
     if sides is not None:
         yield (sides.value,), sides.where, sides.words
     for cell in words:
-        yield find_sheet_sizes(cell.text), at(cell), cell.text.strip()
+        yield sheets_of_row(cell.text), at(cell), cell.text.strip()
     for unit in (cells[column.index] for column in columns.of(Role.BASIS) if column.index in cells):
         yield find_sheet_sizes(unit.text), at(unit), unit.text.strip()
     for column in columns.of(Role.PRODUCT, Role.GRADE):
@@ -240,9 +254,8 @@ def _sheets_said(
             yield (head.sheet_sizes if len(head.sheet_sizes) == 1 else ()), at(cell), cell.text.strip()
     if comes_in_rolls(cells):
         return
-    for level in scope.of_boards:
-        for said in level.sizes:
-            yield find_sheet_sizes(said.text), level.place(said), said.text
+    for said, level in _of_levels(scope):
+        yield own_sheet_sizes(said.text), level.place(said), said.text
 
 
 def _sheets_among_widths(cells: Cells, columns: Columns) -> Iterator[tuple[tuple[SheetSize, ...], str, str]]:

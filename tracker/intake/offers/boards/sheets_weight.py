@@ -24,9 +24,13 @@ def take_sheets_weight(board: Board, cells: Cells, columns: Columns, scope: Scop
     told = {column: basis for column, basis in weights if basis.of_sheets}
     column = columns.first(Role.SHEETS_WEIGHT) or next(iter(told), None)
     cell = cells.get(column.index) if column is not None else None
-    if column is None or cell is None or board.weights or board.weight_unread or len(board.sheets) != 1:
+    if column is None or cell is None or board.weights or board.weight_unread:
         return
-    (sheet,) = board.sheets
+    # 'Weight: kg per 1,000 sheets of 70 x 100 cm' is of these sheets, whatever the row's own size.
+    of_size = told[column].sheet if column in told else None
+    if of_size is None and len(board.sheets) != 1:
+        return
+    sheet = of_size or board.sheets[0]
     mass = mass_of(cell, told[column].masses if column in told and told[column].masses else _units(column, sheet))
     if mass is None or len(mass.amounts) != 1 or len(mass.units) != 1:
         return

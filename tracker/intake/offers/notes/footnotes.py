@@ -9,7 +9,7 @@ from itertools import chain
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
-from tracker.intake.offers.notes.keyed_notes import KEYED, KeyedNotes, key_ahead, without_key
+from tracker.intake.offers.notes.keyed_notes import KEYED, KeyedNotes, key_ahead, with_the_others, without_key
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.tables.table import Table, Words
@@ -80,7 +80,7 @@ def is_footnote(text: str, tables: Iterable[Table]) -> bool:
 def with_footnotes(level: Level, tables: Collection[Table]) -> Level:
     """The level with each footnote that stands within a text as a text of its own; one on letters only where lines or
     heads of these tables carry any of them, as else they are marked in a way that is not seen."""
-    texts = tuple(part for words in level.texts for part in _parted(words, tables))
+    texts = tuple(part for words in with_the_others(level.texts) for part in _parted(words, tables))
     return level if texts == level.texts else replace(level, texts=texts)
 
 
@@ -130,6 +130,7 @@ class Footnotes:
         rows = (table.view.rows[row.index] for row in table.rows) if noted else ()
         cells = (cell for row in rows for index, cell in row.items() if index not in self._counting)
         carried = _carried(cells)
+        carried |= self._keyed.keys
         self._unmarked = {sign for sign in noted if marked(sign) & carried}
         self._scopes: dict[tuple[int, int], tuple[Scope, Scope]] = {}
         # A letter that no line carries is marked in a way that is not seen.
@@ -148,8 +149,8 @@ class Footnotes:
         if not self.signs:
             return frozenset()
         carried = _carried(cell for index, cell in cells.items() if index not in self._counting)
-        carried |= {sign for sign in self._unmarked if not marked(sign) & carried}
-        return self.signs & (carried | self._keyed.of_row(cells))
+        carried |= self._keyed.of_row(cells)
+        return self.signs & (carried | {sign for sign in self._unmarked if not marked(sign) & carried})
 
     def left(self, levels: tuple[Level, ...], carried: frozenset[str]) -> tuple[Level, ...]:
         """The levels without the notes whose sign other rows carry, and this one does not; its own come first."""

@@ -3,12 +3,17 @@ weeks' beside a column of remarks that says 'a' or 'a, b'."""
 
 import re
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
-from tracker.intake.tables.table import Table
+from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.notes.note_signs import RAISED
+from tracker.intake.values.notes.lines_apart import without_others
+from tracker.intake.values.notes.note_signs import NOT, RAISED
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
@@ -26,9 +31,39 @@ def key_ahead(text: str) -> str:
 
 
 def without_key(text: str) -> str:
-    """The note behind its key."""
+    """The note behind its key, and behind what the key calls its rows: 'S = special width: lead time 6 weeks'."""
     found = _KEY.match(text)
-    return text if found is None else text[found.end() :]
+    rest = text if found is None else text[found.end() :]
+    name, colon, said = rest.partition(":")
+    named = found is not None and colon and ":" not in said and len(name.split()) <= _LONGEST_NAME
+    return said.strip() if named and not _says_more(name) and statements(said) else rest
+
+
+_LONGEST_NAME = 4
+
+
+def _says_more(name: str) -> bool:
+    """'Lead time' is what the note tells, 'If cut to sheets' when it holds, 'SBS' of which boards."""
+    told = topic_of(name, *OF_TERMS) or statements(name) or find_grade(name) or any(map(str.isdigit, name))
+    return bool(told) or any(phrases(section).find(name) for section in ("only_if", "exceptions", "optional"))
+
+
+def with_the_others(texts: tuple[Words, ...]) -> tuple[Words, ...]:
+    """The texts with 'Other lines: lead time 3 weeks' as a note on the rows without the one key beside it that others
+    have terms by."""
+    keys = {key for words in texts if (key := key_ahead(words.text)) and statements(without_key(words.text))}
+    if len(keys) != 1 or len(*keys) > _LONGEST_KEY:
+        return texts
+    return tuple(_of_the_others(words, *keys) for words in texts)
+
+
+_LONGEST_KEY = 3
+
+
+def _of_the_others(words: Words, key: str) -> Words:
+    begins = any(match.start == 0 for match in phrases("the_others").find(words.text))
+    rest = without_others(words.text) if begins else None
+    return words if rest is None else replace(words, text=f"[{NOT}{key}] {rest}")
 
 
 class KeyedNotes:
@@ -54,9 +89,10 @@ class KeyedNotes:
                 yield column.index, head.translate(RAISED) if not head[:1].isalnum() else f"{KEYED}{head}"
 
     def _lists(self, index: int, noted: frozenset[str]) -> bool:
-        """Whether all its cells are keys that the notes explain."""
+        """Whether all its cells are keys that the notes explain, or a dash for none."""
         cells = [cells[index] for cells in self._rows if index in cells]
-        return bool(cells) and all(_keys(cell) and _keys(cell) <= noted for cell in cells)
+        held = [_keys(cell) for cell in cells if any(map(str.isalnum, cell.text))]
+        return bool(held) and all(keys and keys <= noted for keys in held)
 
     def of_row(self, cells: Mapping[int, Cell]) -> frozenset[str]:
         """The keys that hold for a row."""

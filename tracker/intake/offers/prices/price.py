@@ -30,7 +30,7 @@ from tracker.intake.offers.prices.settle import Claim, Settled, settle
 from tracker.intake.offers.prices.unit_cells import UnitCell, counted, unit_cells
 from tracker.intake.offers.rows.rows import WholeRow
 from tracker.trade.basis import BY_SHEET, Basis
-from tracker.trade.offer import NoteCode
+from tracker.trade.offer import Evidence, NoteCode
 from tracker.trade.quantities import MassUnit
 
 _TONS = frozenset({Basis.SHORT_TON.value, Basis.TONNE.value})
@@ -64,7 +64,8 @@ def fill_price(
         (currency, basis), said = money.settled, list(money.basis)
     else:
         currencies = _currency_claims(draft, read, units, money)
-        bases = _basis_claims(draft, read, units, money, facts)
+        bases = _basis_claims(draft, read, units, money, facts)[: 1 if read.keyed else None]
+        currencies = currencies[:1] if read.keyed and read.currency is not None else currencies
         currency = settle([*currencies[:1], currencies_in(said_beside), *_but(currencies[1:], denied)])
         said = [*bases[:1], bases_in(said_beside, facts), *_but(bases[1:], denied)]
         basis = settle(said)
@@ -249,6 +250,10 @@ def _take_basis(draft: Draft, value: str, by: Claim[str], facts: FileFacts) -> N
 
 
 def _set_basis(draft: Draft, basis: Basis, by: Claim[str] | Said[str]) -> None:
+    if basis in BY_SHEET and draft.sheet_mm is None and draft.sheet_weighed is not None:
+        # 'M weight of 28 x 40 in' over prices per 1,000 sheets is about these sheets.
+        draft.sheet_mm = draft.sheet_weighed
+        draft.evidence.append(Evidence("sheet_mm", draft.where, draft.sheet_words or ""))
     if basis in BY_SHEET and draft.sheet_mm is None:
         words = draft.sheet_words if draft.sheet_words is not None else by.words
         text = "The price is for sheets, and their size is not certain."

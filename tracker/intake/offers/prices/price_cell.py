@@ -31,7 +31,8 @@ class PriceCell(NamedTuple):
     """A price cell as read. `amounts`: what is left of its readings, or the figures of what is not one price; `code`
     and `text`: why it is unread or refused.
 
-    `about`: the words that keep the amount from being exact, as 'ca.' or '+'.
+    `about`: the words that keep the amount from being exact, as 'ca.' or '+'. `keyed`: its unit is the one that a key
+    gives the letter behind it, whatever is said of the others.
     A tuple, because a long list makes one a row and a frozen dataclass is made several times as slowly.
     """
 
@@ -45,6 +46,7 @@ class PriceCell(NamedTuple):
     indicative: bool = False
     about: str = ""
     own_cents: bool = False
+    keyed: bool = False
     code: NoteCode | None = None
     text: str = ""
 

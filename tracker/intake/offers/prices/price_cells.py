@@ -30,7 +30,8 @@ class PriceCells:
     def read(self, price: PriceColumn, cell: Cell) -> PriceCell:
         """What a cell of one of the table's price columns says."""
         index = price.index
-        return read_price(cell, self._signs[index], crowns=self._crowns[index], pair=self._pairs[index])
+        read = read_price(cell, self._signs[index], crowns=self._crowns[index], pair=self._pairs[index])
+        return read._replace(keyed=True) if (cell.row, cell.column) in self._read.table.keyed else read
 
     def _pair(self, price: PriceColumn) -> int | None:
         """Which of two prices in a cell is in force, unless the head says that it will be one day."""

@@ -55,6 +55,8 @@ def passed_table(read: ReadTable, found: SheetTables, elsewhere: Sequence[Words]
         return "measures of boards, no prices"
     if _charges_alone(read, found):
         return "charges, no board"
+    if titles and _of_other_goods(read, titles[-1].text):
+        return "other goods than board"
     across = any(price.caliper or price.weights or price.grade for price in offers)
     described = bool(read.columns.board) or across
     if not described:
@@ -141,6 +143,14 @@ def _spreads_the_other_measure(title: str, offers: Sequence[PriceColumn]) -> boo
     calipers = by_weight and said.caliper_unit is not None and said.role is Role.CALIPER
     weights = by_caliper and len(said.weight_units) == 1 and said.role is Role.WEIGHT
     return (calipers or weights) and heads_measures(title) and not statements(title)
+
+
+def _of_other_goods(read: ReadTable, title: str) -> bool:
+    """'Other goods' over skids and cores, none of which is called by a grade or measured as board is."""
+    if phrases("other_articles").whole(title.strip(" .:()")) is None or read.columns.of(Role.CALIPER, Role.WEIGHT):
+        return False
+    cells = (cell for row in read.table.rows for cell in read.table.view.rows[row.index].values())
+    return not read.table.view.passing and not any(_board(cell.text) for cell in cells if isinstance(cell.value, str))
 
 
 def _charges_alone(read: ReadTable, found: SheetTables) -> bool:

@@ -1,6 +1,7 @@
 """The columns under a header of several rows, each with the texts that stand above it."""
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.headers.heads import is_bare_number
 from tracker.intake.tables.table import HeadedColumn
 from tracker.intake.tables.view import View
 
@@ -49,4 +50,12 @@ def _head_over(view: View, rows: list[int], level: int, index: int) -> Cell | No
 def _is_group(view: View, rows: list[int], level: int, start: int, index: int) -> bool:
     """Whether the cell at `start` heads a group that reaches `index`: lower rows have words in every column between."""
     below = rows[level + 1 :]
+    if _is_figure(view, rows[level], start) and _is_figure(view, below[0], start):
+        # The 231 over '18' is of that figure, and not of the 'New core' or the '20' right of it.
+        return False
     return all(any(view.spread_cell(row, column) is not None for row in below) for column in range(start, index + 1))
+
+
+def _is_figure(view: View, row: int, column: int) -> bool:
+    cell = view.spread_cell(row, column)
+    return cell is not None and is_bare_number(cell)

@@ -32,7 +32,7 @@ AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Rol
 _PIECES = ("sheets", "roll", "pallet", "other_unit")
 _LONGEST = 120
 _NAMES = 0.55
-_FOOTNOTE = re.compile(r"(?:\s+\d\)|\s*\*+|\s+[¹²³])\s*$")
+_FOOTNOTE = re.compile(r"(?:\s+\d\)|\s*\*+\)?|\s+[¹²³⁴⁵⁶⁷⁸⁹]+\)?)\s*$")
 
 
 @dataclass(frozen=True, slots=True)

@@ -263,15 +263,26 @@ def _spread_by_the_row_above(view: View, lower: int, row: int, heads: list[Head]
 
 
 def _second_axis(view: View, lower: int, row: int, heads: list[Head]) -> bool:
-    """Two rows of bare numbers across, each behind the words for what it is: calipers over basis weights."""
-    same_columns = list(view.rows[row]) == list(view.rows[lower])
+    """Two rows of bare numbers across, each behind the words for what it is: calipers over basis weights. What else is
+    priced beside them, as 'New core', may be headed in one of the two alone."""
     below = heads_of(view, lower) or []
-    numbers = [head.number is not None for head in heads]
-    return (
-        same_columns
-        and numbers == [head.number is not None for head in below]
-        and any(head.axis_word for head in heads)
-    )
+    numbers, others = _numbered(view, row, heads), _numbered(view, lower, below)
+    several = len(numbers) >= _FEWEST_AGAIN and _begin_alike(view, lower, row, numbers[0])
+    if not several and list(view.rows[row]) != list(view.rows[lower]):
+        return False
+    whole = set(numbers) <= set(others) if row < lower else numbers == others
+    return whole and any(head.axis_word for head in heads)
+
+
+def _begin_alike(view: View, lower: int, row: int, first: int) -> bool:
+    """The same columns stand before the numbers, which only more words follow in one of the rows."""
+    before = [[column for column in view.rows[each] if column < first] for each in (row, lower)]
+    return before[0] == before[1]
+
+
+def _numbered(view: View, row: int, heads: list[Head]) -> list[int]:
+    """The columns whose heads are bare numbers."""
+    return [column for column, head in zip(view.rows[row], heads, strict=False) if head.number is not None]
 
 
 def _reach(view: View, row: int, column: int) -> tuple[int, int]:

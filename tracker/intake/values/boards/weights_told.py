@@ -1,11 +1,12 @@
 """In what a sentence says that weights are: a unit of basis weight, pounds on a ream, or what 1,000 sheets weigh."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from tracker.intake.values.boards.reams import Ream, ream_of
 from tracker.intake.values.boards.weight import weight_units
+from tracker.intake.values.figures.sheetsize import SheetSize, find_sheet_sizes, without_sheet_sizes
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.masses import find_mass_units, find_masses
@@ -19,12 +20,13 @@ from tracker.trade.quantities import MassUnit, WeightUnit
 @dataclass(frozen=True, slots=True)
 class WeightBasis:
     """`units`: that a basis weight may be in, () where none is told. `of_sheets`: it is no basis weight, but what 1,000
-    sheets of a board's own size weigh, in `masses`, where these are told."""
+    sheets of a board's own size weigh, or of the size `sheet`, in `masses`, where these are told."""
 
     units: tuple[WeightUnit, ...] = ()
     ream: Ream | None = None
     of_sheets: bool = False
     masses: tuple[MassUnit, ...] = ()
+    sheet: SheetSize | None = None
 
 
 UNTOLD = WeightBasis()
@@ -42,7 +44,9 @@ def weight_basis(clause: str) -> WeightBasis | None:
         usual = ream.msf == _USUAL_MSF
         return WeightBasis((WeightUnit.LB_3000FT2,)) if usual else WeightBasis(ream=ream) if ream.msf else None
     if _of_thousand_sheets(part):
-        return WeightBasis(of_sheets=True, masses=find_mass_units(part))
+        sizes = find_sheet_sizes(part)
+        sheet = replace(sizes[0], words="") if len(sizes) == 1 else None
+        return WeightBasis(of_sheets=True, masses=find_mass_units(part), sheet=sheet)
     units = weight_units(part)
     return WeightBasis(units) if len(units) == 1 else None
 
@@ -72,7 +76,7 @@ def _of_thousand_sheets(part: str) -> bool:
 
 def says_only_that(clause: str) -> bool:
     """Whether no word of what a note says of weights is left unread: 'M weights of our other mill' is of no line."""
-    return not rest_of(clause[slice(*span_of_weights(clause))], (), *_SAID)
+    return not rest_of(without_sheet_sizes(clause[slice(*span_of_weights(clause))]), (), *_SAID)
 
 
 _SAID = ("weight_words", "weight_units", "headers.sheets_weight", "basis", "per", "forms", "from_here_on")

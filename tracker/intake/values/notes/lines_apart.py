@@ -120,7 +120,7 @@ def _apart(text: str) -> Iterator[str]:
         named = lines_named(clause)
         if named is not None:
             lines, said = clause[named[0] : named[1]], f"{clause[: named[0]]} {clause[named[1] :]}".strip(_STOPS)
-        rest = _without_others(clause) if lines and named is None else None
+        rest = without_others(clause) if lines and named is None else None
         yield clause if rest is None else f"{_in_its_place(said, rest)} except {lines}"
 
 
@@ -135,7 +135,7 @@ def _before_others(clause: str) -> Iterator[str]:
         yield clause
 
 
-def _without_others(clause: str) -> str | None:
+def without_others(clause: str) -> str | None:
     """'All other items: 10,000 lb' without the words for the others; None where it speaks of none."""
     others = phrases("the_others").find(clause)
     if not others:

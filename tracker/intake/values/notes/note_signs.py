@@ -7,7 +7,7 @@ STAR = r"\(\*+\)|\*+\)?|[†‡§°]+\)?"
 SIGN = (
     rf"{STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-eA-E]\)|\[[\da-e]\]|[\da-e]\)|\[(?:not )?letter [A-Z]+\]|\[not [^\[\]\s]{{1,3}}\]"
 )
-_AHEAD = re.compile(rf"\s*({SIGN})(?:\s*[=:–—-]?\s*(?=[^\W\d])|\s+(?=\d))")
+_AHEAD = re.compile(rf"\s*({SIGN})(?:\s*[=:–—-]?\s*(?=[^\W\d])|\s*[=:]\s*(?=[$€£¥])|\s+(?=[\d$€£¥]))")
 WITHIN = re.compile(rf"(?<=[^\W\d_]{{3}})({STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\*+\))(?=\s+[^\W\d_])")
 """A sign at the end of a word of a head that goes on behind it: the star of 'Price* below 10 t'."""
 RAISED = str.maketrans("¹²³⁴⁵⁶⁷⁸⁹", "123456789", "()[]")

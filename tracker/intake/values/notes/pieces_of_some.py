@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.some_boards import SomeBoards, some_boards
 from tracker.intake.values.notes.clauses import COMMA, clauses
-from tracker.intake.values.notes.lines_meant import lines_named
+from tracker.intake.values.notes.lines_counted import lines_named
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import joined, pattern, phrases

@@ -1,0 +1,73 @@
+"""Sheet sizes that a text names only to say what its weights are of: 'weight in lb per 500 sheets of 25 x 38 in'."""
+
+import re
+from functools import lru_cache
+
+from tracker.intake.values.figures.sheetsize import SheetSize, find_sheet_sizes
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
+
+
+@lru_cache(maxsize=8192)
+def own_sheet_sizes(text: str) -> tuple[SheetSize, ...]:
+    """The sizes that a text says of the sheets sold, and not of what weights are of."""
+    return tuple(size for size in find_sheet_sizes(text) if not _defines_weight(text, size))
+
+
+@lru_cache(maxsize=8192)
+def sheets_of_thousand(text: str) -> tuple[SheetSize, ...]:
+    """The sizes that an 'M weight' is of: what 1,000 sheets weigh is told of sheets that are sold."""
+    if not _counts_thousand(text):
+        return ()
+    return tuple(size for size in find_sheet_sizes(text) if _defines_weight(text, size))
+
+
+@lru_cache(maxsize=8192)
+def sheets_of_row(text: str) -> tuple[SheetSize, ...]:
+    """The sizes in a board's own words, whose 1,000 sheets are its own: 'SBS, 544 lb per 1,000 sheets 28 x 40 in'."""
+    return find_sheet_sizes(text) if _counts_thousand(text) else own_sheet_sizes(text)
+
+
+def _defines_weight(text: str, size: SheetSize) -> bool:
+    """Behind a word of weights, and what they count or nothing stands between: 'lb per ream of 500 sheets, 24 x 36 in'.
+
+    'Weight in lb/MSF, sheets 28 x 40 in' goes on to the sheets sold; in '28 x 40 in, M weight 544' they come first.
+    """
+    at = text.find(size.words)
+    ahead = _ENDS.split(text[: max(at, 0)])[-1]
+    weighed = _weight_words(ahead)
+    between = ahead[min(weighed) :] if weighed else ""
+    if not weighed or phrases("price_words").find(between) or find_currencies(between):
+        # 'Weights lb/MSF, price per 1,000 sheets 28 x 40 in' has gone on to the prices.
+        return False
+    return _counts(ahead, *_COUNTED) or not (_PARTS.search(between) or phrases("forms").find(between))
+
+
+_ENDS = re.compile(r";|\.\s|\s[-–—]\s")
+_PARTS = re.compile(r"[,:()]")
+_THOUSAND = "1000sheets"
+_COUNTED = ("ream", _THOUSAND)
+
+
+def _counts(text: str, *units: str) -> bool:
+    return any(match.value in units for match in phrases("basis").find(text)) or bool(_of_thousand(text))
+
+
+def _counts_thousand(text: str) -> bool:
+    return _counts(text, _THOUSAND)
+
+
+def _weight_words(text: str) -> list[int]:
+    """Where each of them ends. The ream and the pound of 'USD per ream 28 x 40 in' are what a price is per."""
+    priced = phrases("price_words").find(text) or find_currencies(text)
+    pounds = [match for match in phrases("weight_units").find(text) if match.value == "pound" and not priced]
+    named = [
+        match for match in phrases("weight_words").find(text) if not phrases("basis").whole(text[slice(*match.span)])
+    ]
+    return [match.end for match in (*named, *pounds, *_of_thousand(text))]
+
+
+def _of_thousand(text: str) -> list[Found[str]]:
+    return [match for match in phrases("headers").find(text) if match.value == Role.SHEETS_WEIGHT]
