@@ -12,9 +12,7 @@ PRICES = [34.1, 33.25, 32.7, 37.9, 37.05, 36.5]
 
 
 def _sheet(heads, prices=PRICES):
-    rows = [
-        [*board, *size[: len(heads)], price] for board, size, price in zip(BOARDS, SIZES, prices, strict=True)
-    ]
+    rows = [[*board, *size[: len(heads)], price] for board, size, price in zip(BOARDS, SIZES, prices, strict=True)]
     return lines([["USD per MSF, FCA Sandhythe mill"], ["Board", "Points", "lb/MSF", *heads, "Sell at"], *rows])
 
 

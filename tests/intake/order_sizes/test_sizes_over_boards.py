@@ -39,9 +39,10 @@ def test_it_holds_for_every_price_below(corner):
 
 
 def test_each_ends_where_the_other_begins():
-    assert _sizes(_below("Full loads 20 t and over", "Part loads 3 t and over")) == [(3000, 20000)] * 2 + [
-        (20000, None)
-    ] * 2
+    assert (
+        _sizes(_below("Full loads 20 t and over", "Part loads 3 t and over"))
+        == [(3000, 20000)] * 2 + [(20000, None)] * 2
+    )
 
 
 @pytest.mark.parametrize("corner", ["REELS", "Boards over 60 lb", "Kartons ab 5 t frei Haus", "Sorte (Rollen)"])
