@@ -215,8 +215,8 @@ def _checked(view: View, column: int, rows: list[int], units: frozenset[Place]) 
     return Labels(column, tuple(rows), right, units)
 
 
-def _has_price_beside(view: View, row: int, column: int, right: int) -> bool:
-    head = head_of(view.rows[row][column])
+def _has_price_beside(view: View, row: int, column: int, right: int, label: int | None = None) -> bool:
+    head = head_of(view.rows[row][column if label is None else label])
     beside = [cell for at, cell in view.rows[row].items() if column < at <= right]
     return head is not None and _heads_prices(head) and any(looks_priced(cell) or _withheld(cell) for cell in beside)
 
@@ -259,12 +259,21 @@ def _last_value_column(view: View, column: int, rows: list[int], units: frozense
     }
     if len(first_columns) == 1 and 0 < (first := first_columns.pop()) - column - 1 <= _WIDEST_GAP_BESIDE:
         right = first - 1
-    while any(right + 1 in view.rows[row] for row in rows) and not _are_labels(view, right + 1, rows, units):
-        if right > column and _says_one_thing(view, right + 1, rows):
+    while (after := _next_values(view, column, right, rows)) is not None and not _are_labels(view, after, rows, units):
+        if right > column and _says_one_thing(view, after, rows):
             break
-        right += 1
+        right = after
     behind = {at for _, at in units if at == right + _WIDEST_GAP + 1}
     return max({right} | behind)
+
+
+def _next_values(view: View, column: int, right: int, rows: list[int]) -> int | None:
+    """The next column with values, which may stand behind an empty one where it has a price: 'Position | 1 | | 2'."""
+    if any(right + 1 in view.rows[row] for row in rows):
+        return right + 1
+    behind = [row for row in rows if right + 2 in view.rows[row]]
+    priced = any(_has_price_beside(view, row, right + 1, right + 2, label=column) for row in behind)
+    return right + 2 if right > column and priced and 2 * len(behind) > len(rows) else None
 
 
 def _says_one_thing(view: View, column: int, rows: list[int]) -> bool:
