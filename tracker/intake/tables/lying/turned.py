@@ -7,9 +7,9 @@ from collections.abc import Hashable, Iterator
 from dataclasses import dataclass
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.headers.heads import Head, head_of, head_of_words, looks_priced
+from tracker.intake.tables.headers.heads import head_of, head_of_words, looks_priced
 from tracker.intake.tables.lying.label_units import Place, is_unit, units_beside
-from tracker.intake.tables.lying.labels import LONGEST_LABEL, is_form, is_label
+from tracker.intake.tables.lying.labels import LONGEST_LABEL, heads_prices, is_form, is_label, names_a_price
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.heads.roles import Role
@@ -199,9 +199,10 @@ def _heads_upright(view: View, column: int, row: int) -> bool:
 
 
 def _checked(view: View, column: int, rows: list[int], units: frozenset[Place]) -> Labels | None:
-    heads = [head for row in rows if (head := head_of(view.rows[row][column])) is not None]
+    labels = [view.rows[row][column] for row in rows]
+    heads = [head for label in labels if (head := head_of(label)) is not None]
     roles = {head.role for head in heads}
-    if len(roles) < _FEWEST_LABELS or not any(map(_heads_prices, heads)) or not any(head.board for head in heads):
+    if len(roles) < _FEWEST_LABELS or not any(map(names_a_price, labels)) or not any(head.board for head in heads):
         return None
     right = _last_value_column(view, column, rows, units)
     values = [(row, at) for row in rows for at in view.rows[row] if column < at <= right and (row, at) not in units]
@@ -218,17 +219,13 @@ def _checked(view: View, column: int, rows: list[int], units: frozenset[Place]) 
 def _has_price_beside(view: View, row: int, column: int, right: int, label: int | None = None) -> bool:
     head = head_of(view.rows[row][column if label is None else label])
     beside = [cell for at, cell in view.rows[row].items() if column < at <= right]
-    return head is not None and _heads_prices(head) and any(looks_priced(cell) or _withheld(cell) for cell in beside)
+    return head is not None and heads_prices(head) and any(looks_priced(cell) or _withheld(cell) for cell in beside)
 
 
 def _withheld(cell: Cell) -> bool:
     """'no bid' in the place of a price."""
     price = price_text(cell.text)
     return price is not None and bool(price.no_price)
-
-
-def _heads_prices(head: Head) -> bool:
-    return head.price or head.across == "form"
 
 
 def _before_next_labels(view: View, column: int, rows: list[int]) -> int:
