@@ -158,10 +158,18 @@ def test_tons_bought_and_what_they_come_to_are_no_prices():
     ("heads", "unit", "sums"),
     [
         (("Description", "Unit", "Qty", "Price (€)", "Amount"), "kg", ("Subtotal", "Net total", "Total incl. VAT")),
-        (("Bezeichnung", "Einheit", "Menge", "Preis (€)", "Betrag"), "kg", ("Zwischensumme", "Summe netto", "Gesamt inkl. MwSt.")),
+        (
+            ("Bezeichnung", "Einheit", "Menge", "Preis (€)", "Betrag"),
+            "kg",
+            ("Zwischensumme", "Summe netto", "Gesamt inkl. MwSt."),
+        ),
         (("Désignation", "Unité", "Quantité", "P.U. HT (€)", "Montant"), "kg", ("Sous-total", "Total HT", "Total TTC")),
         (("Descripción", "Unidad", "Cantidad", "Precio (€)", "Importe"), "kg", ("Suma", "Total neto", "Total con IVA")),
-        (("Benämning", "Enhet", "Kvantitet", "Pris (€)", "Belopp"), "kg", ("Delsumma", "Summa netto", "Summa inkl. moms")),
+        (
+            ("Benämning", "Enhet", "Kvantitet", "Pris (€)", "Belopp"),
+            "kg",
+            ("Delsumma", "Summa netto", "Summa inkl. moms"),
+        ),
     ],
 )
 def test_sums_below_the_last_board_make_no_form_of_it(heads, unit, sums):
