@@ -252,7 +252,7 @@ _A_DAY = re.compile(r"\s*\d{1,2}(?:er|st|nd|rd|th)?[./ ]?[^\d]{0,16}(?:\d{1,4}\.
 
 
 def _joins_a_span(clause: str, dates: tuple[DateReading, ...]) -> bool:
-    """Nothing but little words between two days: '1 July, next review 31 December' and '1 July or 1 October' are two."""
+    """Little words alone between two days, and not the 'next review' or 'or' that makes two matters of them."""
     words = re.findall(r"[^\W\d_]+", clause[dates[0].end : dates[1].start])
     return all(
         phrases("range").whole(word) != "or"
