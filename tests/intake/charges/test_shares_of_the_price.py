@@ -4,6 +4,7 @@ import pytest
 
 from tests.intake.sheets import lines
 from tracker.intake.values.heads.role_words import header_roles
+from tracker.trade.footing import footing
 
 LANGUAGES = [
     ("Base price", "EUR per tonne", "Energy surcharge", "% of base price"),
@@ -43,3 +44,36 @@ def test_a_percentage_that_is_told_of_the_price_leaves_it_a_price(head):
 )
 def test_a_share_heads_no_price(head):
     assert header_roles(head) == ()
+
+
+@pytest.mark.parametrize(
+    "share", ["% v. Grundpreis", "% d. Grundpreises", "% s/ prix de base", "% s. precio base", "% på grundpris"]
+)
+def test_the_little_word_may_be_cut_short(share):
+    found = read(("Grundpreis", "Energiezuschlag"), ("EUR/t", share))
+    assert [[str(one.price) for one in line.offer.charges] for line in found.values()] == [["3"], ["2.5"]]
+
+
+def _delivered(head, below):
+    """What is charged beside a price with its freight, and what that makes a tonne, where it is known."""
+    heads = ["Sorte", "g/m²", "µm", "Grundpreis", "Fracht", head]
+    units = [None, None, None, "EUR/t", "EUR/t", below]
+    (line,) = lines([heads, units, ["GC2", 255, 430, 1340, 60, 3]]).values()
+    return str(line.state), footing(line.offer).delivered_per_tonne
+
+
+@pytest.mark.parametrize("share", ["%", "in %", "% v. Grundpreis", "% Energiezuschlag", "% ab 1.11.2026", "% Q4"])
+def test_a_share_of_the_price_comes_on_top_of_it(share):
+    state, delivered = _delivered("Energiezuschlag", share)
+    assert (state, float(delivered)) == ("accepted", pytest.approx(1340 * 1.03 + 60))
+
+
+@pytest.mark.parametrize(
+    "share",
+    [
+        "% of freight", "% v. Fracht", "% du transport", "% del flete", "% av frakten", "% lt. Vereinbarung",
+        "% gem. Liste", "Grundpreis lt. Liste",
+    ],
+)  # fmt: skip
+def test_what_is_no_share_of_the_price_leaves_the_delivered_cost_open(share):
+    assert _delivered("Energiezuschlag", share) == ("accepted", None)

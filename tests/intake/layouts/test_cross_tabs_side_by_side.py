@@ -64,3 +64,38 @@ def test_bare_figures_under_the_word_for_an_order_are_asked():
 def test_the_figure_of_a_board_s_name_is_no_amount(title, state):
     found = lines([[title], ["Sorte", "g/m²", "Preis"], ["GC1", 230, 1250]])
     assert str(found["C3"].state) == state
+
+
+@pytest.mark.parametrize(
+    ("measures", "place"),
+    [
+        ("grammage (caliper)", "Destination"),
+        ("Gewicht g/m² (Dicke µm)", "Ziel"),
+        ("grammage (épaisseur)", "Destination"),
+        ("gramaje (espesor)", "Destino"),
+        ("ytvikt (tjocklek)", "Ort"),
+    ],
+)
+@pytest.mark.parametrize("tables", [1, 2])
+def test_grades_that_name_the_measures_of_the_heads_below_them(measures, place, tables):
+    rows = [
+        ["EUR/t, CPT named destination"],
+        [],
+        [f"GC2, {measures}", None, None, None, f"GZ, {measures}"],
+        [place, "220 g/m² (360 µm)", "245 g/m² (405 µm)", None, place, "240 g/m² (295 µm)", "280 g/m² (350 µm)"],
+        ["Kolkhamn", 1142, 1136, None, "Kolkhamn", 1388, 1381],
+        ["Tarnberg", 1148, 1142, None, "Tarnberg", 1394, 1387],
+    ]
+    found = lines([row[: 7 if tables == 2 else 3] for row in rows])
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+    told = {cell: (line.offer.grade, line.offer.grammage_gsm, line.offer.caliper_um) for cell, line in found.items()}
+    assert [told[cell] for cell in ("B5", "C6")] == [("FBB", 220, 360), ("FBB", 245, 405)]
+    assert len(told) == 4 * tables
+    if tables == 2:
+        assert told["G6"] == ("SBS", 280, 350)
+
+
+@pytest.mark.parametrize("title", ["Caliper (µm)", "Dicke (µm)"])
+def test_figures_under_the_name_of_the_other_measure_are_no_prices(title):
+    rows = [[title], ["Grade", "220 g/m²", "245 g/m²"], ["GC2", 360, 405], ["GC1", 350, 395]]
+    assert not any(str(line.state) == "accepted" for line in lines(rows).values())

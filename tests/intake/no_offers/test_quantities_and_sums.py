@@ -152,3 +152,30 @@ def test_tons_bought_and_what_they_come_to_are_no_prices():
         ["SBS C1S", 22, 1190, 20, 23800], ["Subtotal", None, 1146.67, 60, 68800],
     ]  # fmt: skip
     assert {cell: line.state for cell, line in lines(rows).items()} == {"C2": State.ACCEPTED, "C3": State.ACCEPTED}
+
+
+@pytest.mark.parametrize(
+    ("heads", "unit", "sums"),
+    [
+        (("Description", "Unit", "Qty", "Price (€)", "Amount"), "kg", ("Subtotal", "Net total", "Total incl. VAT")),
+        (
+            ("Bezeichnung", "Einheit", "Menge", "Preis (€)", "Betrag"),
+            "kg",
+            ("Zwischensumme", "Summe netto", "Gesamt inkl. MwSt."),
+        ),
+        (("Désignation", "Unité", "Quantité", "P.U. HT (€)", "Montant"), "kg", ("Sous-total", "Total HT", "Total TTC")),
+        (("Descripción", "Unidad", "Cantidad", "Precio (€)", "Importe"), "kg", ("Suma", "Total neto", "Total con IVA")),
+        (
+            ("Benämning", "Enhet", "Kvantitet", "Pris (€)", "Belopp"),
+            "kg",
+            ("Delsumma", "Summa netto", "Summa inkl. moms"),
+        ),
+    ],
+)
+def test_sums_below_the_last_board_make_no_form_of_it(heads, unit, sums):
+    boards = [
+        ["GC1 karton 250 g/m², 400 µm", unit, 9000, 1.25, 11250],
+        ["GD2 carton 300 g/m², 390 µm", unit, 8000, 0.75, 6000],
+    ]
+    found = lines([list(heads), *boards, *([label, None, None, None, 17250] for label in sums)])
+    assert {cell: str(line.state) for cell, line in found.items()} == {"D2": "accepted", "D3": "accepted"}

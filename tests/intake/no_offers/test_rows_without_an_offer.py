@@ -67,6 +67,11 @@ LIST = [["Grade", "g/m²", "µm", "EUR/t"], ["GC1", 260, 415, 1287], ["GD2", 300
         "Cartera de pedidos (t)",
         "Orderstock, ton",
         "Returpappersindex",
+        "Booked to date, all furnishes",
+        "Gebuchte Tonnen 2026",
+        "Tonnes facturées en 2025",
+        "Toneladas servidas en 2025",
+        "Fakturerade ton 2025",
     ],
 )
 def test_rows_that_count_offer_nothing_and_ask_nothing(label):

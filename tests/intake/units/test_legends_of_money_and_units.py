@@ -158,3 +158,25 @@ def test_figures_are_codes_where_a_key_says_so():
 def test_a_code_that_a_key_explains_says_nothing_of_the_others():
     rows = [["Board", "pt", "lb/MSF", "Price", "Kz"], *PRICED, [], ["A = US$ per short ton"]]
     assert [one[3] for one in offered(rows)] == ["accepted", "question", "question", "question"]
+
+
+@pytest.mark.parametrize(
+    ("note", "currency"),
+    [
+        ("A = per tonne; B = per kg (net). Prices in pounds sterling.", "GBP"),
+        ("A = je Tonne; B = je kg (netto). Alle Preise in Euro.", "EUR"),
+        ("A = la tonne ; B = le kg (net). Tous les prix en euros.", "EUR"),
+        ("A = por tonelada; B = por kg (neto). Todos los precios en euros.", "EUR"),
+        ("A = per ton; B = per kg (netto). Alla priser i euro.", "EUR"),
+    ],
+)
+def test_a_sentence_behind_the_codes_holds_for_all_of_them(note, currency):
+    rows = [["Grade", "g/m²", "µm", "Unit", "Price"], ["GC1", 250, 400, "A", 1149], ["GC2", 260, 440, "B", 1.125]]
+    found = lines([*rows, [], [note]])
+    assert [(str(line.state), line.offer.currency) for line in found.values()] == [("accepted", currency)] * 2
+
+
+def test_what_the_last_code_says_holds_for_it_alone():
+    rows = [["Grade", "g/m²", "µm", "Unit", "Price"], ["GC1", 250, 400, "A", 1149], ["GC2", 260, 440, "B", 1.125]]
+    found = lines([*rows, [], ["A = per tonne; B = euros per kg."]])
+    assert [line.offer.currency for line in found.values()] == [None, "EUR"]

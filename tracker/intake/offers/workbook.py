@@ -27,6 +27,7 @@ from tracker.intake.offers.notes.own_texts import of_own_prices
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.notes.subjects import board_level, sheet_level
+from tracker.intake.offers.orders.corner_sizes import with_size_of_corner
 from tracker.intake.offers.prices.across_sheets import ask_across_sheets
 from tracker.intake.offers.prices.claimed import claimed_at
 from tracker.intake.offers.prices.lines_of_bases import joined_down
@@ -184,7 +185,8 @@ def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
 def _read_table(table: Table, texts: Sequence[Words]) -> ReadTable:
     columns = columns_of(table, texts)
     joined = with_row_units(table, columns)
-    return ReadTable(*with_terms_apart(joined, columns if joined is table else columns_of(joined, texts)))
+    columns = columns if joined is table else columns_of(joined, texts)
+    return ReadTable(*with_terms_apart(with_size_of_corner(joined, columns), columns))
 
 
 def _read_tables(

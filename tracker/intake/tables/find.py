@@ -26,6 +26,7 @@ from tracker.intake.tables.parts.bands import bands_of
 from tracker.intake.tables.parts.segments import segments_of
 from tracker.intake.tables.rows.body import Body, body_of
 from tracker.intake.tables.rows.group_lines import leads_to_groups
+from tracker.intake.tables.rows.keyed_lines import with_measures_written_out
 from tracker.intake.tables.rows.limits_on_two_rows import with_limits_on_one_row
 from tracker.intake.tables.rows.line_pairs import without_line_pairs
 from tracker.intake.tables.rows.lines_below import with_lines_below
@@ -188,7 +189,7 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
 
 def _told_whole(part: View, rows: list[int], valued: frozenset[int]) -> tuple[View, Body]:
     """The rows below a header, each board on one line."""
-    own = [row for row in rows if row in part.rows]
+    part, own = with_measures_written_out(part, [row for row in rows if row in part.rows])
     body = body_of(part, own, valued)
     joined = with_second_lines(part, own, body)
     if joined is None:

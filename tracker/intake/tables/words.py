@@ -14,7 +14,10 @@ from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.firms.company import company_name, labelled_company
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.statements import Statement, statements
 from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.times.dates import find_dates
+from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import phrases
 
 
@@ -53,7 +56,8 @@ def row_words(view: View, row: int) -> list[Words]:
         else:
             found.append(Words(view.sheet, row, cell, said))
         # 'Minimum order' | '5' | 't': a label goes on collecting while the cells stay short.
-        label = label or (cell if _is_label(cell) or _names_an_amount(cells[place:]) else None)
+        labels = _is_label(cell) or _names_an_amount(cells[place:]) or _leads_to_a_day(cells[place : place + 2])
+        label = label or (cell if labels else None)
         if label is not None and label is not cell and len(said) > 40:
             label = None
     return found
@@ -164,6 +168,19 @@ def _names_an_amount(cells: list[Cell]) -> bool:
         return False
     unit = price_unit(cells[2].text) if isinstance(cells[2].value, str) else None
     return is_figure(cells[1]) and unit is not None and unit.currency is not None and unit.basis is not None
+
+
+def _leads_to_a_day(cells: list[Cell]) -> bool:
+    """'Tender open for acceptance until | 2027-01-29', which is no head of a column: with the day the two say how long
+    prices hold, and the words alone do not."""
+    if len(cells) == 1 or not isinstance(cells[0].value, str) or not find_dates(shown(cells[1])):
+        return False
+    label, day = map(shown, cells)
+    return not any(map(_is_validity, statements(label))) and any(map(_is_validity, statements(f"{label}: {day}")))
+
+
+def _is_validity(said: Statement) -> bool:
+    return isinstance(said, Validity) and said.until is not None
 
 
 _AN_AMOUNT = 3

@@ -7,9 +7,10 @@ from tracker.intake.tables.headers.heads import PRICE_ROLES
 from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.heads.header import Header, header, without_unit
 from tracker.intake.values.heads.role_words import tells_of_freight
-from tracker.intake.values.heads.roles import Role, RoleReading
+from tracker.intake.values.heads.roles import ON_TOP, Role, RoleReading
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.orders.minimum import LeastUnread
+from tracker.intake.values.prices.shares import is_share
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.fold import fold
@@ -54,7 +55,16 @@ def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
         only_units = all(reading.role in (Role.BASIS, Role.ITEM) for reading in head.roles)
         if head.caliper_unit is not None and head.currency is None and only_units:
             found.setdefault(Role.CALIPER, 0.6 - 0.15 * level)
-    return _paid_by_unit(_named_property(_measured_by_unit(found, said), said), said)
+    return _charged_by_share(_paid_by_unit(_named_property(_measured_by_unit(found, said), said), said), said)
+
+
+def _charged_by_share(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:
+    """'Energy surcharge' over '% of base price': a share of the price is no price, whatever words name it."""
+    *above, lowest = said or (None,)
+    charged = any(head.strength(role) >= _PLAINLY for head in above for role in ON_TOP)
+    if lowest is None or not charged or not is_share(lowest.text):
+        return found
+    return {role: strength for role, strength in found.items() if role not in PRICE_ROLES}
 
 
 def _paid_by_unit(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:

@@ -46,8 +46,15 @@ def sizes_among_quantities(columns: list[Column], table: Table) -> list[Column]:
     """
     held = [column for column in columns if column.role is Role.STOCK]
     if len(held) != 1 or not cheaper_by_the_figure(held[0], columns, table):
-        return columns
-    return [replace(column, role=Role.BRACKET) if column is held[0] else column for column in columns]
+        return _sizes_under_strange_heads(columns, table)
+    return [replace(column, role=Role.BRACKET, sure=True) if column is held[0] else column for column in columns]
+
+
+def _sizes_under_strange_heads(columns: list[Column], table: Table) -> list[Column]:
+    """Makes an unread column of figures one of order sizes, not sure of what they are, where each board comes several
+    times and is cheaper the higher they are: 'Lb ladder' over 0, 5,000 and 20,000. They are asked about."""
+    strange = next((one for one in columns if one.role is None and cheaper_by_the_figure(one, columns, table)), None)
+    return [replace(one, role=Role.BRACKET, sure=False) if one is strange else one for one in columns]
 
 
 def amounts_ordered(columns: list[Column], table: Table) -> list[Column]:
@@ -123,7 +130,8 @@ def cheaper_by_the_figure(held: Column, columns: list[Column], table: Table) -> 
     prices = [column for column in columns if column.role in PRICE_ROLES]
     if not prices or any(column.role in (*ORDER_SIZES, Role.MINIMUM) for column in columns):
         return False
-    tell = [column.index for column in columns if column is not held and column.role not in _NOR_QUANTITIES]
+    untold = _NOR_QUANTITIES if held.role is not None else {*_NOR_QUANTITIES, None}
+    tell = [column.index for column in columns if column is not held and column.role not in untold]
     several = [rows for rows in _by_board(table, tell) if len(rows) > 1]
     steps = sum(len(rows) - 1 for rows in several)
     return steps >= _FEWEST_STEPS and all(_are_breaks(table, rows, held, prices[0]) for rows in several)

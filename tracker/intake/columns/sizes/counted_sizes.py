@@ -27,7 +27,7 @@ def counted_sizes(columns: list[Column], samples: Mapping[int, Sequence[Cell]], 
     spans = any(is_bare_order_size(cell.text) for cell in cells) and all(_is_size(cell, column) for cell in cells)
     if not spans and not cheaper_by_the_figure(column, columns, table):
         return columns
-    return [replace(one, role=Role.BRACKET) if one is column else one for one in columns]
+    return [replace(one, role=Role.BRACKET, sure=True) if one is column else one for one in columns]
 
 
 def _is_size(cell: Cell, column: Column) -> bool:

@@ -113,7 +113,9 @@ def _says_currency(text: str) -> bool:
     return unit is not None and unit.currency is not None and unit.basis is None
 
 
-_PARTS = re.compile(r"[;\n]|,\s|\.\s+(?=[^\s=:]{1,12}\s*[:=])")
+_SENTENCE = re.compile(r"(?<=[^\W\d]{2}|.[)\d²]|/[^\W\d])\.\s+(?=[^\W\d_a-z])(?!.*[=:])")
+"""Where the last entry ends and a sentence follows that explains no code; 'sq. ft' goes on."""
+_PARTS = re.compile(rf"[;\n]|,\s|\.\s+(?=[^\s=:]{{1,12}}\s*[:=])|{_SENTENCE.pattern}")
 _IN_ONE_TEXT = re.compile(r"\s*(?P<code>[^\s=:]{1,12})\s*(?:=|:|\s[-–—]\s)\s*(?P<unit>[^=:]+)")
 
 
@@ -130,6 +132,12 @@ def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
             if found is not None:
                 unit = found["unit"].strip(" .")
                 yield fold(found["code"]).strip(), unit if "(" in unit else unit.rstrip(")"), words.text
+
+
+def behind_codes(text: str) -> str:
+    """The 'U.S. dollars.' of 'A = per short ton; B = per cwt. U.S. dollars.': what it says holds for every code."""
+    *entries, behind = _SENTENCE.split(text)
+    return behind if entries else ""
 
 
 def _without_label(text: str) -> str:

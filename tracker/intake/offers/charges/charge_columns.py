@@ -4,7 +4,7 @@ rolls, what small orders bear; and of several that exclude each other it is not 
 import re
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
@@ -36,6 +36,7 @@ class ChargeColumns:
     of them, it bears is not certain; `optional`: charged for another form, or only if ordered; `of_some_orders`: for
     orders of some size.
     `freight_borne`: the price is the delivered one beside another that is not, so that no note's freight is added.
+    `unread`: taken for prices, though a charge's name heads them.
     """
 
     borne: frozenset[int] = frozenset()
@@ -43,6 +44,7 @@ class ChargeColumns:
     optional: frozenset[int] = frozenset()
     of_some_orders: frozenset[int] = frozenset()
     freight_borne: bool = False
+    unread: tuple[Column, ...] = ()
 
 
 _NONE_CHARGED = {borne: ChargeColumns(freight_borne=borne) for borne in (False, True)}
@@ -55,8 +57,9 @@ def charge_columns(
     """What the columns of charges are for the price of this draft. `left_to_buyer`: which of them are charged only if
     ordered, None where that is not certain."""
     charged = [column for column in columns.of(*ON_TOP) if _has_figure(cells, column)]
+    unread = _unread_charges(price, columns, cells)
     if not charged:
-        return _NONE_CHARGED[beside_mill_price(price, offers)]
+        return replace(_NONE_CHARGED[beside_mill_price(price, offers)], unread=unread)
     borne = borne_by(price, offers, cells, columns) | relieved_columns(columns, free, offers)
     form = _FormOfPrice(price, offers, cells, draft)
     other = frozenset(column.index for column in charged if form.is_other(column))
@@ -70,8 +73,21 @@ def charge_columns(
     optional = chosen | (other - borne if form.is_only else frozenset())
     return ChargeColumns(
         (borne | other) - sums - optional, (sums | unsure | _exclude_each_other(left)) - chosen, optional, some - borne,
-        beside_mill_price(price, offers),
+        beside_mill_price(price, offers), unread,
     )  # fmt: skip
+
+
+def _unread_charges(price: PriceColumn, columns: Columns, cells: dict[int, Cell]) -> tuple[Column, ...]:
+    """Columns that were taken for prices though a charge's name heads them: 'Energiezuschlag' over 'Preis lt. Liste'.
+    What they come to is not known, and without it nor is the delivered cost."""
+    others = [
+        other.column for other in columns.prices if other.index != price.index and _has_figure(cells, other.column)
+    ]
+    return tuple(
+        column
+        for column in others
+        if not (column.currencies or column.bases) and any(head.role in ON_TOP for head in column.said[:-1])
+    )
 
 
 def _has_figure(cells: dict[int, Cell], column: Column) -> bool:

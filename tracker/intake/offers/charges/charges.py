@@ -35,6 +35,7 @@ from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.prices.basis import BasisReading
 from tracker.intake.values.prices.currency import CurrencyReading
 from tracker.intake.values.prices.money import price_text
+from tracker.intake.values.prices.shares import is_share_of_another
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 from tracker.trade.offer import OPEN, Charge, Evidence, NoteCode
@@ -67,6 +68,10 @@ def fill_charges(
             draft.evidence.append(Evidence("charges", at(cell), f"{column.text}: {cell.text.strip()}"))
         elif cell is not None and column.role is Role.FREIGHT:
             _take_freight_words(draft, cell, column)
+    for column in told.unread:
+        head = charge_header(column.said[0].text)
+        label = head.label if head is not None else column.text
+        found.append(_open(Charge(label, Decimal(0), draft.currency, draft.basis, column.said[0].role is Role.FREIGHT)))
     own = [*below, *_remarked(cells, columns), *_commented(draft.cell), *charges_of_load(scope, load)]
     draft.by_figure = draft.by_figure or bool(own or scope.charges or columns.of(*ON_TOP))
     in_row = [*in_columns, *((said.value.kind, said.value.label) for said in own)]
@@ -155,8 +160,11 @@ def _in_cell(cell: Cell, column: Column, facts: FileFacts, draft: Draft) -> Char
     freight = column.role is Role.FREIGHT
     label = head.label if head is not None else column.text
     amount = _percentage(cell, column, facts)
+    if amount is not None and amount > 0:
+        share = Charge(label, amount, None, None, freight)
+        return _open(share) if any(is_share_of_another(head.text) for head in column.said) else share
     if amount is not None:
-        return Charge(label, amount, None, None, freight) if amount > 0 else None
+        return None
     charge = _money(cell, column, facts, Charge(label, Decimal(0), draft.currency, draft.basis, freight), draft)
     # Without the price's own currency or unit the line is asked about anyway.
     return charge if charge is None or charge.basis is not None else None

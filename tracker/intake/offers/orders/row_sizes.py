@@ -8,7 +8,7 @@ from tracker.intake.columns.sizes.breaks import counts_this_order, names_a_stock
 from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.rows.rows import WholeRow
-from tracker.intake.tables.figures import sure_figure
+from tracker.intake.tables.figures import is_figure, sure_figure
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_no_limit
@@ -45,7 +45,7 @@ def _remarked(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
 
 def _bracket(cell: Cell, column: Column) -> Bracket:
     words = cell.text.strip()
-    if column.role is Role.BRACKET and names_a_stock(column):
+    if column.role is Role.BRACKET and (names_a_stock(column) or (not column.sure and is_figure(cell))):
         return Bracket(words, not_weight=NOT_UNDERSTOOD)
     counted = counted_in(column.text) if not column.mass_units else ""
     size = counted_size(words, counted) if counted else None

@@ -137,12 +137,16 @@ def _are_words(read: ReadTable, column: Column) -> bool:
 
 
 def _spreads_the_other_measure(title: str, offers: Sequence[PriceColumn]) -> bool:
-    """'Calipers in µm' right over figures by basis weight, or the other way round, and in no money."""
+    """'Calipers in µm' right over figures by basis weight, or the other way round, and in no money.
+
+    Over '220 g/m² (360 µm)' 'grammage (caliper)' says what the heads are.
+    """
     said = header(title)
     by_weight, by_caliper = (all(map(attrgetter(name), offers)) for name in ("weights", "caliper"))
     calipers = by_weight and said.caliper_unit is not None and said.role is Role.CALIPER
     weights = by_caliper and len(said.weight_units) == 1 and said.role is Role.WEIGHT
-    return (calipers or weights) and heads_measures(title) and not statements(title)
+    both = by_weight and by_caliper
+    return (calipers or weights) and not both and heads_measures(title) and not statements(title)
 
 
 def _of_other_goods(read: ReadTable, title: str) -> bool:

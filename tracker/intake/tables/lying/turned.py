@@ -7,9 +7,9 @@ from collections.abc import Hashable, Iterator
 from dataclasses import dataclass
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.headers.heads import Head, head_of, head_of_words, looks_priced
+from tracker.intake.tables.headers.heads import head_of, head_of_words, looks_priced
 from tracker.intake.tables.lying.label_units import Place, is_unit, units_beside
-from tracker.intake.tables.lying.labels import LONGEST_LABEL, is_form, is_label
+from tracker.intake.tables.lying.labels import LONGEST_LABEL, heads_prices, is_form, is_label, names_a_price
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.heads.roles import Role
@@ -199,9 +199,10 @@ def _heads_upright(view: View, column: int, row: int) -> bool:
 
 
 def _checked(view: View, column: int, rows: list[int], units: frozenset[Place]) -> Labels | None:
-    heads = [head for row in rows if (head := head_of(view.rows[row][column])) is not None]
+    labels = [view.rows[row][column] for row in rows]
+    heads = [head for label in labels if (head := head_of(label)) is not None]
     roles = {head.role for head in heads}
-    if len(roles) < _FEWEST_LABELS or not any(map(_heads_prices, heads)) or not any(head.board for head in heads):
+    if len(roles) < _FEWEST_LABELS or not any(map(names_a_price, labels)) or not any(head.board for head in heads):
         return None
     right = _last_value_column(view, column, rows, units)
     values = [(row, at) for row in rows for at in view.rows[row] if column < at <= right and (row, at) not in units]
@@ -215,20 +216,16 @@ def _checked(view: View, column: int, rows: list[int], units: frozenset[Place]) 
     return Labels(column, tuple(rows), right, units)
 
 
-def _has_price_beside(view: View, row: int, column: int, right: int) -> bool:
-    head = head_of(view.rows[row][column])
+def _has_price_beside(view: View, row: int, column: int, right: int, label: int | None = None) -> bool:
+    head = head_of(view.rows[row][column if label is None else label])
     beside = [cell for at, cell in view.rows[row].items() if column < at <= right]
-    return head is not None and _heads_prices(head) and any(looks_priced(cell) or _withheld(cell) for cell in beside)
+    return head is not None and heads_prices(head) and any(looks_priced(cell) or _withheld(cell) for cell in beside)
 
 
 def _withheld(cell: Cell) -> bool:
     """'no bid' in the place of a price."""
     price = price_text(cell.text)
     return price is not None and bool(price.no_price)
-
-
-def _heads_prices(head: Head) -> bool:
-    return head.price or head.across == "form"
 
 
 def _before_next_labels(view: View, column: int, rows: list[int]) -> int:
@@ -259,12 +256,21 @@ def _last_value_column(view: View, column: int, rows: list[int], units: frozense
     }
     if len(first_columns) == 1 and 0 < (first := first_columns.pop()) - column - 1 <= _WIDEST_GAP_BESIDE:
         right = first - 1
-    while any(right + 1 in view.rows[row] for row in rows) and not _are_labels(view, right + 1, rows, units):
-        if right > column and _says_one_thing(view, right + 1, rows):
+    while (after := _next_values(view, column, right, rows)) is not None and not _are_labels(view, after, rows, units):
+        if right > column and _says_one_thing(view, after, rows):
             break
-        right += 1
+        right = after
     behind = {at for _, at in units if at == right + _WIDEST_GAP + 1}
     return max({right} | behind)
+
+
+def _next_values(view: View, column: int, right: int, rows: list[int]) -> int | None:
+    """The next column with values, which may stand behind an empty one where it has a price: 'Position | 1 | | 2'."""
+    if any(right + 1 in view.rows[row] for row in rows):
+        return right + 1
+    behind = [row for row in rows if right + 2 in view.rows[row]]
+    priced = any(_has_price_beside(view, row, right + 1, right + 2, label=column) for row in behind)
+    return right + 2 if right > column and priced and 2 * len(behind) > len(rows) else None
 
 
 def _says_one_thing(view: View, column: int, rows: list[int]) -> bool:

@@ -180,7 +180,7 @@ def may_call_a_vendor(text: str) -> bool:
     number = " " not in name and (len(name) < _SHORTEST or any(sign.isdigit() for sign in name))
     if number or len(name) > _LONGEST or find_delivery(name) is not None or _MANY_FIGURES.search(name):
         return False
-    named = phrases("sources").whole(name) is None and lead_text(name) is None
+    named = lead_text(name) is None and not any(phrases(kind).whole(name) for kind in ("sources", "forms"))
     return named and not any(isinstance(said, _TERMS) for said in statements(name))
 
 

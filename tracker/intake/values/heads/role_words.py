@@ -8,8 +8,10 @@ from tracker.intake.values.boards.caliper import MICRON_SIGN, caliper_unit
 from tracker.intake.values.boards.weight import weight_units, without_density
 from tracker.intake.values.freight.delivery import leads_to_a_place
 from tracker.intake.values.heads.last_days import heads_last_days
+from tracker.intake.values.heads.limits import limit_ahead
+from tracker.intake.values.heads.numbered_papers import numbers_papers
 from tracker.intake.values.heads.price_moves import moves_money
-from tracker.intake.values.heads.roles import MONEY, Role, RoleReading
+from tracker.intake.values.heads.roles import MONEY, ORDER_LIMITS, Role, RoleReading
 from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
 from tracker.intake.values.heads.yields import tells_yield
 from tracker.intake.values.orders.counted_orders import weighs_deliveries
@@ -30,6 +32,7 @@ from tracker.trade.basis import Basis
 @lru_cache(maxsize=8192)
 def header_roles(text: str) -> tuple[RoleReading, ...]:
     """The roles a header may name, the strongest first: by its words, by its unit, by a near miss of a word."""
+    text = limit_ahead(text)
     if tax_included(text):
         # A calculation step beside the net price.
         return (RoleReading(Role.LIST_PRICE, 1.0, text),)
@@ -37,7 +40,7 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
         # 'Request for quotation' is what a paper is called, 'net 30' when to pay; 'tonnes per delivery' is an order.
         return ()
     dense = without_density(text) != text and not weight_units(text)
-    if _numbers_papers(text) or _holds_of_another(text) or dense:
+    if numbers_papers(text) or _holds_of_another(text) or dense:
         return (RoleReading(Role.PROPERTY, 1.0, text),)
     if tells_yield(text) or heads_last_days(text):
         return (RoleReading(Role.YIELD if tells_yield(text) else Role.VALIDITY, 1.0, text),)
@@ -135,27 +138,11 @@ _OF_BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT)
 _OWNING = ("", "'s", "’s", "s'", "s’")
 
 
-def _numbers_papers(text: str) -> bool:
-    """'Quote ID', 'Price key', 'ID oferta': a number or a code of what would be a price by itself, as 'Price/no' is."""
-    found = tokens_of(text)
-    if len(found) < 2 or not all(token.isalpha() or token in "_-." for token, _, _ in found):
-        return False
-    ends = phrases("identifiers").at(found, len(found) - 1) is not None
-    begins = phrases("identifiers_ahead").at(found, 0) is not None
-    return (ends or begins) and _names_a_price(text) and basis_span(text) is None
-
-
 def _holds_of_another(text: str) -> bool:
     """'Certificate valid until' heads no last days of prices, 'Min. special sizes' no smallest orders of its lines."""
     named = {match.value for match in phrases("headers").find(text)}
     special = bool(named & {Role.LEAD_TIME, Role.MINIMUM}) and phrases("special_orders").find(text)
     return bool(special) or (Role.VALIDITY in named and of_another(text, ()))
-
-
-def _names_a_price(text: str) -> bool:
-    return bool(phrases("price_words").find(text)) or any(
-        match.value in MONEY for match in phrases("headers").find(text)
-    )
 
 
 def _beside_a_day(text: str) -> list[RoleReading]:
@@ -220,7 +207,7 @@ def _standing_alone(text: str) -> str | None:
         return None
     rest = [token for token, _, _ in found[match.after :] if token.isalpha()]
     told = (one.value for section in ("delivery", "lead") for one in phrases(section).find(text))
-    if match.value in _QUANTITIES and any(value != "filler" for value in told):
+    if match.value in ORDER_LIMITS and any(value != "filler" for value in told):
         # 'ab Werk' and 'ab Lager' begin no order size.
         return None
     if match.value == Role.PRICE and leads_to_a_place(text, match.end):
@@ -228,7 +215,6 @@ def _standing_alone(text: str) -> str | None:
     return match.value if not rest or _unexplained(text, [(match.start, match.end)], _UNITS) == 0 else None
 
 
-_QUANTITIES = (Role.FROM_QUANTITY.value, Role.BELOW_QUANTITY.value)
 _UNITS = ("basis", "weight_units", "caliper_units", "length_units", "lead", "delivery", "incoterms")
 
 

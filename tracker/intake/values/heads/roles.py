@@ -77,5 +77,7 @@ CHARGES = frozenset({*ON_TOP, Role.DISCOUNT, Role.CHANGE, Role.INDEX})
 MONEY = PRICES | CHARGES | {Role.MARGIN}
 MEASURES = frozenset({Role.CALIPER, Role.WEIGHT})
 
-ORDER_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
-"""Whole, or by where they begin and where they end."""
+ORDER_LIMITS = (Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
+"""Where an order size begins and where it ends."""
+ORDER_SIZES = (Role.BRACKET, *ORDER_LIMITS)
+"""Whole, or by their limits."""

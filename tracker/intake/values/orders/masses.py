@@ -108,11 +108,11 @@ def find_mass_units(text: str) -> tuple[MassUnit, ...]:
     found = [
         match
         for match in phrases("basis").find(text)
-        if match.value in MASS_UNITS and not _is_english_to(text, match.start, match.end)
+        if match.value in MASS_UNITS and not _is_of_a_limit(text, match.start, match.end)
     ]
-    if len(found) > 1 and text[found[0].start : found[0].end].casefold() == "to":
-        # 'To kg' beside 'From kg'.
-        del found[0]
+    if len(found) > 1:
+        # 'To kg' beside 'From kg', and 'Lb to'.
+        found = [match for match in found if text[match.start : match.end].casefold() != "to"]
     keys = {match.value for match in found}
     if len(keys) != 1:
         return ()
@@ -126,6 +126,13 @@ _IN_THOUSANDS = re.compile(
 )
 """'Order size in thousands of lb', "'000 lb", 'M pounds': what the figures below count; 'M lb' is not read yet."""
 _THOUSANDS_OF = {"lb": (MassUnit.THOUSAND_LB,), "kg": (MassUnit.TONNE,)}
+
+
+def _is_of_a_limit(text: str, start: int, end: int) -> bool:
+    """The Swedish 't.o.m.' ('up to') begins with no tonne."""
+    limits = (word for word in phrases("bracket").find(text) if word.start <= start and end <= word.end)
+    longer = any(word.value == "up_to" and text[word.start : word.end] != text[start:end] for word in limits)
+    return longer or _is_english_to(text, start, end)
 
 
 def _is_english_to(text: str, start: int, end: int) -> bool:

@@ -28,6 +28,7 @@ from tracker.intake.values.times.held_subject import of_unknown_subject
 from tracker.intake.values.times.open_validity import begun, ends_on_no_day, runs_to, within
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,8 +155,8 @@ def _clause(clause: str) -> Validity | None:
             apart = any(other.start > date_after.end for other in dates) and names_grade(clause[date_after.end :])
             return Validity(clause, unread=True) if apart else Validity(clause, until=date_after)
     labels = [match for match in speaks if not any(since.end == match.end for since in begins)]
-    if len(dates) == 1 and any(_only_a_colon(clause[match.end : dates[0].start]) for match in labels):
-        return Validity(clause, until=dates[0])
+    if any(_is_labelled(clause, match, dates) for match in labels):
+        return Validity(clause, until=dates[-1])
     if len(dates) == 1 and _labels_its_date(clause, dates[0]):
         return Validity(clause, until=dates[0])
     if speaks and dates and _DASH.search(clause[speaks[0].end : dates[-1].start]):
@@ -251,16 +252,23 @@ _A_DAY = re.compile(r"\s*\d{1,2}(?:er|st|nd|rd|th)?[./ ]?[^\d]{0,16}(?:\d{1,4}\.
 
 
 def _joins_a_span(clause: str, dates: tuple[DateReading, ...]) -> bool:
-    """Nothing but signs and little words between two days; a word of its own makes '1 July, next review 31 December'
-    two matters."""
-    between = clause[dates[0].end : dates[1].start]
+    """Little words alone between two days, and not the 'next review' or 'or' that makes two matters of them."""
+    words = re.findall(r"[^\W\d_]+", clause[dates[0].end : dates[1].start])
     return all(
-        phrases("until").whole(word) is not None or phrases("range").whole(word) is not None or len(word) <= _LITTLE
-        for word in re.findall(r"[^\W\d_]+", between)
+        phrases("range").whole(word) != "or"
+        and (len(word) <= _LITTLE or any(phrases(kind).whole(word) is not None for kind in ("until", "range")))
+        for word in words
     )
 
 
 _LITTLE = 2
+
+
+def _is_labelled(clause: str, label: Found[str], dates: tuple[DateReading, ...]) -> bool:
+    """The last of a clause's dates, right behind the label's colon; before it may stand the one of the paper: 'Offre du
+    3 novembre 2026, validité : 18 décembre 2026'."""
+    apart = all(other.end <= label.start for other in dates[:-1])
+    return bool(dates) and apart and _only_a_colon(clause[label.end : dates[-1].start])
 
 
 def _only_a_colon(between: str) -> bool:
