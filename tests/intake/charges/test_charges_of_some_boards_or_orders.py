@@ -245,3 +245,19 @@ def test_a_note_about_small_orders_is_no_note_about_the_column_that_their_head_n
 def test_a_supplement_for_a_part_of_a_size_is_told_there():
     note = "Orders below 5 tonnes: supplement of €35 per tonne on top of the price shown."
     assert charged_by_size(note) == [([35], False), ([], True), ([], False)]
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Energy surcharge: 3% of the board price, GC2 only.", "Maut: 9,80 EUR/t, nur GC2.",
+     "Participation énergie 28 €/t, uniquement GC2.", "Recargo energético: 3 %, solo GC2",
+     "Energitillägg 3 %, endast GC2", "Energy surcharge 3 %, GC2 only until June 2027",
+     "Energy surcharge (GC2 only): 3 %"],
+)  # fmt: skip
+def test_boards_named_alone_behind_a_comma_bear_the_charge(note):
+    assert [len(charges) for charges in by_board(note)] == [0, 1, 0]
+
+
+@pytest.mark.parametrize("note", ["Energy surcharge 3 %, not only GC2", "Energy surcharge: 3 %, on all boards"])
+def test_a_charge_not_of_some_boards_alone_is_of_all(note):
+    assert [len(charges) for charges in by_board(note)] == [1, 1, 1]

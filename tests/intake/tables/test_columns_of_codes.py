@@ -66,3 +66,9 @@ def test_codes_of_a_property_stay_as_they_are():
         ("SBS", "accepted"),
         ("CUK", "accepted"),
     ]
+
+
+def test_a_sentence_behind_a_key_holds_for_the_rows_of_every_code():
+    rows = [_HEAD, *_ROWS, [], [_KEYS[0]],
+            ["U: S = per short ton; F = per 1,000 sq ft; C = per cwt. U.S. dollars."]]  # fmt: skip
+    assert {line.offer.currency for line in lines(rows).values()} == {"USD"}

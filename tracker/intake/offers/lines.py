@@ -119,8 +119,9 @@ class TableReader:
         self._last_terms: tuple[Cells, Columns, Scope, Terms] | None = None
 
     def read(self) -> TableOffers:
-        texts = (words.text for level in self._levels for words in level.texts)
-        rows = Rows(self._read.table, self._read.columns, texts)
+        rows = Rows(
+            self._read.table, self._read.columns, (words.text for level in self._levels for words in level.texts)
+        )
         # Of a very long table the rows are gone over twice, because to keep them all would take a gigabyte.
         whole = rows if self._read.table.view.passing else list(rows)
         self._brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
@@ -195,13 +196,11 @@ class TableReader:
     def _pass_priceless(self, whole: WholeRow) -> None:
         """A row that describes a board and has words or nothing where its price should be: that is told."""
         said = [column.role for column in self._read.columns.of(*BOARD_ROLES) if column.index in whole.own]
-        if not said:
-            return
         instead = [whole.cells[price.index].text.strip() for price in self._offers if price.index in whole.own]
         words = next((text for text in instead if any(map(str.isalnum, text))), "")
-        if words:
+        if said and words:
             self._left_out[whole.row.index] = f"“{words}” is no price"
-        elif not instead and _NAMED.intersection(said) and MEASURES.intersection(said):
+        elif not instead and {Role.PRODUCT, Role.GRADE}.intersection(said) and MEASURES.intersection(said):
             self._left_out[whole.row.index] = "no price stands beside these boards"
 
     def _scope(self, whole: WholeRow) -> Scope | str:
@@ -299,6 +298,3 @@ class TableReader:
             scope = scope if levels is scope.levels else Scope(levels)
             self._around[key] = around(price, scope, self._claimed, self._facts, board, parts)
         return self._around[key]
-
-
-_NAMED = frozenset({Role.PRODUCT, Role.GRADE})

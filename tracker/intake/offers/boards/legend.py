@@ -14,7 +14,7 @@ from tracker.intake.values.boards.legends import LegendEntry, entries_side_by_si
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.basis import basis_text
 from tracker.intake.values.prices.money import price_unit
-from tracker.intake.values.prices.units_of_codes import units_of_codes
+from tracker.intake.values.prices.units_of_codes import BEHIND_THE_CODES, units_of_codes
 from tracker.intake.words.fold import fold
 
 
@@ -113,9 +113,7 @@ def _says_currency(text: str) -> bool:
     return unit is not None and unit.currency is not None and unit.basis is None
 
 
-_SENTENCE = re.compile(r"(?<=[^\W\d]{2}|.[)\d²]|/[^\W\d])\.\s+(?=[^\W\d_a-z])(?!.*[=:])")
-"""Where the last entry ends and a sentence follows that explains no code; 'sq. ft' goes on."""
-_PARTS = re.compile(rf"[;\n]|,\s|\.\s+(?=[^\s=:]{{1,12}}\s*[:=])|{_SENTENCE.pattern}")
+_PARTS = re.compile(rf"[;\n]|,\s|\.\s+(?=[^\s=:]{{1,12}}\s*[:=])|{BEHIND_THE_CODES.pattern}")
 _IN_ONE_TEXT = re.compile(r"\s*(?P<code>[^\s=:]{1,12})\s*(?:=|:|\s[-–—]\s)\s*(?P<unit>[^=:]+)")
 
 
@@ -136,7 +134,7 @@ def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
 
 def behind_codes(text: str) -> str:
     """The 'U.S. dollars.' of 'A = per short ton; B = per cwt. U.S. dollars.': what it says holds for every code."""
-    *entries, behind = _SENTENCE.split(text)
+    *entries, behind = BEHIND_THE_CODES.split(text)
     return behind if entries else ""
 
 

@@ -10,7 +10,7 @@ from tracker.intake.tables.headers.keys import around
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.delivery import find_delivery
-from tracker.intake.values.prices.units_of_codes import unit_led_to
+from tracker.intake.values.prices.units_of_codes import BEHIND_THE_CODES, unit_led_to
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
@@ -42,7 +42,7 @@ def _key_in(text: str) -> tuple[str, dict[str, str]]:
     entries = list(_ENTRY.finditer(labelled["rest"])) if labelled is not None else []
     key = {fold(entry["code"]).strip(): entry["said"].rstrip(" .") for entry in entries}
     whole = bool(entries) and entries[0].start() == 0 and entries[-1].end() == len(labelled["rest"] if labelled else "")
-    if labelled is None or not whole or len(key) < len(entries):
+    if labelled is None or not whole or len(key) < len(entries) or BEHIND_THE_CODES.search(text):
         return "", {}
     return _label(labelled["label"]), key
 

@@ -38,8 +38,8 @@ def _takes(part: str) -> bool:
 
 
 def names_discount(text: str) -> bool:
-    """It names what takes money off; the 'remise' of an order that is handed in ('commande remise') is none."""
-    return any(match.value != "handed_in" for match in phrases("discounts").find(text))
+    """It names what takes money off; the 'remise' of an order that is handed in and a 'trim allowance' are none."""
+    return any(match.value != "other" for match in phrases("discounts").find(text))
 
 
 def taken_in_head(head: str) -> bool:

@@ -37,7 +37,7 @@ def charged_boards(text: str) -> Charged | None:
     text = _HYPHEN.sub(r"\1 ", _without_asides(text))
     if not any(map(str.isdigit, text)) or not _adds(text):
         return None
-    bearing = _bearing(text)
+    bearing = _bearing(text) or _named_apart(text)
     if bearing is not None:
         return bearing
     for match in phrases("charged_on").find(text):
@@ -88,6 +88,23 @@ def _bearing(text: str) -> Charged | None:
     said = rest[verb.end :].strip(_STOPS)
     boards = coated[0] if coated is not None else boards_named(words)
     return Charged(said, boards) if boards.some and not boards_named(said).some else None
+
+
+def _named_apart(text: str) -> Charged | None:
+    """'Energy surcharge: 3 %, coated unbleached kraft only': the part of a sentence that names its boards."""
+    start = 0
+    for part in _APART.split(text):
+        only = phrases("only_these").find(part)
+        words, rest = _boards_ahead(without_words(part, "only_these", "charged_on").strip(_STOPS)) if only else ("", "")
+        told = blanked(text, [(start, start + len(part))]).strip(_STOPS + "()")
+        said = f"{told} {rest.strip(_STOPS)}".strip()
+        if words and not boards_named(said).some:
+            return Charged(said, boards_named(words))
+        start += len(part) + 1
+    return None
+
+
+_APART = re.compile(r"[:()]|,(?=\s)")
 
 
 def frees_the_others(clause: str) -> bool:

@@ -15,6 +15,9 @@ _LABELLED = re.compile(
 )
 _PARTS = re.compile(r"[;\n|·]|,\s(?=[^,=:]{3,24}\s*[=:])")
 
+BEHIND_THE_CODES = re.compile(r"(?<=[^\W\d]{2}|.[)\d²]|/[^\W\d])\.\s+(?=[^\W\d_a-z])(?!.*[=:])")
+"""Where the last entry ends and a sentence follows that explains no code; 'sq. ft' goes on."""
+
 
 def units_of_codes(text: str) -> Iterator[tuple[str, str, str]]:
     """The head of the codes' column and the code, folded, and what the code means: 'Code A: price is EUR per tonne,
