@@ -75,3 +75,11 @@ def test_units_parted_from_their_prices_by_an_empty_column_hold_for_them_above_a
         ["L312", "MSF", None, 31.2, "CRB", 18, 69], [], ["Rolls on hand, in all", None, None, None, None, None, 97],
     ]  # fmt: skip
     assert [line.offer.basis.value for line in lines(rows).values()] == ["short_ton", "cwt", "msf"]
+
+
+def test_a_letterhead_some_columns_beside_a_table_is_none_of_its_columns():
+    heads = ["Nature du carton", "µm", "g/m²", "Prix", None, None, None, "Papeteries Montréval SA"]
+    beside = ["12 quai de l'Écluse", "Prix nets en EUR / t", "franco"]
+    boards = [["GC1", 390, 235, 1290], ["GC1", 440, 270, 1280], ["GT2", 445, 300, 990]]
+    rows = [heads, *([*board, None, None, None, said] for board, said in zip(boards, beside, strict=True))]
+    assert {(line.offer.currency, line.offer.basis) for line in lines(rows).values()} == {("EUR", "tonne")}

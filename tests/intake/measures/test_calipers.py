@@ -281,3 +281,9 @@ def test_three_figures_from_a_nought_are_points_or_millimetres(head):
     assert measured("018", 75, weight="lb/MSF", unit="USD/ST")[0] == 457
     assert measured("018", "", weight="Note", unit="USD/ST")[0] == 457
     assert "caliper-unknown" in measured("018", "", weight="Note")[1]
+
+
+@pytest.mark.parametrize("caliper", ["18 †", "18†", "18*", "18 ‡"])
+def test_a_footnotes_sign_behind_a_caliper_leaves_it_what_it_is(caliper):
+    (line,) = lines([["Board", "Caliper pt", "lb/MSF", "$/cwt"], ["SBS", caliper, 72, 47.6]]).values()
+    assert float(line.offer.caliper_um) == pytest.approx(457.2)

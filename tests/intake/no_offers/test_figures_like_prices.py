@@ -43,3 +43,13 @@ def test_a_year_behind_the_word_for_a_list_is_no_amount(title, state):
 def test_the_number_of_a_telephone_is_that_of_no_line(said, leads):
     rows = [["Pos.", "Qualité", "g/m²", "µm", "€ / tonne"], [1, "GC1", 250, 410, 1250], [2, "GC2", 300, 500, 1210]]
     assert [line.offer.lead_days for line in lines([[said], [], *rows]).values()] == leads
+
+
+_FREIGHTS = [["GD2", 280, 365, 782, 820, 839], ["GD2", 320, 420, 776, 814, 833], ["GC2", 255, 415, 1188, 1226, 1245]]
+
+
+@pytest.mark.parametrize(("head", "state"), [("µm", None), ("Epp", "question"), ("Type", "question")])
+def test_figures_that_only_the_head_of_another_column_calls_prices_are_asked_about(head, state):
+    heads = [["Prix €/tonne", None, None, "Départ usine", "Franco"], ["Sorte", "g/m²", head, "Lyon", "Lyon", "Lille"]]
+    found = lines([*heads, *_FREIGHTS])
+    assert {str(found[cell].state) if cell in found else None for cell in ("C3", "C4", "C5")} == {state}

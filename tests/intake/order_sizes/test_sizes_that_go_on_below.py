@@ -94,3 +94,16 @@ def test_a_head_that_breaks_off_is_asked_about():
 )
 def test_a_whole_size_does_not_break_off(text):
     assert not breaks_off(text)
+
+
+def test_article_codes_are_no_sizes_that_break_off():
+    """As in a CSV file, where every figure is a text; 'A' leads to a limit in Spanish."""
+    rows = [["Art.-Nr.", "Sorte", "g/m²", "µm", "EUR/t"], ["5377-A", "GC1", "215", "365", "1249"],
+            ["5384-A", "GC1", "235", "395", "1231"], ["5391-A", "GD2", "280", "365", "905"]]  # fmt: skip
+    assert _limits(lines(rows)) == [(None, None)] * 3
+
+
+def test_the_sizes_of_two_prices_are_not_one():
+    rows = [["Material", "µm", "g/m²", "Volumen", "€/t"], ["GC2", "340", "215", "más de 20 t", "1130"],
+            ["GC2", "410", "235", "hasta 3 t", "1225"], ["GC2", "410", "235", "más de 3 t", "1190"]]  # fmt: skip
+    assert _limits(lines(rows)) == [(20000, None), (None, 3000), (3000, None)]

@@ -5,6 +5,7 @@ import pytest
 from tracker.intake.values.changes.list_age import Age, age_of_list, age_of_name, age_of_row
 
 _SUPERSEDED = [
+    "Vorgängerliste 2025", "Vorgängerliste 2025, ersetzt", "Vorjahresliste",
     "SUPERSEDED - list of 2025", "Price list 2025 (old)", "Price list 2025, superseded", "This list is superseded",
     "These prices are no longer valid", "Superseded by the list of 1 May 2026 - EUR per tonne DAP", "Old prices",
     "B. Previous list (superseded, for reference only)", "£/t delivered (superseded)",

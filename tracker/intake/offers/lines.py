@@ -6,7 +6,8 @@ from dataclasses import dataclass, field
 from tracker.intake.columns.column import Columns, Kind, PriceColumn
 from tracker.intake.columns.groups.groups import under_one_heading
 from tracker.intake.columns.groups.of_ways import of_own_way
-from tracker.intake.columns.priced.prices import DISCOUNT_BESIDE, standing_apart
+from tracker.intake.columns.priced.apart import standing_apart
+from tracker.intake.columns.priced.prices import DISCOUNT_BESIDE
 from tracker.intake.columns.priced.unnamed import UNNAMED
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.board import BOARD_ROLES, board_of, with_column
@@ -119,9 +120,8 @@ class TableReader:
         self._last_terms: tuple[Cells, Columns, Scope, Terms] | None = None
 
     def read(self) -> TableOffers:
-        rows = Rows(
-            self._read.table, self._read.columns, (words.text for level in self._levels for words in level.texts)
-        )
+        texts = (words.text for level in self._levels for words in level.texts)
+        rows = Rows(self._read.table, self._read.columns, texts)
         # Of a very long table the rows are gone over twice, because to keep them all would take a gigabyte.
         whole = rows if self._read.table.view.passing else list(rows)
         self._brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)

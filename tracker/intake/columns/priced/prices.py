@@ -36,7 +36,7 @@ from tracker.intake.columns.priced.whose_prices import others_prices, says_whose
 from tracker.intake.columns.priced.years_told import heads_indicative, stand_beside_years, years_beside
 from tracker.intake.columns.roles.headed_figures import heads_delivered
 from tracker.intake.columns.sizes.axes import Axes
-from tracker.intake.columns.sizes.forms import form_of, labelled_by_form
+from tracker.intake.columns.sizes.forms import labelled_by_form
 from tracker.intake.columns.sizes.order_sizes import order_size
 from tracker.intake.columns.sizes.paired import not_told_apart, sizes_before, without_sizes
 from tracker.intake.columns.units.shared_units import with_shared_units
@@ -185,30 +185,6 @@ def _on_another_basis(column: Column, others: Sequence[Column]) -> bool:
     """'Net EUR/t' beside 'EUR/1000 m²': the same price once more, no step on the way to it."""
     own = {basis.bases for basis in column.bases}
     return bool(own) and all(own.isdisjoint(basis.bases for basis in other.bases) and other.bases for other in others)
-
-
-def standing_apart(offers: Sequence[PriceColumn]) -> frozenset[int]:
-    """Columns beside prices by order size, caliper, weight, grade or coating whose own heads say none of these.
-
-    What they hold may be a price for every size, an amount, a wish or an old price: their heads do not tell. Rolls
-    have no size of sheet: 'Rolls | Sheets 70 x 100 | Sheets 72 x 102'.
-    """
-    told = {price.index: _spread(price) for price in offers}
-    every = [kinds for kinds in told.values() if kinds]
-    shared = frozenset.intersection(*every) if len(every) > 1 else frozenset()
-    rolls = {price.index for price in offers if shared == {"sheet"} and form_of(price.column) == "roll"}
-    return frozenset(index for index, kinds in told.items() if shared and not kinds and index not in rolls)
-
-
-def _spread(price: PriceColumn) -> frozenset[str]:
-    said = {
-        "order size": price.bracket or price.sizes,
-        "caliper": price.caliper,
-        "weight": price.weights,
-        "board": price.grade if price.grade is not None and price.grade.tells_board else None,
-        "sheet": price.sheets,
-    }
-    return frozenset(kind for kind, value in said.items() if value)
 
 
 def _with_tax(column: Column) -> bool:

@@ -161,12 +161,21 @@ def _goes_with_every_row(part: View, view: View, row: int) -> bool:
     and neither sentences nor labels that happen to be as many."""
     below = [other for other in view.order if other > row and view.rows[other].keys() - part.rows.get(other, {}).keys()]
     every = len(below) >= _FEWEST_ROWS and all(other in part.rows for other in below)
-    if not every or not _beside_heads(part, view, row):
+    if not every or _far_from_the_rest(part, view, row) or not _beside_heads(part, view, row):
         return False
     texts = [cell.text for other in (row, *below) for cell in part.rows[other].values()]
     if any(text.rstrip().endswith(":") for text in texts) or 3 * sum(map(_is_sentence, texts)) >= len(texts):
         return False
     return not _lists_labels(part, below)
+
+
+def _far_from_the_rest(part: View, view: View, row: int) -> bool:
+    """Two empty columns or more between a part and the rest of its header row."""
+    rest = view.rows[row].keys() - part.rows[row].keys()
+    return min((max(_left(part) - column, column - _right(part)) for column in rest), default=0) > _ONE_BETWEEN
+
+
+_ONE_BETWEEN = 2
 
 
 def _is_sentence(text: str) -> bool:

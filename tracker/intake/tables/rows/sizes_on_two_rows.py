@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
-from decimal import Decimal
 from itertools import pairwise
 
 from tracker.intake.grid import Cell
@@ -35,8 +34,9 @@ def with_sizes_on_one_row(view: View) -> View:
 
 def _whole(upper: Cells, lower: Cells) -> Iterator[tuple[int, Cell]]:
     """The columns where a row with a price and the words below it say one order size between them."""
-    if any(isinstance(cell.value, Decimal) for cell in lower.values()):
-        return
+    numbered = sum(any(map(str.isdigit, cell.text)) for cell in lower.values())
+    if numbered > 1 or any(map(is_figure, lower.values())):
+        return  # A row of its own, with what its board measures or costs.
     for column, rest in lower.items():
         piece = upper.get(column)
         priced = any(is_figure(cell) for index, cell in upper.items() if index > column)

@@ -153,7 +153,7 @@ def _millimetres(figures: str) -> tuple[CaliperReading, ...]:
 
 
 _IDLE = re.compile(
-    r"[\s()\[\]/=,;:*\-.~+±]*(?:ca|cal|caliper|approx|about|nominal|nom|thk|to|bis)?[\s()\[\]/=,;:*\-.~]*"
+    r"[\s()\[\]/=,;:*†‡\-.~+±]*(?:ca|cal|caliper|approx|about|nominal|nom|thk|to|bis)?[\s()\[\]/=,;:*†‡\-.~]*"
 )
 
 

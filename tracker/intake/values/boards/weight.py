@@ -81,7 +81,7 @@ def without_density(text: str) -> str:
 
 
 _REAM = re.compile(r"\(?\s*(\d{2}(?:[.,]\d+)?)\s*\"?\s*x\s*(\d{2}(?:[.,]\d+)?)\s*\"?\s*[-/,]\s*(480|500|1000)\s*\)?")
-_GAP = re.compile(r"[\s()\[\]=,;:*~|]*(?:ca|approx|about|nominal|nom|bw|basis|weight|wt|/)?[\s()\[\].=,;:*~/|]*")
+_GAP = re.compile(r"[\s()\[\]=,;:*†‡~|]*(?:ca|approx|about|nominal|nom|bw|basis|weight|wt|/)?[\s()\[\].=,;:*†‡~/|]*")
 _RANGE_GAP = re.compile(r"\s*(?:-|to|bis)\s*")
 
 

@@ -17,7 +17,14 @@ def breaks_off(text: str) -> bool:
     if not any(map(str.isdigit, said)):
         return False
     last = next((match for match in phrases("bracket").find(said) if match.end == len(said)), None)
-    if last is None or phrases("leads_to_limit").whole(said[last.start :]) is None or pieces_of(said, ()) is None:
+    # The 'A' of the article '5377-A' is no word by itself.
+    joined = last is not None and said[: last.start].endswith(("-", "/", "."))
+    if (
+        last is None
+        or joined
+        or phrases("leads_to_limit").whole(said[last.start :]) is None
+        or pieces_of(said, ()) is None
+    ):
         # 'Bid 2: Cartonera Vallès, S. A' ends with a letter.
         return False
     return bool(find_mass_units(said[: last.start])) or not find_mass_units(said[last.start :])
