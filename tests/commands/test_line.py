@@ -103,6 +103,19 @@ def test_a_full_disk_is_not_called_a_fault_of_this_program(tracker: Tracker, mon
     assert "fault in this program" not in ended.err
 
 
+@pytest.mark.parametrize(("module", "told"), [("platformdirs", "is not installed"), ("tracker.lost", "fault in this")])
+def test_a_package_that_is_not_installed_is_told_by_its_name(
+    tracker: Tracker, monkeypatch: pytest.MonkeyPatch, module: str, told: str
+) -> None:
+    def lacking(*_: object) -> None:
+        raise ModuleNotFoundError(f"No module named '{module}'", name=module)
+
+    monkeypatch.setattr("tracker.commands.samples.samples", lacking)
+    ended = tracker("samples")
+    assert ended.status == Status.FAILED
+    assert told in ended.err
+
+
 def test_a_damaged_database_is_not_called_a_fault_of_this_program(tracker: Tracker, database: Path) -> None:
     with database.open("r+b") as file:
         file.seek(4096)

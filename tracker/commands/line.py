@@ -60,8 +60,19 @@ def _carry_out(options: argparse.Namespace) -> Outcome:
     except Exception as problem:
         if options.debug:
             raise
-        print(sentence_for(problem) or _our_fault(problem), file=sys.stderr)
+        print(sentence_for(problem) or _not_installed(problem) or _our_fault(problem), file=sys.stderr)
         return Status.FAILED
+
+
+def _not_installed(problem: Exception) -> str:
+    """Started with another Python than the one it was installed for, the program lacks what it stands on."""
+    package = (problem.name or "").partition(".")[0] if isinstance(problem, ModuleNotFoundError) else ""
+    if not package or package == __name__.partition(".")[0]:
+        return ""
+    return (
+        f"The package “{package}”, which this program needs, is not installed for the Python at {sys.executable}. "
+        "Install the program as README.md says, and start it with the Python of that environment."
+    )
 
 
 def _our_fault(problem: Exception) -> str:

@@ -172,10 +172,10 @@ def _goes_with_every_row(part: View, view: View, row: int) -> bool:
 def _far_from_the_rest(part: View, view: View, row: int) -> bool:
     """Two empty columns or more between a part and the rest of its header row."""
     rest = view.rows[row].keys() - part.rows[row].keys()
-    return min((max(_left(part) - column, column - _right(part)) for column in rest), default=0) > _ONE_BETWEEN
+    return min((max(_left(part) - column, column - _right(part)) for column in rest), default=0) > _ONE_EMPTY_BETWEEN
 
 
-_ONE_BETWEEN = 2
+_ONE_EMPTY_BETWEEN = 2
 
 
 def _is_sentence(text: str) -> bool:
