@@ -74,7 +74,8 @@ class Means:
 def _begins_or_ends_as_sum(text: str) -> bool:
     """'Average SBS', 'GC1, Mittel'; not 'SBS medium caliper', whatever else a word for a mean may be."""
     said = text.strip(_AROUND)
-    ends = any(found.start == 0 or found.end == len(said) for found in phrases("total").find(said))
+    sums = phrases("total")
+    ends = sums.may_begin_in(said) and any(found.start == 0 or found.end == len(said) for found in sums.find(said))
     return ends or text.strip()[:1] in _MEAN
 
 

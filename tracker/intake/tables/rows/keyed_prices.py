@@ -26,6 +26,8 @@ def with_keyed_prices(found: SheetTables, elsewhere: Sequence[Words] = ()) -> Sh
     if found.view.passing:
         return found
     key = key_of(entries([*around(found), *elsewhere]))
+    if not key:
+        return found
     units = {code: unit for code, said in key.items() if (unit := _unit(said)) is not None}
     carried = {
         code for table in found.tables for column in table.columns for code in _codes(table, column)

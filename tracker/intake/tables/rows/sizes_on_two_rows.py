@@ -34,9 +34,9 @@ def with_sizes_on_one_row(view: View) -> View:
 
 def _whole(upper: Cells, lower: Cells) -> Iterator[tuple[int, Cell]]:
     """The columns where a row with a price and the words below it say one order size between them."""
-    numbered = sum(any(map(str.isdigit, cell.text)) for cell in lower.values())
-    if numbered > 1 or any(map(is_figure, lower.values())):
-        return  # A row of its own, with what its board measures or costs.
+    # The first figure of a row of its own tells it, with what its board measures or costs, and nearly all rows are.
+    if any(map(is_figure, lower.values())) or sum(any(map(str.isdigit, cell.text)) for cell in lower.values()) > 1:
+        return
     for column, rest in lower.items():
         piece = upper.get(column)
         priced = any(is_figure(cell) for index, cell in upper.items() if index > column)
