@@ -15,7 +15,9 @@ from tracker.intake.offers.charges.relief import relieved_columns
 from tracker.intake.offers.draft import Draft
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import charge_header
+from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.relieved_charges import NoCharge, names_share
+from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.basis import basis_span
@@ -86,8 +88,13 @@ def _unread_charges(price: PriceColumn, columns: Columns, cells: dict[int, Cell]
     return tuple(
         column
         for column in others
-        if not (column.currencies or column.bases) and any(head.role in ON_TOP for head in column.said[:-1])
+        if not (column.currencies or column.bases) and any(map(_names_charge, column.said[:-1]))
     )
+
+
+def _names_charge(head: Header) -> bool:
+    """'Freight included' over order sizes heads delivered prices."""
+    return head.role in ON_TOP and find_delivery(head.text) is None
 
 
 def _has_figure(cells: dict[int, Cell], column: Column) -> bool:

@@ -101,9 +101,20 @@ def _ends_a_sentence(text: str, stop: int, word: str) -> bool:
     """'USD per short ton. CUK …', 'Camion de 24 t. Prix …', 'exkl. MwSt. Lieferzeit …', 'in dollars U.S. Add …';
     'USD/ton. corta' and 'Min. 5 t. pro Sorte' go on."""
     unit = len(word) > 1 and phrases("basis").whole(word) is not None
-    weighed, before = _WEIGHED.search(text[:stop]) is not None, text[: stop + 1]
-    ends = unit or weighed or _names_tax(before) or _names_whose_money(before)
-    return ends and text[stop + 1 :].lstrip()[:1].isupper()
+    weighed, before, behind = _WEIGHED.search(text[:stop]) is not None, text[: stop + 1], text[stop + 1 :].lstrip()
+    ends = unit or weighed or _names_tax(before) or _names_whose_money(before) or _tells_a_time(before, behind)
+    return ends and behind[:1].isupper()
+
+
+def _tells_a_time(before: str, behind: str) -> bool:
+    """'Delivery: 4-6 wk. Minimum 5 t'; '4 wks. ARO' and '3 Wo. Lieferzeit' go on about the time."""
+    figure = _COUNTED.search(before)
+    unit = phrases("lead").whole(figure["unit"]) if figure is not None else None
+    return unit in _UNITS_OF_TIME and phrases("lead").at(tokens(fold(behind[:_LONGEST_TAX])), 0) is None
+
+
+_COUNTED = re.compile(r"\d\s?(?P<unit>[^\W\d_]{1,6})\.$")
+_UNITS_OF_TIME = ("day", "working_day", "week", "month")
 
 
 def _names_tax(before: str) -> bool:
