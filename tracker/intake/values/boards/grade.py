@@ -145,6 +145,11 @@ def _named(text: str, found: list[Token]) -> tuple[list[str], list[str], list[Na
     named: list[Named] = []
     place = 0
     while place < len(found):
+        other = phrases("no_grades").at(found, place)
+        if other is not None:
+            # 'Die Liste ist in Kraft', 'rolls kraft wrapped'.
+            place = other.after
+            continue
         match = _names().at(found, place)
         code = _codes().at(found, place)
         if code is not None and (match is None or code.after > match.after):

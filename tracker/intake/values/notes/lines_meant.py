@@ -182,8 +182,10 @@ def _of_each(boards: BoardsMeant, rest: str) -> str:
 
 
 def _behind_words(text: str) -> LinesMeant | None:
-    """'Minimum for 20 pt: 10,000 lb', 'Energy surcharge of 3 % on SBS'; no 'a' of 'superiores a 350 g/m²'."""
-    for match in outside(phrases("about_lines").find(text), phrases("open_measures").find(text)):
+    """'Minimum for 20 pt: 10,000 lb', 'Energy surcharge of 3 % on SBS'; no 'a' of 'superiores a 350 g/m²', nor the 'in'
+    of 'Preisliste in Kraft bis Jahresende'."""
+    others = [*phrases("open_measures").find(text), *phrases("no_grades").find(text)]
+    for match in outside(phrases("about_lines").find(text), others):
         if text[: match.start].rstrip()[-1:].isdigit():
             # '18 to 24 pt' is a span.
             continue
