@@ -42,7 +42,8 @@ def _explained(table: Table, column: HeadedColumn, told: set[tuple[str, str]], b
     by the key alone; two where the head may name something else."""
     head = column.heads[-1].text if column.heads else ""
     roles = header_roles(head)
-    if not head or (roles and roles[0].role in _ALREADY):
+    if not head or (roles and all(reading.role in _ALREADY for reading in roles[:_FEWEST])):
+        # 'Unit code' may head units as much as codes.
         return False
     rows = (table.view.rows[row.index] for row in table.rows)
     codes = {fold(cells[column.index].text).strip() for cells in rows if column.index in cells}

@@ -80,8 +80,9 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         yield SaysBasis(labelled, clause)
         return
     labels = [piece.strip() for piece in COMMA.split(clause)]
-    if len(labels) > 1 and any(_labelled_basis(piece) is not None for piece in labels):
-        # 'Monnaie : euro, unité : tonne': each part says its own.
+    keyed = all("=" in piece for piece in labels)
+    if len(labels) > 1 and (keyed or any(_labelled_basis(piece) is not None for piece in labels)):
+        # 'Monnaie : euro, unité : tonne' and 'A = USD per cwt, B = USD per MSF': each part says its own.
         for piece in labels:
             yield from price_says(piece)
         return
@@ -195,7 +196,8 @@ def _names_form(clause: str, basis: BasisReading) -> bool:
         return True
     if basis_span(clause) is not None:
         return False
-    return phrases("forms").whole(basis.words) is not None or phrases("list_names").whole(clause) is not None
+    papers = (clause[found.start : found.end] for found in phrases("list_names").find(clause))
+    return phrases("forms").whole(basis.words) is not None or any(basis.words in paper for paper in papers)
 
 
 def _labelled_basis(clause: str) -> BasisReading | None:
