@@ -13,8 +13,15 @@ def _read(title):
 
 @pytest.mark.parametrize(
     "title",
-    ["Price sheet, FOB mill", "Mill price sheet, FOB", "Preisblatt, ab Werk", "Feuille de prix, départ usine", "Hoja de precios, en fábrica", "Prisblad, fritt fabrik"],
-)  # fmt: skip
+    [
+        "Price sheet, FOB mill",
+        "Mill price sheet, FOB",
+        "Preisblatt, ab Werk",
+        "Feuille de prix, départ usine",
+        "Hoja de precios, en fábrica",
+        "Prisblad, fritt fabrik",
+    ],
+)
 def test_the_name_of_the_paper_is_no_unit(title):
     line = _read(title)
     assert (str(line.state), str(line.offer.basis), line.offer.delivered) == ("accepted", "lb", False)
