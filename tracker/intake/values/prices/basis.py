@@ -171,8 +171,9 @@ def basis_text(text: str) -> BasisReading | None:
     found = [token for token in tokens(fold(text)) if token[0] not in "[]:;*"]
     if len(found) > 2 and found[0][0] == "(" and found[-1][0] == ")":
         found = found[1:-1]
-    place = after_per(found, 0, weak=True)
-    if place >= len(found):
+    # 'Each' and 'ea' by themselves lead to nothing, and are a piece.
+    place = min(after_per(found, 0, weak=True), len(found) - 1)
+    if place < 0:
         return None
     unit = unit_at(found, place, text)
     return unit[0] if unit is not None and unit[1] == len(found) else None

@@ -129,6 +129,9 @@ def price_unit(text: str) -> PriceUnit | None:
     walk.run()
     if walk.rest or walk.numbers or walk.marks or (walk.currency is None and walk.basis is None):
         return None
+    if walk.basis is None:
+        # The 'each' of '$ each' leads to no unit, and is one.
+        walk.basis = basis_text(stripped.split()[-1])
     currency = None if walk.currency is None else cents_by_unit(walk.currency, walk.basis)
     if currency is not None and walk.basis is not None and find_basis(text) is None and _names_form(walk.basis.words):
         return PriceUnit(currency, None, text.strip())
