@@ -1,4 +1,4 @@
-"""Columns of prices that were, that will be, that are before a rebate, and of what is saved: only today's are offers."""
+"""Columns of prices that were, that will be, that are before a rebate, and of what is saved: today's are offers."""
 
 import pytest
 

@@ -15,7 +15,7 @@ _SIGN = "GBP"
 
 def with_pounds_as_money(text: str) -> str:
     """The text, as long as it was, with the sign of the money in place of pounds per a weight, for no weight is per
-    another. Basis weights in pounds are per an area and stay, as do the '2,205 pounds per tonne' that say what one is."""
+    another. Basis weights are per an area and stay, as do the '2,205 pounds per tonne' that tell what one is."""
     found = tokens(fold(text))
     for match in reversed(_pounds().among(found)):
         place = after_per(found, match.after, weak=False)
