@@ -1,6 +1,6 @@
 """Finding the tables of a sheet: those that stand, those that lie on their side, and rows that need no header."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from functools import lru_cache
 
 from tracker.intake.tables.headerless.headless import describes_board_whole, priced_rows
@@ -24,6 +24,7 @@ from tracker.intake.tables.lying.long_forms import said_beside_all
 from tracker.intake.tables.lying.turned import Labels, label_runs
 from tracker.intake.tables.parts.bands import bands_of
 from tracker.intake.tables.parts.segments import segments_of
+from tracker.intake.tables.parts.words_between import by_table, parted, taken_by_tables
 from tracker.intake.tables.rows.body import Body, body_of
 from tracker.intake.tables.rows.group_lines import leads_to_groups
 from tracker.intake.tables.rows.keyed_lines import with_measures_written_out
@@ -120,50 +121,28 @@ def _upright_tables(band: View) -> SheetTables:
         # '28 pt chipboard, 97 lb/MSF | waiting on mill' is one more row of a letter, and heads nothing.
         return headless_tables(band)
     told = headless_tables(above) if spoken else SheetTables(above, (), tuple(words_of(band, first)))
-    tables, texts = list(told.tables), list(told.texts)
+    tables, texts, closed = list(told.tables), list(told.texts), False
     for place, zone in enumerate(zones):
         end = zones[place + 1].top if place + 1 < len(zones) else None
         rows = [row for row in band.order if row > zone.bottom and (end is None or row < end)]
         found, after = _zone_tables(band, zone, rows)
         tables.extend(found)
-        titles, between = _parted(after, end)
+        rest = taken_by_tables(band, found, after) if end is not None or closed else after
+        closed = closed or rest != after
+        titles, between = parted(rest, end)
         texts.extend(words_of(band, between))
         if place + 1 < len(zones):
             zones[place + 1].titles = (*words_of(band, titles), *zones[place + 1].titles)
     # What stands right above the first table is its title, and with all above it holds for the sheet too.
     nearest = _rows_right_above(band, zones[0].top, -1)[-1:]
     firsts = [table for table in tables if table.first_row == zones[0].top]
-    for table, own in zip(firsts, _by_table(firsts, words_of(band, nearest)), strict=True):
+    for table, own in zip(firsts, by_table(firsts, words_of(band, nearest)), strict=True):
         table.titles = own
     return SheetTables(band, tuple(tables), tuple(texts))
 
 
 _SEVERAL = 2
 """One board with its price above a header may be an example or an index."""
-
-
-def _by_table(tables: Sequence[Table], titles: Sequence[Words]) -> Iterator[tuple[Words, ...]]:
-    """Titles in one row over tables beside each other: where each has its own, it is that table's alone."""
-    starts = [min(column.index for column in table.columns) for table in tables]
-    spans = list(zip(starts, [*starts[1:], None], strict=True))
-    own = [
-        tuple(said for said in titles if start <= said.cell.column and (end is None or said.cell.column < end))
-        for start, end in spans
-    ]
-    for said in own:
-        yield said if all(own) else tuple(titles)
-
-
-def _parted(rows: Sequence[int], end: int | None) -> tuple[list[int], list[int]]:
-    """Rows of words between two tables: those that touch the next table are its titles, the rest hold for the sheet."""
-    if end is None:
-        return [], list(rows)
-    titles: list[int] = []
-    for row in reversed(rows):
-        if row + len(titles) + 1 != end:
-            break
-        titles.insert(0, row)
-    return titles, [row for row in rows if row not in titles]
 
 
 def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], list[int]]:

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import head_of_words, looks_priced
+from tracker.intake.tables.rows.closing_words import close, is_closing
 from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
@@ -42,6 +43,7 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     pending: list[int] = []
     headings: Headings | None = None
     last: int | None = None
+    lot = 0
     rows = tuple(rows)
     priced = frozenset(row for row in rows if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued))
     boards = priced | _without_price(view, [row for row in rows if row not in priced], priced, valued)
@@ -51,12 +53,17 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
             continue
         notes = [other for other in pending if last is not None and _is_footnote(view, other, headings)]
         body.notes += notes
-        heading = [other for other in pending if other not in notes]
+        closing = [other for other in pending if last is not None and is_closing(view.rows[other].values())]
+        lot = close(body.rows, lot, tuple(words_of(view, closing))) if closing else lot
+        heading = [other for other in pending if other not in (*notes, *closing)]
         headings = Headings(tuple(words_of(view, heading)), headings) if heading else headings
         pending = []
         body.rows.append(BodyRow(row, headings, last is not None and row > last + 1))
         last = row
-    body.after = pending
+    closing = [other for other in pending if lot and is_closing(view.rows[other].values())]
+    if closing:
+        close(body.rows, lot, tuple(words_of(view, closing)))
+    body.after = [other for other in pending if other not in closing]
     return body
 
 
