@@ -6,6 +6,7 @@ from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
+from tracker.intake.values.freight.amounts_unsure import is_unsure
 from tracker.intake.values.freight.charge_amounts import amount_in, left_beside
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
 from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, is_of_some_board, without_added
@@ -121,7 +122,7 @@ def _in_clause(clause: str) -> Iterator[ChargeWords | None]:
                 found = ChargeWords(kind, label_of(piece, charges_named(piece)))
             # A share behind 'freight $45/ST plus' may as well be one of freight.
             behind = piece is not pieces[0] and any(map(str.isdigit, pieces[0]))
-            unsure = found is not None and (_may_be_included(part, clause) or (behind and found.percent))
+            unsure = found is not None and (is_unsure(piece, clause) or (behind and found.percent))
             yield replace(found, amounts=()) if found is not None and unsure else found
 
 
@@ -132,20 +133,6 @@ def _for_all_named(charge: ChargeWords | None, clause: str) -> ChargeWords | Non
     if charge is None or both is None:
         return charge
     return replace(charge, label=both.label, amounts=charge.amounts if both.alike else ())
-
-
-def _may_be_included(part: str, clause: str) -> bool:
-    """What 'and freight $45/ST included' says of the 'Sheeting $60/ST' before it is not certain; of 'plus sheeting' and
-    'a surcharge applies' it says nothing."""
-    joint = _AND.match(clause.partition(part)[2]) if part in clause else None
-    if joint is None or phrases("surcharge_applies").find(part) or phrases("added_on_top").find(part):
-        return False
-    behind = PARTS.split(joint.string[joint.end() :])[0]
-    named = charges_named(behind)
-    return bool(named) and any(
-        match.value in ("within", "waived") and match.start >= named[-1].end and not denied(behind, match)
-        for match in phrases("relieved").find(behind)
-    )
 
 
 def relieved(charge: ChargeWords, free: Iterable[NoCharge]) -> ChargeWords | None:
@@ -194,7 +181,8 @@ def _without_amount(part: str) -> ChargeWords | None:
     kind, label = ChargeKind(named[0].value), label_of(part, named)
     surcharge = kind is ChargeKind.ENERGY or bool(phrases("surcharge_words").find(label))
     surcharge = surcharge or bool(phrases("added_on_top").find(part)) or _is_paid_on_some_board(part, kind)
-    told = phrases("surcharge_applies").find(part) or find_currencies(part) or _PERCENT.search(fold(part))
+    told = phrases("surcharge_applies").find(part) or phrases("other_rates").find(part)
+    told = told or find_currencies(part) or _PERCENT.search(fold(part))
     return ChargeWords(kind, label) if surcharge and told else None
 
 

@@ -12,13 +12,14 @@ from tracker.intake.values.figures.numbers import NumberReading, percent
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.notes.charged_boards import charged_boards
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.money import price_text
 from tracker.intake.values.times.lead import LeadTime
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_words
 
 _BREAK = re.compile(r",\s+|\s*\(|\)\s*")
 _STOPS = " ,;:.()–-="
@@ -45,14 +46,17 @@ class _Rate:
 
     def _take(self, board: str, rest: str) -> bool:
         bare = _without_names(rest)
+        own = without_words(bare, "charge_verbs").strip(_STOPS)
         freed = self.charge.kind is ChargeKind.FREIGHT and _delivers(rest)
-        if freed or _is_exempt(bare):
+        if freed or _is_exempt(bare) or _is_exempt(own):
             self.excepted.append(board)
             self.own.extend([f"{board}: {rest.strip(_STOPS)}"] if freed else [])
             return True
-        if not self._is_rate(bare):
+        kinds = {match.value for match in charges_named(rest)} - {ChargeKind.OTHER.value, self.charge.kind.value}
+        if kinds or not (self._is_rate(own) or _is_another_rate(own)):
             return False
-        self.own.append(f"{board}: {self.charge.label} {bare}")
+        self.excepted.extend([board] if not self._is_rate(own) else [])
+        self.own.append(f"{board}: {self.charge.label} {own}")
         return True
 
     def _is_rate(self, words: str) -> bool:
@@ -67,6 +71,12 @@ def _is_exempt(bare: str) -> bool:
     """'Frei', 'is free of it', 'von dem … befreit ist'; what is not exempt bears the charge."""
     found = phrases("charge_exempt").find(bare)
     return len(found) == 1 and not rest_of(bare, (found[0].span,), "of_the_charge", "copula", "relative_words")
+
+
+def _is_another_rate(words: str) -> bool:
+    """'Double', 'half of it', 'negotiable': what it comes to is not known, and is not what the others bear."""
+    found = phrases("other_rates").find(words)
+    return bool(found) and not rest_of(words, (match.span for match in found), "of_the_charge", "copula", "about")
 
 
 def boards_freed(piece: str) -> BoardsMeant | None:
@@ -86,13 +96,19 @@ def charges_apart(text: str) -> tuple[str, ...]:
         if rate is not None and rate.take(piece):
             apart = True
             continue
-        apart = apart or (rate is not None and _says_a_term(piece))
+        apart = apart or (rate is not None and (_says_a_term(piece) or charged_boards(piece) is not None))
         found.extend(rate.texts() if rate is not None else ())
         charge = _charge_in(piece)
+        # 'CRB bears no surcharge; energy $25/ST on all' goes on about all of them.
+        apart = apart or (charge is not None and bool(phrases("all_of_them").find(piece)) and _named_before(found))
         rate = _Rate(piece, charge) if charge is not None else None
         found.extend(() if rate is not None else (piece,))
     found.extend(rate.texts() if rate is not None else ())
     return tuple(found) if apart else ()
+
+
+def _named_before(pieces: list[str]) -> bool:
+    return bool(pieces) and boards_named(pieces[-1]).some
 
 
 def _pieces(text: str) -> Iterator[str]:

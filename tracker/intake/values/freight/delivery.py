@@ -16,7 +16,6 @@ from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Found, Phrases, tokens_of
 
-
 _LEAVE_OPEN = {"port", "open"}
 """What terms mean that say nothing of the freight for certain."""
 

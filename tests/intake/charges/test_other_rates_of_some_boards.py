@@ -1,0 +1,84 @@
+"""A charge of which some boards bear another part, that is only estimated, or of which it is not told who bears it."""
+
+import pytest
+
+from tests.intake.sheets import lines
+from tracker.trade.offer import OPEN
+
+ROWS = [["EUR/t delivered"], ["Grade", "g/m²", "µm", "Price"], ["GC1", 250, 400, 1180], ["GD2", 350, 480, 760]]
+
+
+def charged(note):
+    """What each of the two boards is charged; None for what is not certain."""
+    found = lines([*ROWS, [note]])
+    return [
+        [float(charge.price) if charge.currency != OPEN else None for charge in found[cell].offer.charges]
+        for cell in ("D3", "D4")
+    ]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Energy surcharge 25 EUR/t, double on GD2.", "Energy surcharge 25 EUR/t, negotiable for GD2.",
+        "Energy 25 EUR/t. GD2 pays half.", "Energiezuschlag 25 EUR/t, auf GD2 doppelt",
+        "Energiezuschlag 25 EUR/t; GD2 trägt die Hälfte.", "Supplément énergie 25 EUR/t, double sur le GD2",
+        "Recargo de energía 25 EUR/t, el doble en GD2", "Energitillägg 25 EUR/t, dubbelt på GD2",
+    ],
+)  # fmt: skip
+def test_another_rate_leaves_the_board_open_and_the_others_charged(note):
+    assert charged(note) == [[25], [None]]
+
+
+@pytest.mark.parametrize(
+    ("note", "own"),
+    [
+        ("Energy surcharge 25 EUR/t; GD2 bears 15 EUR/t.", [[25], [15]]),
+        ("Energy surcharge 25 EUR/t; on GD2 we charge 15 EUR/t.", [[25], [15]]),
+        ("Energiezuschlag 25 EUR/t; GD2 trägt 15 EUR/t.", [[25], [15]]),
+        ("Energiezuschlag 25 EUR/t; GD2 trägt keinen.", [[25], []]),
+        ("Supplément énergie 25 EUR/t ; le GD2 supporte 15 EUR/t.", [[25], [15]]),
+        ("Recargo de energía 25 EUR/t; GD2 soporta 15 EUR/t.", [[25], [15]]),
+        ("Energitillägg 25 EUR/t; GD2 belastas med 15 EUR/t.", [[25], [15]]),
+        ("GD2 bears no surcharge of its own; energy 25 EUR/t on all.", [[25], [25]]),
+        ("Energy surcharge 25 EUR/t, also on GD2.", [[25], [25]]),
+        ("Energy surcharge 25 EUR/t, samples of GD2 free.", [[25], [25]]),
+        ("Energy surcharge 25 EUR/t, payable on GD2.", [[], [25]]),
+        ("Energy surcharge 25 EUR/t, insured on GD2 rolls.", [[None], [None]]),
+    ],
+)  # fmt: skip
+def test_who_bears_it(note, own):
+    assert charged(note) == own
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Energy surcharge of about 25 EUR/t.", "Energy surcharge of 25 EUR/t or 3 %, whichever is greater.",
+        "Energiezuschlag ca. 25 EUR/t", "Energiezuschlag 25 EUR/t oder 3 %", "Supplément énergie env. 3 %",
+        "Supplément énergie 25 EUR/t ou 3 %", "Recargo de energía unos 25 EUR/t.",
+        "Recargo de energía 25 EUR/t o 3 %", "Energitillägg omkring 25 EUR/t", "Energitillägg 25 EUR/t eller 3 %",
+    ],
+)  # fmt: skip
+def test_an_estimate_and_one_of_two_are_open(note):
+    assert charged(note) == [[None], [None]]
+
+
+@pytest.mark.parametrize(
+    "note", ["Energy surcharge 3 % on rolls or sheets", "Energy surcharge on orders of about 5 t: 3 %"]
+)
+def test_what_is_near_and_what_is_joined_otherwise_changes_nothing(note):
+    assert charged(note) == [[3], [3]]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Surcharge of 25 EUR/t on GD2 shipped before May 1", "Surcharge of 25 EUR/t on GD2, reviewed monthly",
+        "GD2 bears a surcharge of 25 EUR/t or 3 %, whichever is greater.", "Only GD2 sheets bear a surcharge of 25 EUR/t.",
+        "Auf GD2 kommt ein Zuschlag von 25 EUR/t, sofern in Bogen geliefert.",
+    ],
+)  # fmt: skip
+def test_more_that_is_said_of_it_leaves_it_open_for_these_boards_alone(note):
+    assert charged(note) == [[], [None]]
+    assert {line.state.value for line in lines([*ROWS, [note]]).values()} == {"accepted"}
