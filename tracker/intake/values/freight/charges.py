@@ -13,6 +13,7 @@ from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, is_of
 from tracker.intake.values.freight.charges_together import named_alone, named_together, parted_at_plus
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
+from tracker.intake.values.freight.not_included import without_not_included
 from tracker.intake.values.freight.open_shares import is_open_share
 from tracker.intake.values.freight.other_dealings import is_monthly, may_be_of_other_dealings, of_other_dealings
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
@@ -86,7 +87,7 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
     others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders)
-    own = map(without_other_goods, clauses(text))
+    own = (without_not_included(without_other_goods(clause)) for clause in clauses(text))
     told = (clause for clause in own if not any(tells(clause) for tells in others))
     found = (_if_decided(one, clause) for clause in told for one in _in_clause(without_added(clause)))
     # What ends or begins on a day is told once the day of the list is known.

@@ -11,10 +11,10 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.measures_ahead import measures_ahead
 from tracker.intake.values.freight.charge_names import charges_named, whole_name
 from tracker.intake.values.freight.charge_parts import PARTS
+from tracker.intake.values.freight.not_included import not_included
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.relatives import is_relative
 from tracker.intake.values.notes.rest import rest_of
-from tracker.intake.values.orders.supplements import not_included
 from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import blanked, outside
