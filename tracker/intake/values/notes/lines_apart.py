@@ -15,6 +15,7 @@ from tracker.intake.values.freight.charges_apart import boards_freed, charges_ap
 from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.notes.charged_boards import frees_the_others
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.delivery_apart import delivery_apart
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
 from tracker.intake.values.notes.lines_counted import lines_named, once_called
 from tracker.intake.values.notes.lines_meant import lines_meant
@@ -31,12 +32,12 @@ _STOPS = " :,.–-()"
 def lines_apart(text: str) -> tuple[str, ...]:
     """Its texts, each of which names the lines that it is about or excepts, and says all of what it says of them."""
     text = once_called(letters_as_numbers(text))
-    apart = phrases("the_others").find(text) and lines_named(text) is not None
-    if apart:
+    if phrases("the_others").find(text) and lines_named(text) is not None:
         return tuple(_apart(text))
     told = (
         _corrections(text)
         or charges_apart(text)
+        or delivery_apart(text)
         or _beside_the_freed(text)
         or _each_by_itself(text)
         or _before_boards(text)

@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.board_ahead import board_ahead, kind_ahead
 from tracker.intake.values.boards.boards_behind import boards_behind
-from tracker.intake.values.boards.boards_excepted import boards_excepted, said_of_boards_alone
+from tracker.intake.values.boards.boards_excepted import boards_ahead, boards_excepted, said_of_boards_alone
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.legends import LegendEntry
@@ -166,7 +166,7 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
     if behind is not None:
         return behind
     if not colon and only is None:
-        return _without_others(*board_ahead(_without_article(text))) if note else None
+        return _without_others(*boards_ahead(_without_article(text))) if note else None
     boards = boards_named(head)
     if len(boards.spans) > 1 and not boards_named(rest).some:
         return LinesMeant(_of_each(boards, rest), boards=boards)
