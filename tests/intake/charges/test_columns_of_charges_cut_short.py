@@ -11,7 +11,7 @@ def line(head):
     return lines([*rows, [], ["Prices delivered."]])["C2"]
 
 
-@pytest.mark.parametrize("head", ["E-surch. %", "Surch. %", "EFS %", "Zuschl. %", "Suppl. %", "Till. %"])
+@pytest.mark.parametrize("head", ["E-surch. %", "Surch. %", "EFS %", "Zuschl. %", "Suppl. %"])
 def test_what_they_come_to_is_open_and_so_is_the_delivered_cost(head):
     assert [charge.currency for charge in line(head).offer.charges] == [OPEN]
     assert line(head).state.value == "accepted"

@@ -65,7 +65,14 @@ def test_an_estimate_and_one_of_two_are_open(note):
 
 
 @pytest.mark.parametrize(
-    "note", ["Energy surcharge 3 % on rolls or sheets", "Energy surcharge on orders of about 5 t: 3 %"]
+    "note",
+    [
+        "Energy surcharge 3 % on rolls or sheets",
+        "Energy surcharge on orders of about 5 t: 3 %",
+        "Le supplément énergie est de 3 %.",
+        "Energy surcharge 3 %. Energy costs are lower this year.",
+        "Energy surcharge 3 %. Certificates for GD2 on request.",
+    ],
 )
 def test_what_is_near_and_what_is_joined_otherwise_changes_nothing(note):
     assert charged(note) == [[3], [3]]
@@ -75,10 +82,41 @@ def test_what_is_near_and_what_is_joined_otherwise_changes_nothing(note):
     "note",
     [
         "Surcharge of 25 EUR/t on GD2 shipped before May 1", "Surcharge of 25 EUR/t on GD2, reviewed monthly",
-        "GD2 bears a surcharge of 25 EUR/t or 3 %, whichever is greater.", "Only GD2 sheets bear a surcharge of 25 EUR/t.",
+        "GD2 bears a surcharge of 25 EUR/t or 3 %, whichever is greater.",
+        "Only GD2 sheets bear a surcharge of 25 EUR/t.",
         "Auf GD2 kommt ein Zuschlag von 25 EUR/t, sofern in Bogen geliefert.",
     ],
 )  # fmt: skip
 def test_more_that_is_said_of_it_leaves_it_open_for_these_boards_alone(note):
     assert charged(note) == [[], [None]]
     assert {line.state.value for line in lines([*ROWS, [note]]).values()} == {"accepted"}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Energy surcharge 3 %, not for GD2 only but for all", "Energy surcharge 3 %, not on GD2 only.",
+        "Energiezuschlag 3 %, nicht nur für GD2, sondern für alle",
+        "Supplément énergie 3 %, non seulement pour GD2 mais pour tous",
+        "Recargo de energía 3 %, no solo para GD2 sino para todos",
+        "Energitillägg 3 %, inte bara för GD2 utan för alla",
+    ],
+)  # fmt: skip
+def test_not_of_some_only_is_of_all(note):
+    assert charged(note) == [[3], [3]]
+
+
+@pytest.mark.parametrize(
+    ("note", "days"),
+    [
+        ("Energy surcharge 3 % GD2 only.", None), ("Energy surcharge 3 %, GD2 only. Lead time 4 weeks.", (28, 28)),
+        ("Energiezuschlag 3 % nur GD2.", None), ("Energiezuschlag 3 %, nur GD2. Lieferzeit 4 Wochen.", (28, 28)),
+        ("Supplément énergie 3 % GD2 uniquement.", None),
+        ("Supplément énergie 3 %, GD2 uniquement. Délai 4 semaines.", (28, 28)),
+        ("Recargo de energía 3 % solo GD2.", None), ("Recargo de energía 3 %, solo GD2. Plazo 4 semanas.", (28, 28)),
+        ("Energitillägg 3 % endast GD2.", None), ("Energitillägg 3 %, endast GD2. Leveranstid 4 veckor.", (28, 28)),
+    ],
+)  # fmt: skip
+def test_the_board_named_alone_bears_it_and_the_time_behind_is_of_all(note, days):
+    assert charged(note) == [[], [3]]
+    assert [line.offer.lead_days for line in lines([*ROWS, [note]]).values()] == [days, days]

@@ -4,6 +4,7 @@ for CRB in rolls'."""
 import re
 
 from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.not_only import not_of_these_only
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charge_parts import PARTS, is_of_some_board
 from tracker.intake.values.freight.delivery import find_delivery
@@ -15,7 +16,7 @@ from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
 
 _PERCENT = rf"(?:%|{pattern('percent', 'any')})"
-_FIGURE = re.compile(r"\s*(?:[^\W\d]{2,3}\s?|[$€£]\s?)?\d[\d.,]*")
+_FIGURE = re.compile(r"\s*(?:[A-Z]{2,3}\s?|[$€£]\s?)?\d[\d.,]*")
 _SHARE = re.compile(rf"\s?{_PERCENT}", re.IGNORECASE)
 _ENDS = re.compile(
     rf"(?P<said>(?:[^\W\d]{{2,3}}\s?|[$€£]\s?)?\d[\d.,]*\s?(?:{_PERCENT}|[$€£]|[A-Z]{{3}})?"
@@ -34,8 +35,14 @@ def is_unsure(part: str, clause: str) -> bool:
 
 
 def _is_estimated(part: str) -> bool:
-    """'Of about $25/ST', 'rund 3 %'; the 'about 5 t' of an order is no amount."""
-    return any(_begins_with_amount(part[match.end :].removeprefix(".")) for match in phrases("about").find(part))
+    """'Of about $25/ST', 'rund 3 %'; the 'about 5 t' of an order is no amount, the 'est' of 'le transport est 48 €/t' no
+    estimate, and 'gegen 25 €/t' may name the price itself."""
+    return any(
+        _begins_with_amount(part[match.end :].removeprefix("."))
+        for match in phrases("about").find(part)
+        if not any(phrases(section).whole(part[match.start : match.end]) for section in ("copula", "against"))
+        or part[match.end :].startswith(".")
+    )
 
 
 def _is_one_of_two(clause: str, start: int, end: int) -> bool:
@@ -83,7 +90,7 @@ _AND = re.compile(rf"\s*\b{pattern('range', 'and')}\b", re.IGNORECASE)
 def _is_borne_by_some(part: str, clause: str) -> bool:
     """'…, negotiable for CRB', '…, payable on CRB rolls': a part behind names boards that bear it, or bear it
     otherwise. What has a figure or a topic of its own, and what is excepted, is told elsewhere."""
-    behind = clause.partition(part)[2] if part in clause else ""
+    behind = clause.partition(part)[2] if part in clause and not not_of_these_only(clause) else ""
     return any(_leads_to_boards(one) and not _tells_its_own(one) for one in COMMA.split(behind))
 
 

@@ -9,7 +9,13 @@ from tracker.intake.values.figures.numbers import NumberReading, number_readings
 from tracker.intake.values.freight.amounts_unsure import is_unsure
 from tracker.intake.values.freight.charge_amounts import amount_in, left_beside
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
-from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, is_of_some_board, without_added
+from tracker.intake.values.freight.charge_parts import (
+    PARTS,
+    ClauseParts,
+    is_of_some_board,
+    tells_another_rate,
+    without_added,
+)
 from tracker.intake.values.freight.charges_together import named_alone, named_together, parted_at_plus
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
@@ -182,8 +188,8 @@ def _without_amount(part: str) -> ChargeWords | None:
     kind, label = ChargeKind(named[0].value), label_of(part, named)
     surcharge = kind is ChargeKind.ENERGY or bool(phrases("surcharge_words").find(label))
     surcharge = surcharge or bool(phrases("added_on_top").find(part)) or _is_paid_on_some_board(part, kind)
-    told = phrases("surcharge_applies").find(part) or phrases("other_rates").find(part)
-    told = told or find_currencies(part) or _PERCENT.search(fold(part))
+    told = phrases("surcharge_applies").find(part) or find_currencies(part) or _PERCENT.search(fold(part))
+    told = told or tells_another_rate(part.partition(label)[2])
     return ChargeWords(kind, label) if surcharge and told else None
 
 

@@ -8,8 +8,10 @@ from dataclasses import dataclass, field
 from tracker.intake.values.boards.boards_excepted import boards_ahead
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.not_only import not_of_these_only
 from tracker.intake.values.figures.numbers import NumberReading, percent
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.freight.charge_parts import tells_another_rate
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.charged_boards import charged_boards
@@ -53,7 +55,7 @@ class _Rate:
             self.own.extend([f"{board}: {rest.strip(_STOPS)}"] if freed else [])
             return True
         kinds = {match.value for match in charges_named(rest)} - {ChargeKind.OTHER.value, self.charge.kind.value}
-        if kinds or not (self._is_rate(own) or _is_another_rate(own)):
+        if kinds or not (self._is_rate(own) or tells_another_rate(own)):
             return False
         self.excepted.extend([board] if not self._is_rate(own) else [])
         self.own.append(f"{board}: {self.charge.label} {own}")
@@ -73,12 +75,6 @@ def _is_exempt(bare: str) -> bool:
     return len(found) == 1 and not rest_of(bare, (found[0].span,), "of_the_charge", "copula", "relative_words")
 
 
-def _is_another_rate(words: str) -> bool:
-    """'Double', 'half of it', 'negotiable': what it comes to is not known, and is not what the others bear."""
-    found = phrases("other_rates").find(words)
-    return bool(found) and not rest_of(words, (match.span for match in found), "of_the_charge", "copula", "about")
-
-
 def boards_freed(piece: str) -> BoardsMeant | None:
     """The boards of which a clause says no more than that they are free of the charge named before."""
     freed = (board for board, rest in _boards_in(piece) if _is_exempt(_without_names(rest)))
@@ -87,7 +83,7 @@ def boards_freed(piece: str) -> BoardsMeant | None:
 
 def charges_apart(text: str) -> tuple[str, ...]:
     """Its texts, each about one rate and the boards that bear it; () where it tells no rates apart."""
-    if not phrases("charges").find(text) or not boards_named(text).some:
+    if not phrases("charges").find(text) or not boards_named(text).some or not_of_these_only(text):
         return ()
     found: list[str] = []
     rate: _Rate | None = None

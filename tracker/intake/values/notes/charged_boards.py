@@ -42,7 +42,7 @@ def charged_boards(text: str) -> Charged | None:
     text = _HYPHEN.sub(r"\1 ", _without_asides(text))
     if not any(map(str.isdigit, text)) or not _adds(text):
         return None
-    bearing = _bearing(text) or _named_apart(text)
+    bearing = _bearing(text) or _named_apart(text) or _named_at_the_end(text)
     if bearing is not None:
         return bearing._replace(unsure=leaves_unread(bearing.said))
     behind = _borne_behind(text)
@@ -181,6 +181,15 @@ def _named_apart(text: str) -> Charged | None:
             return Charged(said, boards_named(words))
         start += len(part) + 1
     return None
+
+
+def _named_at_the_end(text: str) -> Charged | None:
+    """'Energy surcharge 3 % SBS only': the boards stand right behind the amount."""
+    ends = [match.end() for match in _RATE.finditer(text)] or [end for _, _, end, _ in prices_within(text)]
+    behind = text[ends[-1] :] if len(set(ends)) == 1 else ""
+    words, rest = _boards_ahead(without_words(behind, "only_these").strip(_STOPS))
+    alone = bool(words) and not rest.strip(_STOPS) and bool(phrases("only_these").find(behind))
+    return Charged(text[: ends[-1]].strip(), boards_named(words)) if alone else None
 
 
 _APART = re.compile(r"[:()]|,(?=\s)")

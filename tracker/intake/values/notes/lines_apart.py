@@ -13,7 +13,7 @@ from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.charges_apart import boards_freed, charges_apart
 from tracker.intake.values.freight.relieved_charges import no_charges
-from tracker.intake.values.notes.charged_boards import frees_the_others
+from tracker.intake.values.notes.charged_boards import charged_boards, frees_the_others
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.delivery_apart import delivery_apart
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
@@ -41,6 +41,7 @@ def lines_apart(text: str) -> tuple[str, ...]:
         or _beside_the_freed(text)
         or _each_by_itself(text)
         or _before_boards(text)
+        or _charged_by_itself(text)
     )
     return told or of_all_and_some(text)
 
@@ -66,6 +67,18 @@ def _before_boards(text: str) -> tuple[str, ...]:
 
 
 _SENTENCE_ENDS = re.compile(r"(?<=[.!?])\s+(?=[^\W\d_a-z])|\n+")
+
+
+def _charged_by_itself(text: str) -> tuple[str, ...]:
+    """'Energy surcharge 3 %, SBS only. Lead time 4 weeks.' at its stop: the sentence behind names no boards, and its
+    subject is another. () where a sentence states nothing, for that may go on about the charge."""
+    pieces = clauses(text)
+    charged = [piece for piece in pieces if charged_boards(piece) is not None]
+    others = [piece for piece in pieces if piece not in charged]
+    if not charged or not others or any(boards_named(piece).some or not statements(piece) for piece in others):
+        return ()
+    told = (one for piece in others for one in statements(piece))
+    return () if any(isinstance(one, ChargeWords) for one in told) else tuple(pieces)
 
 
 def _each_by_itself(text: str) -> tuple[str, ...]:

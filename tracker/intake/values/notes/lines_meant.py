@@ -11,6 +11,7 @@ from tracker.intake.values.boards.boards_excepted import boards_ahead, boards_ex
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.legends import LegendEntry
+from tracker.intake.values.boards.not_only import not_of_these_only
 from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.changes.price_changes import ChangesPrice
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
@@ -63,6 +64,8 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     corrected = lines_corrected(text)
     if corrected is not None:
         return LinesMeant(text, corrected.numbers, corrected.of_contract, corrects=True)
+    if not_of_these_only(text):
+        return None
     others = phrases("the_others").find(text)
     if others:
         return _held_for_some(text, others[0].start)
