@@ -81,7 +81,8 @@ def test_what_is_near_and_what_is_joined_otherwise_changes_nothing(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Surcharge of 25 EUR/t on GD2 shipped before May 1", "Surcharge of 25 EUR/t on GD2, reviewed monthly",
+        "Surcharge of 25 EUR/t on GD2 rolls under 20 in wide.",
+        "Surcharge of 25 EUR/t on GD2, reviewed monthly",
         "GD2 bears a surcharge of 25 EUR/t or 3 %, whichever is greater.",
         "Only GD2 sheets bear a surcharge of 25 EUR/t.",
         "Auf GD2 kommt ein Zuschlag von 25 EUR/t, sofern in Bogen geliefert.",
@@ -120,3 +121,29 @@ def test_not_of_some_only_is_of_all(note):
 def test_the_board_named_alone_bears_it_and_the_time_behind_is_of_all(note, days):
     assert charged(note) == [[], [3]]
     assert [line.offer.lead_days for line in lines([*ROWS, [note]]).values()] == [days, days]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Supplement 35 EUR/t is not included in the table.", "Supplement of 35 EUR/t on top of the rates shown.",
+        "Energy surcharge of 35 EUR/t is not included in the prices.",
+        "Ein Zuschlag von 35 EUR/t ist in den Preisen nicht enthalten.",
+    ],
+)  # fmt: skip
+def test_what_is_not_in_the_prices_is_charged(note):
+    assert charged(note) == [[35], [35]]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "A supplement of 35 EUR/t, which is not included in the prices, applies to orders under 5 t.",
+        "Ein Zuschlag von 35 EUR/t, der in den Preisen nicht enthalten ist, gilt für Aufträge unter 5 t.",
+        "Une majoration de 35 EUR/t, qui n'est pas comprise dans les prix, s'applique aux commandes de moins de 5 t.",
+        "Un suplemento de 35 EUR/t, que no está incluido en los precios, se aplica a pedidos de menos de 5 t.",
+        "Ett tillägg på 35 EUR/t, som inte ingår i priserna, gäller för order under 5 ton.",
+    ],
+)
+def test_what_small_orders_pay_is_charged_to_no_other(note):
+    assert charged(note) == [[], []]

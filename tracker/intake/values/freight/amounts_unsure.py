@@ -35,7 +35,7 @@ def is_unsure(part: str, clause: str) -> bool:
 
 
 def _is_estimated(part: str) -> bool:
-    """'Of about $25/ST', 'rund 3 %'; the 'about 5 t' of an order is no amount, the 'est' of 'le transport est 48 €/t' no
+    """'Of about $25/ST', 'rund 3 %'; the 'about 5 t' of an order is no amount, the 'est' of 'le port est 48 €/t' no
     estimate, and 'gegen 25 €/t' may name the price itself."""
     return any(
         _begins_with_amount(part[match.end :].removeprefix("."))

@@ -44,12 +44,20 @@ def charged_boards(text: str) -> Charged | None:
         return None
     bearing = _bearing(text) or _named_apart(text) or _named_at_the_end(text)
     if bearing is not None:
-        return bearing._replace(unsure=leaves_unread(bearing.said))
+        return _held_open(bearing) if leaves_unread(bearing.said) else bearing
     behind = _borne_behind(text)
     if behind is None or not leaves_unread(behind.said):
         return behind
     # Of 'surcharge $25/ST, payable for CRB in rolls' it is not told who bears it otherwise.
-    return None if _stands_apart(text, behind.boards) else behind._replace(unsure=True)
+    return None if _stands_apart(text, behind.boards) else _held_open(behind)
+
+
+def _held_open(charged: Charged) -> Charged:
+    """'Surcharge of $25/ST' of 'surcharge of $25/ST … rolls under 20 in wide': what stands behind isn't read."""
+    ends = [end for _, _, end, _ in prices_within(charged.said)]
+    ends += [match.end() for match in _RATE.finditer(charged.said)]
+    said = charged.said[: max(ends, default=len(charged.said))]
+    return charged._replace(said=said if charges_named(said) else charged.said, unsure=True)
 
 
 def _borne_behind(text: str) -> Charged | None:
