@@ -14,6 +14,9 @@ def offers(note):
 @pytest.mark.parametrize(
     "note",
     ["A competitor advertises GC2 at 1,150 euros, though ex works and with a minimum of 20 tonnes.",
+     "Competitors ship in stock sizes, freight included.", "Wettbewerber liefern schnell, Fracht inbegriffen.",
+     "Les concurrents livrent vite, transport compris.", "Los competidores entregan pronto, portes incluidos.",
+     "Konkurrenterna levererar snabbt nu, frakt ingår.",
      "Another mill quotes GC2 delivered in two weeks.", "The market price for GC2 is 1,150 USD per tonne ex works.",
      "Ein Mitbewerber wirbt mit 1.150 Euro für GC2, allerdings ab Werk.",
      "Bei der Konkurrenz dauert GC2 derzeit neun Wochen, frei Haus.",
@@ -29,7 +32,8 @@ def test_what_others_sell_at_is_said_of_no_line(note):
 
 @pytest.mark.parametrize(
     "note",
-    ["The competition sells ex works, our prices are delivered.", "Our prices are delivered, a competitor's not.",
+    ["The competition sells ex works, our prices are delivered.",
+     "Competitors ship in 6 weeks, prices include freight.", "Our prices are delivered, a competitor's not.",
      "Die Konkurrenz liefert ab Werk, wir dagegen liefern frei Haus.", "Prices follow the market and are delivered.",
      "Am Markt 12, 48143 Osterhausen, Lieferung frei Haus."],
 )  # fmt: skip

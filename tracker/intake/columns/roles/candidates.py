@@ -10,7 +10,7 @@ from tracker.intake.values.heads.role_words import tells_of_freight
 from tracker.intake.values.heads.roles import ON_TOP, Role, RoleReading
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.orders.minimum import LeastUnread
-from tracker.intake.values.prices.shares import is_share
+from tracker.intake.values.prices.shares import is_share, is_share_cut_short
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.fold import fold
@@ -55,7 +55,14 @@ def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
         only_units = all(reading.role in (Role.BASIS, Role.ITEM) for reading in head.roles)
         if head.caliper_unit is not None and head.currency is None and only_units:
             found.setdefault(Role.CALIPER, 0.6 - 0.15 * level)
-    return _charged_by_share(_paid_by_unit(_named_property(_measured_by_unit(found, said), said), said), said)
+    found = _charged_by_share(_paid_by_unit(_named_property(_measured_by_unit(found, said), said), said), said)
+    if not found and said and is_share_cut_short(said[-1].text):
+        # What it comes to is left open where it is read.
+        return {Role.CHARGE: _CUT_SHORT}
+    return found
+
+
+_CUT_SHORT = 0.7
 
 
 def _charged_by_share(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:

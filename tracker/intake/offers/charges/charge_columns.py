@@ -22,6 +22,7 @@ from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.basis import basis_span
 from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.values.prices.shares import is_share_cut_short
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import BY_SHEET
@@ -72,6 +73,7 @@ def charge_columns(
     unsure = {column.index for column in left if _of_some_orders(column.text) or _may_be_borne(column, draft)}
     unsure |= {column.index for column in left if form.may_be_other(column) or _may_be_a_change(column, columns)}
     unsure |= {column.index for column in left if left_to_buyer.get(column.index, False) is None}
+    unsure |= {column.index for column in left if _is_cut_short(column)}
     optional = chosen | (other - borne if form.is_only else frozenset())
     return ChargeColumns(
         (borne | other) - sums - optional, (sums | unsure | _exclude_each_other(left)) - chosen, optional, some - borne,
@@ -110,6 +112,11 @@ def _is_whole(cells: dict[int, Cell], column: Column, draft: Draft) -> bool:
 def _may_be_borne(column: Column, draft: Draft) -> bool:
     """'Freight share' beside a price with freight."""
     return column.role is Role.FREIGHT and draft.delivered is True and names_share(column.text)
+
+
+def _is_cut_short(column: Column) -> bool:
+    """'EFS %': letters that name no charge that is known."""
+    return is_share_cut_short(column.text) and not charges_named(column.text)
 
 
 def _may_be_a_change(column: Column, columns: Columns) -> bool:

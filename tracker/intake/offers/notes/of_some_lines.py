@@ -109,7 +109,7 @@ _ARTICLE = 100
 
 
 def _surely_holds(meant: LinesMeant, draft: Draft) -> bool:
-    return meant.boards is None or surely_holds_for(meant.boards, draft)
+    return meant.boards is None or (not meant.unsure and surely_holds_for(meant.boards, draft))
 
 
 def _holds_code(cells: Mapping[int, Cell], meant: CodeMeant) -> bool:

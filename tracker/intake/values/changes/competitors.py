@@ -76,7 +76,9 @@ def _of_whom(part: str, before: _Theirs) -> Iterator[str]:
     included'. Behind 'Other mills are sold out' a lead time is the vendor's or theirs, and is left one sentence with
     it, which gives none for certain.
     """
-    topic = None if _is_freight_of(part, before) else _topic(part)
+    topic = _topic(part)
+    if _is_freight_of(part, before) and not (topic == _PRICE and before.who == _SOME):
+        topic = None
     if topic == _PRICE or (before.who == _MARKET and not before.priced and topic is not None):
         yield part
     elif not before.priced and topic is not None:
@@ -86,9 +88,10 @@ def _of_whom(part: str, before: _Theirs) -> Iterator[str]:
 
 
 def _is_freight_of(part: str, before: _Theirs) -> bool:
-    """The 'freight included' of 'Market price for CUK is up, freight included'; a charge of some amount is the
-    vendor's."""
-    return bool(phrases("price_words").find(before.words) and find_delivery(part)) and not names_amount(part)
+    """The 'freight included' of 'Market price for CUK is up, freight included' and of 'competitors ship in 6 weeks,
+    freight included'; a charge of some amount is the vendor's."""
+    theirs = before.who == _SOME or bool(phrases("price_words").find(before.words))
+    return theirs and find_delivery(part) is not None and not names_amount(part)
 
 
 def _is_only_a_unit(part: str) -> bool:

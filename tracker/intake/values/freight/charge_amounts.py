@@ -4,7 +4,9 @@ import re
 from itertools import chain
 
 from tracker.intake.values.freight.charge_names import whole_name
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.money import PriceText, price_text
+from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found, blanked
@@ -14,7 +16,16 @@ def left_beside(part: str, named: list[Found[str]]) -> str:
     """The part without the names of charges and the words that change nothing of what they come to."""
     found = (phrases(section).find(part) for section in _FILLERS)
     fillers = [one.span for one in chain.from_iterable(found) if not _leads_to_a_unit(part, one)]
-    return blanked(part, (*(whole_name(part, match) for match in named), *fillers, *_days_so_far(part)))
+    left = blanked(part, (*(whole_name(part, match) for match in named), *fillers, *_days_so_far(part)))
+    return _before_the_prices(part, left)
+
+
+def _before_the_prices(part: str, left: str) -> str:
+    """'35 €/t' of '35 €/t is not included in the rates shown', where what is left behind it names the prices alone."""
+    if not any(phrases(section).find(part) for section in ("surcharge_applies", "on_top_of_prices")):
+        return left
+    end = max((end for _, _, end, _ in prices_within(left)), default=0)
+    return left[:end] if end and not rest_of(left[end:], (), "price_words", "prices_shown", "list_names") else left
 
 
 _FILLERS = ("charge_filler", "charge_reasons", "all_of_them", "every_board", "to_the_buyer")

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.small_orders import only_of_small
 from tracker.intake.values.prices.money import price_text
 from tracker.intake.words.lists import pattern, phrases
@@ -110,3 +111,9 @@ def is_of_some_board(part: str) -> bool:
         return False
     of_any = set(grade.kinds) == {"any_board"} and not grade.tells_board and grade.coated is None
     return not (of_any and phrases("price_words").find(part) and not boards_meant(part).spans)
+
+
+def tells_another_rate(words: str) -> bool:
+    """'Double', 'half of it', 'negotiable', and no more: what it comes to is not known, nor is it what others bear."""
+    found = phrases("other_rates").find(words)
+    return bool(found) and not rest_of(words, (match.span for match in found), "of_the_charge", "copula", "about")

@@ -6,12 +6,20 @@ from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
+from tracker.intake.values.freight.amounts_unsure import is_unsure
 from tracker.intake.values.freight.charge_amounts import amount_in, left_beside
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
-from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, is_of_some_board, without_added
+from tracker.intake.values.freight.charge_parts import (
+    PARTS,
+    ClauseParts,
+    is_of_some_board,
+    tells_another_rate,
+    without_added,
+)
 from tracker.intake.values.freight.charges_together import named_alone, named_together, parted_at_plus
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
+from tracker.intake.values.freight.not_included import without_not_included
 from tracker.intake.values.freight.open_shares import is_open_share
 from tracker.intake.values.freight.other_dealings import is_monthly, may_be_of_other_dealings, of_other_dealings
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
@@ -85,7 +93,7 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
     others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders)
-    own = map(without_other_goods, clauses(text))
+    own = (without_not_included(without_other_goods(clause)) for clause in clauses(text))
     told = (clause for clause in own if not any(tells(clause) for tells in others))
     found = (_if_decided(one, clause) for clause in told for one in _in_clause(without_added(clause)))
     # What ends or begins on a day is told once the day of the list is known.
@@ -121,7 +129,7 @@ def _in_clause(clause: str) -> Iterator[ChargeWords | None]:
                 found = ChargeWords(kind, label_of(piece, charges_named(piece)))
             # A share behind 'freight $45/ST plus' may as well be one of freight.
             behind = piece is not pieces[0] and any(map(str.isdigit, pieces[0]))
-            unsure = found is not None and (_may_be_included(part, clause) or (behind and found.percent))
+            unsure = found is not None and (is_unsure(piece, clause) or (behind and found.percent))
             yield replace(found, amounts=()) if found is not None and unsure else found
 
 
@@ -132,20 +140,6 @@ def _for_all_named(charge: ChargeWords | None, clause: str) -> ChargeWords | Non
     if charge is None or both is None:
         return charge
     return replace(charge, label=both.label, amounts=charge.amounts if both.alike else ())
-
-
-def _may_be_included(part: str, clause: str) -> bool:
-    """What 'and freight $45/ST included' says of the 'Sheeting $60/ST' before it is not certain; of 'plus sheeting' and
-    'a surcharge applies' it says nothing."""
-    joint = _AND.match(clause.partition(part)[2]) if part in clause else None
-    if joint is None or phrases("surcharge_applies").find(part) or phrases("added_on_top").find(part):
-        return False
-    behind = PARTS.split(joint.string[joint.end() :])[0]
-    named = charges_named(behind)
-    return bool(named) and any(
-        match.value in ("within", "waived") and match.start >= named[-1].end and not denied(behind, match)
-        for match in phrases("relieved").find(behind)
-    )
 
 
 def relieved(charge: ChargeWords, free: Iterable[NoCharge]) -> ChargeWords | None:
@@ -195,7 +189,7 @@ def _without_amount(part: str) -> ChargeWords | None:
     surcharge = kind is ChargeKind.ENERGY or bool(phrases("surcharge_words").find(label))
     surcharge = surcharge or bool(phrases("added_on_top").find(part)) or _is_paid_on_some_board(part, kind)
     told = phrases("surcharge_applies").find(part) or find_currencies(part) or _PERCENT.search(fold(part))
-    return ChargeWords(kind, label) if surcharge and told else None
+    return ChargeWords(kind, label) if surcharge and (told or tells_another_rate(part.partition(label)[2])) else None
 
 
 def _is_paid_on_some_board(part: str, kind: ChargeKind) -> bool:

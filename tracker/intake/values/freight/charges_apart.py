@@ -8,17 +8,20 @@ from dataclasses import dataclass, field
 from tracker.intake.values.boards.boards_excepted import boards_ahead
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.not_only import not_of_these_only
 from tracker.intake.values.figures.numbers import NumberReading, percent
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.freight.charge_parts import tells_another_rate
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.notes.charged_boards import charged_boards
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.money import price_text
 from tracker.intake.values.times.lead import LeadTime
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_words
 
 _BREAK = re.compile(r",\s+|\s*\(|\)\s*")
 _STOPS = " ,;:.()–-="
@@ -45,14 +48,17 @@ class _Rate:
 
     def _take(self, board: str, rest: str) -> bool:
         bare = _without_names(rest)
+        own = without_words(bare, "charge_verbs").strip(_STOPS)
         freed = self.charge.kind is ChargeKind.FREIGHT and _delivers(rest)
-        if freed or _is_exempt(bare):
+        if freed or _is_exempt(bare) or _is_exempt(own):
             self.excepted.append(board)
             self.own.extend([f"{board}: {rest.strip(_STOPS)}"] if freed else [])
             return True
-        if not self._is_rate(bare):
+        kinds = {match.value for match in charges_named(rest)} - {ChargeKind.OTHER.value, self.charge.kind.value}
+        if kinds or not (self._is_rate(own) or tells_another_rate(own)):
             return False
-        self.own.append(f"{board}: {self.charge.label} {bare}")
+        self.excepted.extend([board] if not self._is_rate(own) else [])
+        self.own.append(f"{board}: {self.charge.label} {own}")
         return True
 
     def _is_rate(self, words: str) -> bool:
@@ -77,7 +83,7 @@ def boards_freed(piece: str) -> BoardsMeant | None:
 
 def charges_apart(text: str) -> tuple[str, ...]:
     """Its texts, each about one rate and the boards that bear it; () where it tells no rates apart."""
-    if not phrases("charges").find(text) or not boards_named(text).some:
+    if not phrases("charges").find(text) or not boards_named(text).some or not_of_these_only(text):
         return ()
     found: list[str] = []
     rate: _Rate | None = None
@@ -86,13 +92,19 @@ def charges_apart(text: str) -> tuple[str, ...]:
         if rate is not None and rate.take(piece):
             apart = True
             continue
-        apart = apart or (rate is not None and _says_a_term(piece))
+        apart = apart or (rate is not None and (_says_a_term(piece) or charged_boards(piece) is not None))
         found.extend(rate.texts() if rate is not None else ())
         charge = _charge_in(piece)
+        # 'CRB bears no surcharge; energy $25/ST on all' goes on about all of them.
+        apart = apart or (charge is not None and bool(phrases("all_of_them").find(piece)) and _named_before(found))
         rate = _Rate(piece, charge) if charge is not None else None
         found.extend(() if rate is not None else (piece,))
     found.extend(rate.texts() if rate is not None else ())
     return tuple(found) if apart else ()
+
+
+def _named_before(pieces: list[str]) -> bool:
+    return bool(pieces) and boards_named(pieces[-1]).some
 
 
 def _pieces(text: str) -> Iterator[str]:

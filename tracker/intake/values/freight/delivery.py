@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 from itertools import pairwise
 
+from tracker.intake.values.freight.billed_on import billed_on
 from tracker.intake.values.freight.carriage_included import carriage_included
 from tracker.intake.values.freight.delivered_free import free_for_all
 from tracker.intake.values.freight.delivery_charged import PARTS, costs_extra, sums_in
@@ -14,6 +15,9 @@ from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Found, Phrases, tokens_of
+
+_LEAVE_OPEN = {"port", "open"}
+"""What terms mean that say nothing of the freight for certain."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +83,7 @@ def find_delivery(text: str) -> Delivery | None:
             return beside
         place = _by_place(text) or _from_own_place(text) or priced_at_its_store(text)
         return place or _labelled(text) or _included(text) or _free(text)
-    said = {_meaning(text, one) for one in found} - {"port"}
+    said = {_meaning(text, one) for one in found} - _LEAVE_OPEN
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
         free = _free_to_the_buyer(text, found) or _straight_from_its_works(text, found)
@@ -147,18 +151,10 @@ def _meaning(text: str, term: Found[str]) -> str:
     freight that a seller pays and bills: 'freight prepaid by seller and added to the invoice'."""
     if term.value != "delivered":
         return term.value
-    denied = _denied_ahead(text, term) or _denied_behind(text, term)
-    return "collected" if denied or _billed_on(text, term) else term.value
-
-
-_JOINT = re.compile(r"[\s,;]*(?:[^\W\d_]{1,4}\s+)?")
-
-
-def _billed_on(text: str, term: Found[str]) -> bool:
-    """'Freight paid by seller, then invoiced to you'; in 'freight included, energy billed separately' energy is."""
-    behind = text[term.end :]
-    billed = phrases("billed_on").find(behind) if phrases("carriage").find(text[term.start : term.end]) else ()
-    return any(_JOINT.fullmatch(behind[: one.start]) for one in billed)
+    if _denied_ahead(text, term) or _denied_behind(text, term):
+        return "collected"
+    billed = billed_on(text, term)
+    return "open" if billed is None else "collected" if billed else term.value
 
 
 def _denied_ahead(text: str, term: Found[str]) -> bool:

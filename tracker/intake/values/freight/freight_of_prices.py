@@ -75,7 +75,15 @@ def _of_some_boards(clause: str) -> bool:
         return False
     if grade is None or not grade.grades:
         return any(map(_is_of_boards, _excepted_in(clause)))
-    return bool(phrases("exceptions").find(clause) or phrases("only_these").find(clause))
+    some = phrases("exceptions").find(clause) or phrases("only_these").find(clause)
+    return bool(some) or _goes_on_about_others(clause)
+
+
+def _goes_on_about_others(clause: str) -> bool:
+    """'SBS delivered in 3 weeks, CRB in 4 weeks' says of SBS alone that it is delivered."""
+    named = [(part, grade.grades) for part in re.split(r",(?!\d)", clause) if (grade := find_grade(part)) is not None]
+    delivered = {grades for part, grades in named if grades and find_delivery(part) is not None}
+    return len(delivered) == 1 and any(grades and grades not in delivered for _, grades in named)
 
 
 def _excepted_in(clause: str) -> Iterator[str]:

@@ -13,8 +13,9 @@ from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.charges_apart import boards_freed, charges_apart
 from tracker.intake.values.freight.relieved_charges import no_charges
-from tracker.intake.values.notes.charged_boards import frees_the_others
+from tracker.intake.values.notes.charged_boards import charged_boards, frees_the_others
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.delivery_apart import delivery_apart
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
 from tracker.intake.values.notes.lines_counted import lines_named, once_called
 from tracker.intake.values.notes.lines_meant import lines_meant
@@ -31,15 +32,16 @@ _STOPS = " :,.–-()"
 def lines_apart(text: str) -> tuple[str, ...]:
     """Its texts, each of which names the lines that it is about or excepts, and says all of what it says of them."""
     text = once_called(letters_as_numbers(text))
-    apart = phrases("the_others").find(text) and lines_named(text) is not None
-    if apart:
+    if phrases("the_others").find(text) and lines_named(text) is not None:
         return tuple(_apart(text))
     told = (
         _corrections(text)
         or charges_apart(text)
+        or delivery_apart(text)
         or _beside_the_freed(text)
         or _each_by_itself(text)
         or _before_boards(text)
+        or _charged_by_itself(text)
     )
     return told or of_all_and_some(text)
 
@@ -65,6 +67,18 @@ def _before_boards(text: str) -> tuple[str, ...]:
 
 
 _SENTENCE_ENDS = re.compile(r"(?<=[.!?])\s+(?=[^\W\d_a-z])|\n+")
+
+
+def _charged_by_itself(text: str) -> tuple[str, ...]:
+    """'Energy surcharge 3 %, SBS only. Lead time 4 weeks.' at its stop: the sentence behind names no boards, and its
+    subject is another. () where a sentence states nothing, for that may go on about the charge."""
+    pieces = clauses(text)
+    charged = [piece for piece in pieces if charged_boards(piece) is not None]
+    others = [piece for piece in pieces if piece not in charged]
+    if not charged or not others or any(boards_named(piece).some or not statements(piece) for piece in others):
+        return ()
+    told = (one for piece in others for one in statements(piece))
+    return () if any(isinstance(one, ChargeWords) for one in told) else tuple(pieces)
 
 
 def _each_by_itself(text: str) -> tuple[str, ...]:

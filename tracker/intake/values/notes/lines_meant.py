@@ -7,18 +7,21 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.board_ahead import board_ahead, kind_ahead
 from tracker.intake.values.boards.boards_behind import boards_behind
-from tracker.intake.values.boards.boards_excepted import boards_excepted, said_of_boards_alone
+from tracker.intake.values.boards.boards_excepted import boards_ahead, boards_excepted, said_of_boards_alone
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.legends import LegendEntry
+from tracker.intake.values.boards.not_only import not_of_these_only
 from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.changes.price_changes import ChangesPrice
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery, find_delivery
-from tracker.intake.values.notes.charged_boards import charged_boards
+from tracker.intake.values.notes.charged_boards import Charged, charged_boards
+from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
 from tracker.intake.values.notes.lines_counted import JOINED, count_ahead, lines_counted, of_all_lines, once_called
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import of_excepted
 from tracker.intake.values.orders.minimum import LeastUnread
@@ -38,7 +41,7 @@ class LinesMeant:
     """Lines by their `numbers`, or by the board that `name` names and `boards` tells; `rest`: what is said of them.
 
     `of_contract`: the numbers may as well be those of a contract's articles. `others`: what is said of all but them.
-    `corrects`: the list is wrong there, or the lines are withdrawn.
+    `corrects`: the list is wrong there, or the lines are withdrawn. `unsure`: what is charged on them is not certain.
     """
 
     rest: str
@@ -48,6 +51,7 @@ class LinesMeant:
     boards: BoardsMeant | None = None
     others: str = ""
     corrects: bool = False
+    unsure: bool = False
 
 
 @lru_cache(maxsize=4096)
@@ -60,22 +64,24 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     corrected = lines_corrected(text)
     if corrected is not None:
         return LinesMeant(text, corrected.numbers, corrected.of_contract, corrects=True)
+    if not_of_these_only(text):
+        return None
     others = phrases("the_others").find(text)
     if others:
         return _held_for_some(text, others[0].start)
-    if (charged := charged_boards(text)) is not None and _charges(charged.said):
-        return LinesMeant(charged.said, boards=charged.boards)
+    if (charged := charged_boards(text)) is not None and _charges(charged):
+        return LinesMeant(charged.said, boards=charged.boards, unsure=charged.unsure)
     meant = _by_number(once_called(letters_as_numbers(text))) or _of_others(text)
     if meant is None and not _excepts_of_units(text):
         meant = _of_boards(text, note=note)
     return meant if meant is not None and _states_terms(text, meant.others or meant.rest or text) else None
 
 
-def _charges(text: str) -> bool:
+def _charges(charged: Charged) -> bool:
     """Whether it charges one amount, and changes no price beside that."""
-    said = statements(text)
-    amounts = [one.amounts for one in said if isinstance(one, ChargeWords)]
-    return len(amounts) == 1 and all(amounts) and not any(isinstance(one, ChangesPrice) for one in said)
+    said = statements(charged.said)
+    changes = any(isinstance(one, ChangesPrice) for one in said)
+    return len([one for one in said if isinstance(one, ChargeWords)]) == 1 and (charged.unsure or not changes)
 
 
 def _of_others(text: str) -> LinesMeant | None:
@@ -163,7 +169,7 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
     if behind is not None:
         return behind
     if not colon and only is None:
-        return _without_others(*board_ahead(_without_article(text))) if note else None
+        return _without_others(*boards_ahead(_without_article(text))) if note else None
     boards = boards_named(head)
     if len(boards.spans) > 1 and not boards_named(rest).some:
         return LinesMeant(_of_each(boards, rest), boards=boards)
@@ -190,8 +196,11 @@ def _behind_words(text: str) -> LinesMeant | None:
             # '18 to 24 pt' is a span.
             continue
         board, rest = boards_behind(text[match.end :])
-        if any(also.start == 0 for also in phrases("as_well").find(rest)):
+        ahead = text[: match.start].rstrip()
+        if any(also.start == 0 for also in phrases("as_well").find(rest)) or ending_with(ahead, "as_well"):
             # 'On greyboard as well' is on all of them.
+            return None
+        if board and _goes_on_unread(ahead, rest):
             return None
         kind = kind_ahead(text[match.end :])
         if not board and kind is not None:
@@ -201,6 +210,19 @@ def _behind_words(text: str) -> LinesMeant | None:
             only = next((found.end for found in phrases("only_these").find(rest) if found.start == 0), 0)
             return _without_others(board, f"{text[: match.start].strip()} {rest[only:].strip(' :,')}")
     return None
+
+
+def _goes_on_unread(ahead: str, rest: str) -> bool:
+    """'Energy surcharge $25/ST, insured on CRB rolls', 'buyer pays freight, on CRB the seller does': what is said of
+    the boards is another thing than what stands before the comma."""
+    *before, last = COMMA.split(ahead)
+    said = statements(",".join(before)) if before else ()
+    if not any(isinstance(one, Delivery | ChargeWords) for one in said) or boards_named(",".join(before)).some:
+        return False
+    return bool(rest_of(f"{last} {rest}", (), *_READ_BEHIND))
+
+
+_READ_BEHIND = ("only_these", "no_other_boards", "charge_verbs", "copula", "added_on_top", "charge_filler")
 
 
 def _without_article(text: str) -> str:

@@ -7,9 +7,8 @@ from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.figures.rates import in_signs
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
 from tracker.intake.values.freight.charges import ChargeWords
-from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.freight.not_included import without_not_included
 from tracker.intake.values.notes.denials import denied
-from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.money import PriceText
 from tracker.intake.values.prices.price_within import plain_price, prices_within
 from tracker.intake.words.lists import phrases
@@ -21,9 +20,8 @@ _RATE = re.compile(r"(?<![\d.,])(\d+(?:[.,]\d+)?)\s*%")
 def on_top_of_prices(clause: str) -> ChargeWords | None:
     """The supplement of a clause that says that it comes on top of the prices shown; None where it says no such thing,
     or gives no amount of it, or several."""
-    *said, last = COMMA.split(clause)
-    beside = bool(said) and not_included(last)
-    clause = ",".join(said) if beside else clause
+    own = without_not_included(clause)
+    beside, clause = own != clause, own
     named = charges_named(clause)
     if not named or any(match.value != ChargeKind.OTHER for match in named) or not (beside or _says_so(clause)):
         return None
@@ -36,17 +34,6 @@ def on_top_of_prices(clause: str) -> ChargeWords | None:
         readings = number_readings(rates[0]) if len(rates) == 1 and money is None else ()
         return ChargeWords(ChargeKind.OTHER, label, readings, percent=True) if readings else None
     return ChargeWords(ChargeKind.OTHER, label, money.amounts, money.currency, money.basis) if money else None
-
-
-def not_included(part: str) -> bool:
-    """'Which is not included in the price', 'in den Tabellenpreisen ist er nicht enthalten', and no more than that."""
-    within = [match for match in phrases("relieved").find(part) if match.value == "within" and denied(part, match)]
-    return bool(within) and not rest_of(part, (match.span for match in within), *_BESIDE_INCLUDED)
-
-
-_BESIDE_INCLUDED = (
-    "relative_words", "negations", "copula", "price_words", "beside_included", "list_names", "prices_shown", "articles",
-)  # fmt: skip
 
 
 def _says_so(clause: str) -> bool:

@@ -10,11 +10,12 @@ from tracker.intake.values.figures.rates import masses_of_orders
 from tracker.intake.values.freight.charge_names import ChargeKind
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.freight.not_included import not_included
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.values.orders.masses import Mass, alike, find_masses
 from tracker.intake.values.orders.small_orders import signs_of_small, size_of_small
-from tracker.intake.values.orders.supplements import not_included, on_top_of_prices
+from tracker.intake.values.orders.supplements import on_top_of_prices
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
 from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.words.fold import fold, tokens

@@ -40,6 +40,15 @@ def is_share(text: str) -> bool:
     return any(not text[:start].strip(" (") for start, _ in _signs(text))
 
 
+_CUT_SHORT = re.compile(r"(?<![^\W\d_])[^\W\d_]{2,}\.(?!\w)|(?<![\w-])[A-ZÄÖÜÅÉ]{2,4}(?![\w-])")
+
+
+@lru_cache(maxsize=4096)
+def is_share_cut_short(text: str) -> bool:
+    """'E-surch. %', 'EFS %': a percentage of what only who knows the letters can tell; it may well come on top."""
+    return bool(_signs(text)) and _CUT_SHORT.search(text) is not None
+
+
 def _signs(text: str) -> list[tuple[int, int]]:
     sign = _SHARE.search(text)
     return [(match.start, match.end) for match in phrases("percent").find(text)] + (
