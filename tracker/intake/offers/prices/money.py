@@ -264,10 +264,10 @@ def _of_board(said: tuple[Said[S], ...], board: BoardPriced) -> Iterable[Said[S]
     several = len({_meant(each.value) for each in said}) > 1
     if board.grade is None or not several or any(phrases("forms").find(each.value.words) for each in said):
         return said
-    if any(board.grade in each.value.perhaps for each in said):
+    if any(board.is_of(each.value.perhaps, each.value.called) for each in said):
         return said
     own = [each for each in said if board.is_of(each.value.grades, each.value.called)]
-    return own or [each for each in said if not each.value.grades] or said
+    return own or [each for each in said if not (each.value.grades or each.value.perhaps)] or said
 
 
 def _meant(said: SaysBasis | SaysCurrency) -> frozenset[object]:
