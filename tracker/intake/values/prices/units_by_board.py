@@ -13,6 +13,7 @@ from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.basis import BasisReading, find_basis
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
 from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.phrases import tokens_of
 
 U = TypeVar("U", BasisReading, CurrencyReading)
 
@@ -112,40 +113,48 @@ def _boards_of_one(clause: str, parts: tuple[_Part, ...], find: Callable[[str], 
 
 
 def _surely(boards: OfBoards, *parts: str) -> OfBoards:
-    """The boards for which parts give a unit; where these say more than that, they only may be meant."""
-    return boards if all(map(_says_no_more, parts)) else OfBoards((), boards.grades + boards.perhaps, boards.words)
+    """The boards for which parts give a unit; where these may speak of something of theirs, they only may be meant."""
+    return boards if all(map(_are_about_boards, parts)) else OfBoards((), boards.grades + boards.perhaps, boards.words)
 
 
-def _says_no_more(part: str) -> bool:
-    """Whether a part with boards and a unit holds only these and small words: 'CRB cores by the tonne' does more."""
+def _are_about_boards(part: str) -> bool:
+    """Whether the boards of a part are what it is about: nothing unread stands before them or right behind them, as in
+    'CRB cores by the tonne' and 'cores of CRB'."""
     boards, basis = find_grade(part), find_basis(part)
     if boards is None:
         return True
     units = [unit.words for unit in find_currencies(part)] + ([] if basis is None else [basis.words])
-    for words in (*units, *boards.words.split()):
-        part = re.sub(rf"(?<!\w){re.escape(words)}(?!\w)", " ", part, count=1)
-    return not rest_of(part, (), *_SMALL)
+    for words, sign in (*((unit, " ") for unit in units), *((board, _BOARD) for board in boards.words.split())):
+        part = re.sub(rf"(?<!\w){re.escape(words)}(?!\w)", sign, part, count=1)
+    ahead, _, behind = part.rpartition(_BOARD)
+    told = tokens_of(behind)
+    return not rest_of(ahead, (), *_SMALL) and (not told or joined(*_SMALL).at(told, 0) is not None)
 
 
+_BOARD = " • "
 _SMALL = (
-    "price_words", "per", "copula", "all_goods", "board_goods", "forms", "relative_words", "sold_by_unit", "unit_words",
-    "bought_in", "ton_definitions", "delivery", "incoterms", "all_of_them",
+    "says_nothing_more", "price_words", "per", "copula", "all_goods", "board_goods", "forms", "relative_words",
+    "sold_by_unit", "unit_words", "bought_in", "ton_definitions", "delivery", "incoterms", "all_of_them",
 )  # fmt: skip
 
 
 def _parts_of(clause: str) -> Iterator[_Part]:
     excepted, start = False, 0
-    for stop in _stops(clause):
-        yield _Part(clause[start : stop[0]], excepted)
-        excepted, start = excepted or stop[2], stop[1]
+    for first, last, excepts in _stops(clause):
+        # 'USD/ST, CUK excepted' has its boards before the word.
+        ahead = excepts and _ENDS.match(clause, last) is not None
+        yield _Part(clause[start:first], excepted or ahead)
+        excepted, start = excepted or (excepts and not ahead), last
     yield _Part(clause[start:], excepted)
 
 
 def _stops(clause: str) -> list[tuple[int, int, bool]]:
-    words = [(one.start, one.end, True) for one in joined("exceptions", "excepted").find(clause)]
+    """Where commas and words for an exception stand, and which of both each is."""
+    words = [(one.start, one.end, True) for one in joined("exceptions", "excepted", "excepted_behind").find(clause)]
     return sorted([*words, *((one.start(), one.end(), False) for one in _COMMA.finditer(clause))])
 
 
+_ENDS = re.compile(r"\W*(?:$|,)")
 _COMMA = re.compile(r",(?!\d)")
 
 

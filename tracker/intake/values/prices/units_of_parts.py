@@ -11,6 +11,7 @@ from tracker.intake.values.prices.amounts_named import names_amount
 from tracker.intake.values.prices.basis import BasisReading, find_basis
 from tracker.intake.values.prices.clauses_of_others import is_of_board
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
+from tracker.intake.values.prices.other_times import without_other_times
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.prices.several_bases import bases_with_places
 from tracker.intake.words.fold import fold, tokens
@@ -62,7 +63,7 @@ def units_of_parts(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
     """The units of a text with the forms and markets that each is said of; () where one unit is said of all."""
     if not parts_named(text) or _excepts_no_form(text):
         return ()
-    told = _without_packing(text)
+    told = _without_packing(without_other_times(text))
     said = (_units_between_stops(told) if len(told) <= _LONGEST else ()) or _units_by_turns(told)
     return tuple(replace(one, words=text) for one in said)
 
