@@ -221,7 +221,7 @@ class _Prices:
 
     def heard(self, said: tuple[Said[S], ...], facts: FileFacts) -> Iterator[Said[S]]:
         """Of what a level states, what is said of these prices."""
-        for one in of_board(of_parts(said, self.parts), self.board):
+        for one in of_board(of_parts(said, self.parts, self.board), self.board):
             of_codes = one.words in facts.coded_texts and one.value.words not in behind_codes(one.words)
             if column_named(one.value.words) in (None, self.column) and not of_codes:
                 yield one

@@ -14,6 +14,7 @@ from tracker.intake.values.prices.currency import CurrencyReading, find_currenci
 from tracker.intake.values.prices.other_times import without_other_times
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.prices.several_bases import bases_with_places
+from tracker.intake.values.prices.units_by_board import OF_ALL, OfBoards, boards_of_unit
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, between
@@ -35,9 +36,11 @@ def parts_named(text: str) -> frozenset[str]:
 
 @dataclass(frozen=True, slots=True)
 class _Part:
-    """What stands between two commas. `of`: the forms and markets that it is about, () for all others."""
+    """What stands between two commas. `of`: the forms and markets that it is about, () for all others; `boards`: those
+    to which alone it gives a form's unit, as 'SBS in sheets per 1,000 sheets' does."""
 
     of: frozenset[str]
+    boards: OfBoards
     basis: BasisReading | None
     currency: CurrencyReading | None
 
@@ -146,8 +149,11 @@ def _units_between_stops(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
         return ()
     says: list[SaysBasis | SaysCurrency] = []
     for part in parts:
-        says += [SaysCurrency(part.currency, text, parts=part.of)] if part.currency is not None else []
-        says += [SaysBasis(part.basis, text, parts=part.of)] if part.basis is not None else []
+        grades, called = part.boards.grades, part.boards.words
+        if part.currency is not None:
+            says.append(SaysCurrency(part.currency, text, grades, part.of, called=called))
+        if part.basis is not None:
+            says.append(SaysBasis(part.basis, text, grades, part.of, called=called))
     # 'USD/ST, sheets per MSF': what only one of them says holds for all.
     return tuple(replace(one, parts=frozenset()) if _alone(one, says) else one for one in says)
 
@@ -166,7 +172,7 @@ def _parts(text: str) -> Iterator[_Part]:
         if basis is not None and (basis.foreign or (currency is None and len(piece.split()) > _FEW_WORDS)):
             basis = None
         if basis is not None or currency is not None:
-            yield _Part(of, basis, currency)
+            yield _Part(of, boards_of_unit(piece) if parts_named(piece) else OF_ALL, basis, currency)
             of = frozenset()
 
 
