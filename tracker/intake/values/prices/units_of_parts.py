@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from typing import TypeVar
 
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.notes.clauses import clauses
@@ -14,10 +15,12 @@ from tracker.intake.values.prices.currency import CurrencyReading, find_currenci
 from tracker.intake.values.prices.other_times import without_other_times
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.prices.several_bases import bases_with_places
-from tracker.intake.values.prices.units_by_board import OF_ALL, OfBoards, boards_of_unit
+from tracker.intake.values.prices.units_by_board import boards_of_unit
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, between
+
+U = TypeVar("U", SaysBasis, SaysCurrency)
 
 _LONGEST = 120
 _FEW_WORDS = 5
@@ -36,11 +39,9 @@ def parts_named(text: str) -> frozenset[str]:
 
 @dataclass(frozen=True, slots=True)
 class _Part:
-    """What stands between two commas. `of`: the forms and markets that it is about, () for all others; `boards`: those
-    to which alone it gives a form's unit, as 'SBS in sheets per 1,000 sheets' does."""
+    """What stands between two commas. `of`: the forms and markets that it is about, () for all others."""
 
     of: frozenset[str]
-    boards: OfBoards
     basis: BasisReading | None
     currency: CurrencyReading | None
 
@@ -68,7 +69,14 @@ def units_of_parts(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
         return ()
     told = _without_packing(without_other_times(text))
     said = (_units_between_stops(told) if len(told) <= _LONGEST else ()) or _units_by_turns(told)
-    return tuple(replace(one, words=text) for one in said)
+    return tuple(_of_boards(replace(one, words=text)) for one in said)
+
+
+def _of_boards(said: U) -> U:
+    """What is said of a form with the boards beside it: 'SBS in sheets per 1,000 sheets' is said of SBS alone."""
+    of_form = (piece for piece in _pieces(said.words) if parts_named(piece) & said.parts)
+    boards = boards_of_unit(next(of_form, ""))
+    return replace(said, grades=boards.grades, called=boards.words)
 
 
 def _excepts_no_form(text: str) -> bool:
@@ -149,11 +157,8 @@ def _units_between_stops(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
         return ()
     says: list[SaysBasis | SaysCurrency] = []
     for part in parts:
-        grades, called = part.boards.grades, part.boards.words
-        if part.currency is not None:
-            says.append(SaysCurrency(part.currency, text, grades, part.of, called=called))
-        if part.basis is not None:
-            says.append(SaysBasis(part.basis, text, grades, part.of, called=called))
+        says += [SaysCurrency(part.currency, text, parts=part.of)] if part.currency is not None else []
+        says += [SaysBasis(part.basis, text, parts=part.of)] if part.basis is not None else []
     # 'USD/ST, sheets per MSF': what only one of them says holds for all.
     return tuple(replace(one, parts=frozenset()) if _alone(one, says) else one for one in says)
 
@@ -172,7 +177,7 @@ def _parts(text: str) -> Iterator[_Part]:
         if basis is not None and (basis.foreign or (currency is None and len(piece.split()) > _FEW_WORDS)):
             basis = None
         if basis is not None or currency is not None:
-            yield _Part(of, boards_of_unit(piece) if parts_named(piece) else OF_ALL, basis, currency)
+            yield _Part(of, basis, currency)
             of = frozenset()
 
 
