@@ -49,5 +49,5 @@ def _says_more(between: str) -> bool:
     for words in grade.words.split() if grade is not None else ():
         # 'Bis 2025 war GD2 je Tonne'.
         between = between.replace(words, " " * len(words), 1)
-    left = rest_of(between, dates, "until", "present_times", "sold_by_unit", "unit_words", "per")
+    left = rest_of(between, dates, "until", "present_times", "sold_by_unit", "unit_words", "price_words", "per")
     return any(map(str.isalpha, left))

@@ -104,8 +104,8 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     if unit.currency is not None:
         money = units_by_board(clause, find_currencies)
         one = all({*unit.currency.codes} <= {*each.codes} for each, _ in money)
-        told = _as_one(unit.currency, money) if one else money
-        yield from (_says(currency, clause, boards) for currency, boards in told)
+        money = _as_one(unit.currency, money) if one else money
+        yield from (_says(currency, clause, boards) for currency, boards in money)
     if (
         not parted
         and unit.basis is not None
@@ -113,8 +113,8 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         and (unit.currency is not None or is_of_prices(clause) or _is_only_a_basis(clause))
     ):
         basis = one_of(bases_side_by_side(clause)) or unit.basis
-        told_bases = _as_one(basis, bases) if len({each.bases for each, _ in bases}) <= 1 else bases
-        yield from (_says(each, clause, boards) for each, boards in told_bases)
+        bases = _as_one(basis, bases) if len({each.bases for each, _ in bases}) <= 1 else bases
+        yield from (_says(each, clause, boards) for each, boards in bases)
 
 
 def _are_of_boards(said: tuple[tuple[BasisReading, OfBoards], ...], clause: str) -> bool:

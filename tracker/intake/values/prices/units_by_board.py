@@ -92,9 +92,12 @@ def _excepting(parts: tuple[_Part, ...], find: Callable[[str], tuple[U, ...]]) -
         return
     # The sheets of 'per 1,000 sheets' are none that are excepted.
     excepted = " ".join(part.text for part in parts[first:]).partition(others[0].words)[0]
-    named = [section for section in _NO_BOARDS if phrases(section).find(excepted)]
-    if not {"forms", "list_parts"} & {*named}:
-        yield from ((unit, OF_ALL) for unit in (*ahead, *(() if named else others[:1])))
+    named = {section for section in _NO_BOARDS if phrases(section).find(excepted)}
+    if named & {"forms", "list_parts"}:
+        return
+    yield from ((unit, OF_ALL) for unit in ahead)
+    if not named:
+        yield others[0], OF_ALL
 
 
 _NO_BOARDS = ("charges", "list_parts", "countries", "sold_apart", "taxes", "column_words", "forms")

@@ -4,7 +4,6 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import lru_cache
-from typing import TypeVar
 
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.notes.clauses import clauses
@@ -19,8 +18,6 @@ from tracker.intake.values.prices.units_by_board import boards_of_unit
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, between
-
-U = TypeVar("U", SaysBasis, SaysCurrency)
 
 _LONGEST = 120
 _FEW_WORDS = 5
@@ -72,7 +69,7 @@ def units_of_parts(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
     return tuple(_of_boards(replace(one, words=text)) for one in said)
 
 
-def _of_boards(said: U) -> U:
+def _of_boards(said: SaysBasis | SaysCurrency) -> SaysBasis | SaysCurrency:
     """What is said of a form with the boards beside it: 'SBS in sheets per 1,000 sheets' is said of SBS alone."""
     of_form = (piece for piece in _pieces(said.words) if parts_named(piece) & said.parts)
     boards = boards_of_unit(next(of_form, ""))
