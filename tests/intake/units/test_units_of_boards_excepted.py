@@ -116,6 +116,7 @@ def test_a_unit_of_something_else_is_not_that_of_the_board_beside_it():
     assert bases("Prices per short ton, CRB freight per tonne.") == ["short_ton"] * 3
     assert bases("Prices per short ton. We sell CRB cores by the tonne.") == ["short_ton", "short_ton", "?"]
     assert bases("Prices per short ton. We sell CRB by the tonne.") == ["short_ton", "short_ton", "tonne"]
+    assert bases("Prices per short ton. CRB 24 pt per tonne.") == ["short_ton", "short_ton", "tonne"]
 
 
 @pytest.mark.parametrize(

@@ -11,7 +11,7 @@ from tracker.intake.values.notes.statements import SaysTon, statements
 from tracker.intake.values.prices.other_times import without_other_times
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.words.lists import joined, pattern, phrases
-from tracker.intake.words.phrases import blanked
+from tracker.intake.words.phrases import blanked, tokens_of
 
 _SIGN = r"(?:[A-Z]|[IVX]{1,4}|\d{1,2})"
 _AND = rf"(?:[&+]|\b{pattern('range', 'and')}\b)"
@@ -228,7 +228,7 @@ def _bare(part: str) -> Iterator[str]:
     while bare:
         yield bare
         first = next((one for one in joined(*_SMALL).find(bare) if one.first == 0), None)
-        if first is None:
+        if first is None or phrases("was_then").at(tokens_of(bare), 0) is not None:
             return
         bare = bare[first.end :].strip(" ,;:–—-")
 

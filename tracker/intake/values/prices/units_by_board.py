@@ -131,7 +131,8 @@ def _are_about_boards(part: str) -> bool:
         part = re.sub(rf"(?<!\w){re.escape(words)}(?!\w)", sign, part, count=1)
     ahead, _, behind = part.rpartition(_BOARD)
     told = tokens_of(behind)
-    return not rest_of(ahead, (), *_SMALL) and (not told or joined(*_SMALL).at(told, 0) is not None)
+    goes_on = bool(told) and not told[0][0][0].isdigit() and joined(*_SMALL).at(told, 0) is None
+    return not goes_on and not rest_of(ahead, (), *_SMALL)
 
 
 _BOARD = " • "
