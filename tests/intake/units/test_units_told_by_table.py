@@ -74,3 +74,68 @@ def test_tables_that_none_is_called_leave_both_open(note):
 @pytest.mark.parametrize("note", ["kr = SEK", "Tables A and B: kr = SEK", "See table B for reels; all kr = SEK"])
 def test_what_is_said_of_all_tables_holds_for_both(note):
     assert [currency for currency, _ in _told(note)] == ["SEK", "SEK"]
+
+
+@pytest.mark.parametrize(
+    ("note", "titles"),
+    [
+        ("All prices in SEK except table B, in DKK.", _A_AND_B), ("Prices in SEK, except table B in DKK", _A_AND_B),
+        ("All prices in SEK except in table B, which is in DKK.", _A_AND_B),
+        ("Prices in SEK, table B excepted, which is in DKK.", _A_AND_B), ("Prices in SEK, table B in DKK.", _A_AND_B),
+        ("Alle Preise in SEK außer Tabelle B, in DKK", ("Tabelle A", "Tabelle B")),
+        ("Alle Preise in SEK, ausgenommen Tabelle B (DKK)", ("Tabelle A", "Tabelle B")),
+        ("Tous les prix en SEK sauf tableau B, en DKK", ("Tableau A", "Tableau B")),
+        ("Todos los precios en SEK excepto la tabla B, en DKK", ("Tabla A", "Tabla B")),
+        ("Alla priser i SEK utom tabell B, som är i DKK", ("Tabell A", "Tabell B")),
+        ("Prices A in SEK, B in DKK.", _A_AND_B), ("A: SEK, B: DKK", _A_AND_B),
+        ("The upper table is in SEK, the lower table in DKK", _PLAIN),
+        ("Obere Tabelle in SEK, untere Tabelle in DKK", _PLAIN), ("Övre tabellen i SEK, nedre tabellen i DKK", _PLAIN),
+    ],
+)  # fmt: skip
+def test_a_table_excepted_has_its_own_money_and_the_others_that_of_all(note, titles):
+    assert _told(note, titles=titles) == _EACH
+
+
+@pytest.mark.parametrize("note", ["Prices in SEK, except table B.", "Except table B, all prices are in SEK."])
+def test_a_table_that_is_only_excepted_is_asked(note):
+    assert _told(note) == [("SEK", Basis.TONNE), (None, Basis.TONNE)]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "In table A kr means SEK; table B will change to DKK on January 1, 2027.",
+        "In Tabelle A ist kr SEK, in Tabelle B waren die Preise bis 2025 in DKK.",
+        "Dans le tableau A, kr = SEK ; le tableau B était en DKK jusqu'en 2025.",
+        "En la tabla A, kr = SEK; la tabla B era en DKK hasta 2025.",
+        "I tabell A är kr SEK, tabell B var i DKK till 2025.",
+        "Table A in SEK, see table B for DKK prices",
+    ],
+)  # fmt: skip
+def test_what_a_table_was_or_will_be_in_and_where_it_only_points_is_not_what_it_is_in(note):
+    assert _told(note) == [("SEK", Basis.TONNE), (None, Basis.TONNE)]
+
+
+def test_a_sentence_that_points_to_a_table_says_nothing_of_the_other_s_money():
+    assert _told("See table B for DKK prices.") == [(None, Basis.TONNE)] * 2
+    assert _told("Table B prices were in DKK until 2025, now in SEK.")[1] == ("SEK", Basis.TONNE)
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Section 2 of our terms: prices are in SEK.", "Abschnitt 2 unserer Bedingungen: Preise in SEK.",
+        "Section 2 de nos conditions : prix en SEK.", "Sección 2 de nuestras condiciones: precios en SEK.",
+        "Avsnitt 2 i våra villkor: priser i SEK.", "Prices in SEK. Table 2 is for sheets only.",
+        "Prices in SEK; table 2 was in DKK last year.", "Prices of section 1 and section 2 are in SEK.",
+    ],
+)  # fmt: skip
+def test_what_is_said_of_no_table_by_itself_holds_for_all(note):
+    assert _told(note, titles=("Section 1", "Section 2")) == [("SEK", Basis.TONNE)] * 2
+
+
+def test_a_ton_is_told_of_a_table_in_any_order_of_words():
+    assert _told("Ton in table A is 2,000 lb.", unit="USD/ton") == [("USD", Basis.SHORT_TON), ("USD", None)]
+    assert _told("Prices per short ton, table B per tonne.", unit="Price USD") == [
+        ("USD", Basis.SHORT_TON), ("USD", Basis.TONNE),
+    ]  # fmt: skip

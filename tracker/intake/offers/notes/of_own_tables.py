@@ -4,10 +4,17 @@ from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 
+from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Words
-from tracker.intake.values.notes.tables_named import PLACE, parts_by_table, table_labels
+from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.notes.statements import SaysMinimum, Statement, statements
+from tracker.intake.values.notes.tables_named import LAST, NOWHERE, PLACE, parts_by_table, table_labels
+from tracker.intake.values.orders.minimum import LeastUnread
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_unread import LeadUnread
+from tracker.intake.values.times.validity import Validity
 
 _SHORTEST = 4
 """Letters of a word that may be a table's name."""
@@ -26,17 +33,16 @@ def of_own_tables(levels: Iterable[Level], read: ReadTable, sheets: Sequence[Rea
         (name, place)
         for place, named in enumerate(called.values())
         for name in named
-        if counted[name] == 1 and len(name) >= _SHORTEST
+        if counted[name] == 1 and (len(name) >= _SHORTEST or (len(name) == 1 and name.isalpha()))
     )
     known = frozenset(counted)
     titles = {words for sheet in sheets for table in sheet.tables for words in table.table.titles}
     for level in levels:
-        texts = tuple(
-            part
-            for words in level.texts
-            for part in _left(words, own, frozenset() if words in titles else names, known)
-        )
-        yield level if texts == level.texts else replace(level, texts=texts)
+        left = [_left(words, own, frozenset() if words in titles else names, known) for words in level.texts]
+        texts = tuple(each for found, _ in left for each in found)
+        opened = tuple(Said(one, level.place(words), words.text) for _, found in left for words, one in found)
+        changed = opened or texts != level.texts
+        yield replace(level, texts=texts, beside=(*level.beside, *opened)) if changed else level
 
 
 _SEVERAL = 2
@@ -52,7 +58,8 @@ def _called(sheet: ReadSheet) -> Iterator[tuple[int, frozenset[str]]]:
         words = (word for text in (*texts, sheet.name) for word in text.replace("/", " ").split())
         named = (word.strip(" ,.:;()–-").casefold() for word in words)
         names = (word for word in named if len(word) >= _SHORTEST and word.isalpha())
-        yield id(read), frozenset([f"{PLACE}{place + 1}", *placed, *own, *names])
+        last = [LAST] if place and place + 1 == len(sheet.tables) else []
+        yield id(read), frozenset([f"{PLACE}{place + 1}", *last, *placed, *own, *names])
 
 
 def _labels(text: str) -> frozenset[str]:
@@ -61,13 +68,34 @@ def _labels(text: str) -> frozenset[str]:
 
 def _left(
     words: Words, own: frozenset[str], names: frozenset[tuple[str, int]], known: frozenset[str]
-) -> Iterator[Words]:
+) -> tuple[list[Words], list[tuple[Words, Statement]]]:
+    """What a text says of a table, and what it leaves open of it."""
     parts = parts_by_table(words.text, names)
-    if not parts:
-        yield words
-        return
-    yield from (
+    of_tables = {part.tables for part in parts if part.tables}
+    if not parts or (len(of_tables) == 1 and not {*known, *NOWHERE} & set[str]().union(*of_tables)):
+        # 'Weights after table 7 of the handbook' names none of these.
+        return [words], []
+    texts = [
         words if part.alone else replace(words, text=part.text)
         for part in parts
-        if not part.tables or part.tables & own or (part.alone and not part.tables & known)
-    )
+        if part.tables & own or not (part.tables or part.but & own)
+    ]
+    opened = [
+        (words, one) for part in parts if part.tables & own and part.before for one in _open(part.before, words.text)
+    ]
+    return texts, opened
+
+
+def _open(told: str, text: str) -> Iterator[Statement]:
+    """The terms that a part of a text tells, as what is not known of a table with its own: 'minimum 5 t, for table B
+    10 t'."""
+    for one in statements(told):
+        match one:
+            case LeadTime():
+                yield LeadUnread(text)
+            case SaysMinimum():
+                yield LeastUnread(text)
+            case Validity():
+                yield Validity(text, unread=True)
+            case Delivery():
+                yield Delivery(None, text, conditional=True)

@@ -7,6 +7,7 @@ from typing import TypeVar
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.boards.boards_held import ANY_BOARD, BoardPriced
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.notes.titles import titles_of_boards
@@ -56,15 +57,25 @@ def _texts(cells: dict[int, Cell], columns: Columns, scope: Scope) -> Iterator[s
     yield from titles_of_boards(scope)
 
 
-def of_parts(said: tuple[Said[S], ...], named: frozenset[str]) -> tuple[Said[S], ...]:
+def of_parts(said: tuple[Said[S], ...], named: frozenset[str], board: BoardPriced = ANY_BOARD) -> tuple[Said[S], ...]:
     """Of the units of rolls and of sheets, or of home and export, those of the ones named; where none is, those of all
-    others, or where each has its own, every one: which it is is open."""
+    others, or where each has its own, every one: which it is is open.
+
+    'SBS in sheets per 1,000 sheets' is said of no other board, and leaves open what SBS is per in no form that is told.
+    """
     said = tuple(each for each in said if not _is_of_others(each.value, named))
     if not any(each.value.parts for each in said):
         return said
-    own = tuple(each for each in said if each.value.parts & named)
-    others = tuple(each for each in said if not each.value.parts)
+    meant = tuple(each for each in said if not (each.value.parts and _is_of_other_boards(each.value, board)))
+    if not named and any(each.value.parts and each.value.grades for each in meant):
+        return meant
+    own = tuple(each for each in meant if each.value.parts & named)
+    others = tuple(each for each in meant if not each.value.parts)
     return own + tuple(each for each in others if not own or each.value.words != own[0].value.words) or said
+
+
+def _is_of_other_boards(said: SaysBasis | SaysCurrency, board: BoardPriced) -> bool:
+    return board.grade is not None and bool(said.grades) and not board.is_of(said.grades, said.called)
 
 
 def _is_of_others(said: SaysBasis | SaysCurrency, named: frozenset[str]) -> bool:

@@ -25,6 +25,7 @@ from tracker.intake.offers.prices.of_all_prices import (
     of_these_prices,
 )
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
+from tracker.intake.offers.prices.units_of_boards import is_of_other_boards, left_open, of_board
 from tracker.intake.values.heads.column_legend import column_named
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.statements import statements
@@ -220,7 +221,7 @@ class _Prices:
 
     def heard(self, said: tuple[Said[S], ...], facts: FileFacts) -> Iterator[Said[S]]:
         """Of what a level states, what is said of these prices."""
-        for one in _of_board(of_parts(said, self.parts), self.board):
+        for one in of_board(of_parts(said, self.parts, self.board), self.board):
             of_codes = one.words in facts.coded_texts and one.value.words not in behind_codes(one.words)
             if column_named(one.value.words) in (None, self.column) and not of_codes:
                 yield one
@@ -229,6 +230,7 @@ class _Prices:
 def _stated_currency(
     level: Level, prices: _Prices, claimed: Claimed, facts: FileFacts, nearer: Nearer
 ) -> Iterator[Claim[str]]:
+    of_others: list[Claim[str]] = []
     for said in prices.heard(level.all_of(SaysCurrency), facts):
         reading = said.value.currency
         if of_some_invoices(said.value.words, reading.words):
@@ -236,12 +238,18 @@ def _stated_currency(
         words = _clause_saying(said.words, reading.words)
         named = claimed.around(level).currencies.intersection(reading.codes)
         excused = _gives_way(words, nearer) or (bool(named) and not of_all_prices(words, reading.words))
-        yield currency_claim(reading, said.where, words, excused)
+        claim = currency_claim(reading, said.where, words, excused)
+        if is_of_other_boards(said.value, prices.board):
+            of_others.append(claim)
+        else:
+            yield claim
+    yield from left_open(of_others)
 
 
 def _stated_basis(
     level: Level, prices: _Prices, claimed: Claimed, facts: FileFacts, nearer: Nearer
 ) -> Iterator[Claim[str]]:
+    of_others: list[Claim[str]] = []
     for said in prices.heard(level.all_of(SaysBasis), facts):
         if not said.value.parts and excepts(said.words, prices.parts):
             continue
@@ -252,26 +260,12 @@ def _stated_basis(
         elsewhere = elsewhere or claimed.beside(bases) or leaves_out(said.words, prices.parts)
         excused = _gives_way(words, nearer) or elsewhere or is_of_that_unit(words, unit)
         of_rows = level.of_row or level.of_some or level.name == HEADING
-        yield replace(basis_claim(said.value.basis, said.where, words, facts, excused), of_rows=of_rows)
-
-
-def _of_board(said: tuple[Said[S], ...], board: BoardPriced) -> Iterable[Said[S]]:
-    """Of several units those that are said of a board, else those said of all: 'CUK per tonne, others per short ton'.
-    Where its words may mean the board or not, all of them.
-
-    'GC1, reels per tonne, sheets per 1,000' is about forms, and leaves open which of them a row is.
-    """
-    several = len({_meant(each.value) for each in said}) > 1
-    if board.grade is None or not several or any(phrases("forms").find(each.value.words) for each in said):
-        return said
-    if any(board.grade in each.value.perhaps for each in said):
-        return said
-    own = [each for each in said if board.is_of(each.value.grades, each.value.called)]
-    return own or [each for each in said if not each.value.grades] or said
-
-
-def _meant(said: SaysBasis | SaysCurrency) -> frozenset[object]:
-    return frozenset(said.basis.bases if isinstance(said, SaysBasis) else said.currency.codes)
+        claim = replace(basis_claim(said.value.basis, said.where, words, facts, excused), of_rows=of_rows)
+        if is_of_other_boards(said.value, prices.board):
+            of_others.append(claim)
+        else:
+            yield claim
+    yield from left_open(of_others)
 
 
 def _gives_way(words: str, nearer: Nearer) -> bool:

@@ -1,20 +1,23 @@
 """Tables by their letters and numbers in a text: 'In table A kr is SEK, in table B DKK' says one thing of each."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
-from tracker.intake.values.notes.rest import Span
+from tracker.intake.values.notes.rest import Span, rest_of
 from tracker.intake.values.notes.statements import SaysTon, statements
+from tracker.intake.values.prices.other_times import without_other_times
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import blanked
+from tracker.intake.words.lists import joined, pattern, phrases
+from tracker.intake.words.phrases import blanked, tokens_of
 
 _SIGN = r"(?:[A-Z]|[IVX]{1,4}|\d{1,2})"
+_AND = rf"(?:[&+]|\b{pattern('range', 'and')}\b)"
+# 'Tables A, B and C'; in 'table B, 6 weeks' the figure is no table's.
 _LABELS = re.compile(
-    rf"\.?\s*(?:n[or]\.?|n[°º])?\s*(?P<labels>{_SIGN}(?:\s*(?:[,&+]|\b{pattern('range', 'and')}\b)\s*{_SIGN}(?!\w))*)"
+    rf"\.?\s*(?:n[or]\.?|n[°º])?\s*(?P<labels>{_SIGN}(?:(?:\s*,\s*{_SIGN})*\s*{_AND}\s*{_SIGN}(?!\w))*)"
     r"(?![\w°%]|[.,]\d)"
 )
 _EACH = re.compile(_SIGN)
@@ -23,29 +26,59 @@ _STOPS = re.compile(rf",(?!\d)|;|[.!]\s|\n|\s[-–—]\s|\s{pattern('and_words',
 
 PLACE = "#"
 """Before the number of a table that is called by its place: 'the first table'."""
+LAST = f"{PLACE}last"
+NOWHERE = frozenset({"?"})
+"""What a part is about that says of no table of its own what stands in it: 'See table B for DKK prices'."""
 
 
 @dataclass(frozen=True, slots=True)
 class TablePart:
-    """A part of a text. `tables`: the letters, numbers or names of the tables that it is about, folded; empty: of all.
-    `alone`: it is the whole text."""
+    """A part of a text. `tables`: the letters, numbers or names of the tables that it is about, folded; empty: of all,
+    save those in `but`, of which another part says the same. `alone`: it is the whole text. `before`: the part whose
+    terms it may tell anew, in words that are not read."""
 
     tables: frozenset[str]
     text: str
     alone: bool = False
+    but: frozenset[str] = frozenset()
+    before: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class _Piece:
+    """What stands between stops, `said`: without the table's name where that says something.
+    `excepted`: the table is not like the rest."""
+
+    tables: frozenset[str]
+    said: str
+    excepted: bool = False
 
 
 @lru_cache(maxsize=4096)
 def table_labels(text: str) -> tuple[tuple[frozenset[str], Span], ...]:
-    """The letters and numbers by which a text names tables, and where: 'table A', 'Tafeln 1 und 2', 'first table'."""
+    """The letters and numbers by which a text names tables, and where: 'table A', 'Tafeln 1 und 2', 'first table'.
+
+    'Section 2 of our terms' is none of a list.
+    """
     found = []
     for match in phrases("tables_named").find(text):
         if match.value != "table":
             found.append((frozenset({f"{PLACE}{match.value}"}), (match.start, match.end)))
-        elif (labels := _LABELS.match(text, match.end)) is not None:
+        elif (labels := _LABELS.match(text, match.end)) is not None and not _is_of_a_paper(text[labels.end() :]):
             signs = frozenset(sign.casefold() for sign in _EACH.findall(labels["labels"]))
             found.append((signs, (match.start, labels.end())))
     return tuple(found)
+
+
+def _is_of_a_paper(behind: str) -> bool:
+    """'Of our terms', right behind a number."""
+    named = next(iter(phrases("papers_of_terms").find(behind)), None)
+    return (
+        named is not None and not rest_of(behind[: named.start], ()) and _ASIDE.search(behind, 0, named.start) is None
+    )
+
+
+_ASIDE = re.compile(r"[^\w\s'’]")
 
 
 @lru_cache(maxsize=4096)
@@ -55,14 +88,42 @@ def parts_by_table(text: str, names: frozenset[tuple[str, int]] = frozenset()) -
     `names`: what else tables are called, with a number for each; a text that calls them so tells their units.
     """
     named = table_labels(text)
-    if not named:
-        return _parts_by_name(text, names)
-    parts = tuple(_parts(text, named))
-    if sum(bool(part.tables) for part in parts) > 1:
-        return parts
-    (labels, (start, end)), *more = named
-    of_one = not more and (_leads(text[:start]) or _ends_unit(text, start, end))
-    return (TablePart(labels, text, alone=True),) if of_one else ()
+    pieces = [*_pieces(text, named)] if named else _by_name(text, names)
+    told = [piece for piece in pieces if piece.tables]
+    if not told:
+        return ()
+    if len(pieces) == 1:
+        return () if told[0].excepted else (TablePart(told[0].tables, text, alone=told[0].tables != NOWHERE),)
+    return tuple(_parts(pieces))
+
+
+def _parts(pieces: list[_Piece]) -> Iterator[TablePart]:
+    for place, piece in enumerate(pieces):
+        if not piece.tables:
+            others = (other.tables for other in pieces if other.tables and _tells_anew(other, piece.said))
+            yield TablePart(frozenset(), piece.said, but=frozenset[str]().union(*others))
+        else:
+            before = next((other.said for other in reversed(pieces[:place]) if other.tables != NOWHERE), "")
+            unread = not statements(piece.said) and _tells_anew(piece, before)
+            yield TablePart(piece.tables, piece.said, before=before if unread else "")
+
+
+def _tells_anew(piece: _Piece, before: str) -> bool:
+    """Whether a part about a table says what another said before it, if in words that are not read: 'lead time 4 weeks,
+    table B 6'."""
+    if piece.tables == NOWHERE:
+        return False
+    own, others = statements(piece.said), statements(before)
+    if piece.excepted or {type(one) for one in own} & {type(one) for one in others}:
+        return True
+    of_units = all(isinstance(one, SaysCurrency | SaysBasis | SaysTon) for one in others)
+    said = without_other_times(piece.said)
+    figure = bool(phrases("currency").find(said)) if of_units else any(map(str.isdigit, _without_labels(said)))
+    return bool(others) and not own and figure
+
+
+def _without_labels(text: str) -> str:
+    return blanked(text, [span for _, span in table_labels(text)])
 
 
 def defines_of_tables(text: str) -> bool:
@@ -75,29 +136,23 @@ def defines_of_tables(text: str) -> bool:
 
 
 def _leads(ahead: str) -> bool:
-    """Nothing, or the 'In' of 'In table A kr is SEK'; 'See table B' tells of something else."""
-    words = ahead.split()
-    return all(phrases("says_nothing_more").whole(word) is not None for word in words) and len(words) <= _FEW_WORDS
+    """Nothing, or the 'In' of 'In table A kr is SEK' and the 'Prices in' of another."""
+    words = [word for word in ahead.split() if any(map(str.isalnum, word))]
+    return len(words) <= _FEW_WORDS and not rest_of(ahead, (), "price_words", "exceptions", "excepted")
 
 
-_FEW_WORDS = 2
+_FEW_WORDS = 3
 
 
-def _ends_unit(text: str, start: int, end: int) -> bool:
-    """'kr = SEK in table A': a unit, and behind it the table, with no stop between."""
-    said = statements(text[:start].strip())
-    units = bool(said) and all(isinstance(one, SaysCurrency | SaysBasis | SaysTon) for one in said)
-    return units and not any(map(str.isalnum, text[end:])) and _STOPS.search(text[:start]) is None
-
-
-def _parts_by_name(text: str, names: frozenset[tuple[str, int]]) -> tuple[TablePart, ...]:
-    """'Sweden: kr = SEK, Denmark: kr = DKK' over and below the tables of these names."""
+def _by_name(text: str, names: frozenset[tuple[str, int]]) -> list[_Piece]:
+    """'Sweden: kr = SEK, Denmark: kr = DKK' over and below the tables of these names; 'A: SEK, B: DKK'."""
     found = [(name, table, match.span()) for name, table in names for match in _whole(name).finditer(text)]
     if len({table for _, table, _ in found}) < _SEVERAL:
-        return ()
-    parts = tuple(_parts(text, sorted(((frozenset({name}), span) for name, _, span in found), key=lambda one: one[1])))
-    told = [part for part in parts if part.tables]
-    return parts if len(told) >= _SEVERAL and all(statements(part.text) for part in told) else ()
+        return []
+    named = sorted(((frozenset({name}), span) for name, _, span in found), key=lambda one: one[1])
+    pieces = [*_pieces(text, tuple(named))]
+    told = [piece for piece in pieces if piece.tables]
+    return pieces if len(told) >= _SEVERAL and all(statements(piece.said) for piece in told) else []
 
 
 _SEVERAL = 2
@@ -105,31 +160,77 @@ _SEVERAL = 2
 
 @lru_cache(maxsize=256)
 def _whole(name: str) -> re.Pattern[str]:
-    return re.compile(rf"(?<!\w){re.escape(name)}(?!\w)", re.IGNORECASE)
+    """A name in any letters, and a letter by itself as titles have it."""
+    one = len(name) == 1
+    return re.compile(rf"(?<!\w){re.escape(name.upper() if one else name)}(?!\w)", 0 if one else re.IGNORECASE)
 
 
-def _parts(text: str, named: Iterable[tuple[frozenset[str], Span]]) -> Iterator[TablePart]:
+def _pieces(text: str, named: tuple[tuple[frozenset[str], Span], ...]) -> Iterator[_Piece]:
     """Each part between stops that names a table, with those behind it that name none."""
-    named = tuple(named)
-    stops = [stop for stop in _STOPS.finditer(text) if not any(a <= stop.start() < b for _, (a, b) in named)]
-    edges = [0, *(stop.end() for stop in stops), len(text)]
-    begun: list[tuple[int, int, frozenset[str]]] = []
-    for start, end in pairwise(edges):
-        labels = frozenset[str]().union(*(signs for signs, (a, _) in named if start <= a < end))
-        if begun and not labels:
+    begun: list[tuple[int, int, bool]] = []
+    for start, end, excepted in _between_stops(text, [span for _, span in named]):
+        holds = any(start <= a < end for _, (a, _) in named)
+        if begun and not holds and not _stands_apart(text, begun[-1], named):
             begun[-1] = (begun[-1][0], end, begun[-1][2])
         else:
-            begun.append((start, end, labels))
-    for start, end, labels in begun:
-        spans = [(a - start, b - start) for _, (a, b) in named if start <= a < end]
-        yield TablePart(labels, _said(text[start:end], spans))
+            begun.append((start, end, excepted))
+    for start, end, excepted in begun:
+        inside = [(signs, (a - start, b - start)) for signs, (a, b) in named if start <= a < end]
+        yield _piece(text[start:end], inside, excepted)
 
 
-def _said(part: str, spans: list[Span]) -> str:
-    """What a part says of its tables, without their names where that says something by itself."""
-    bare = " ".join(blanked(part, spans).split()).strip(" ,;:–—-")
-    for match in phrases("says_nothing_more").find(bare):
-        if match.start == 0:
-            bare = bare[match.end :].strip(" ,;:–—-")
-            break
-    return bare if statements(bare) else part.strip(" ,;–—-")
+def _stands_apart(text: str, part: tuple[int, int, bool], named: tuple[tuple[frozenset[str], Span], ...]) -> bool:
+    """'See table B for reels; all in SEK' and 'Except table B, all in SEK' go on about all tables."""
+    start, end, excepted = part
+    if not any(start <= a < end for _, (a, _) in named):
+        return False
+    return bool(phrases("points_to").find(text[start:end])) or (excepted and not text[:start].strip())
+
+
+def _between_stops(text: str, names: list[Span]) -> Iterator[tuple[int, int, bool]]:
+    """From where to where each part goes, and whether a word for an exception leads it or stands at its end."""
+    words = [one.span for one in joined("exceptions", "excepted").find(text)]
+    stops = [(one.start(), one.end()) for one in _STOPS.finditer(text) if not _joins(text, one, names)]
+    stops += [(start, start) for start, end in words if text[end:].strip(" .,;)")]
+    edges = sorted({0, len(text), *(end for start, end in stops if not any(a <= start < b for a, b in names))})
+    for start, end in pairwise(edges):
+        if text[start:end].strip():
+            behind = bool(phrases("excepted_behind").find(text[start:end]))
+            yield start, end, behind or any(first == start for first, _ in words)
+
+
+def _joins(text: str, stop: re.Match[str], names: list[Span]) -> bool:
+    """Whether a stop stands between two tables of which one thing is said: 'prices of table A and table B'."""
+    before = max((end for _, end in names if end <= stop.start()), default=None)
+    behind = min((start for start, _ in names if start >= stop.end()), default=None)
+    if before is None or behind is None or stop.group().strip() in {".", "!", ";"}:
+        return False
+    return not rest_of(text[before : stop.start()], ()) and not rest_of(text[stop.end() : behind], ())
+
+
+def _piece(part: str, named: list[tuple[frozenset[str], Span]], excepted: bool) -> _Piece:
+    tables = frozenset[str]().union(*(signs for signs, _ in named))
+    whole = part.strip(" ,;–—-")
+    if not tables:
+        return _Piece(tables, whole)
+    said = next(filter(statements, _bare(blanked(part, [span for _, span in named]))), "")
+    if phrases("points_to").find(part):
+        units = any(isinstance(one, SaysCurrency | SaysBasis | SaysTon) for one in statements(part))
+        return _Piece(NOWHERE if units else frozenset(), whole)
+    if not said and not _leads(part[: named[0][1][0]]):
+        return _Piece(frozenset(), whole)
+    return _Piece(tables, said or whole, excepted=excepted)
+
+
+def _bare(part: str) -> Iterator[str]:
+    """What a part says of its tables, without their names, and without more and more of the small words before it."""
+    bare = " ".join(part.split()).strip(" ,;:–—-")
+    while bare:
+        yield bare
+        first = next((one for one in joined(*_SMALL).find(bare) if one.first == 0), None)
+        if first is None or phrases("was_then").at(tokens_of(bare), 0) is not None:
+            return
+        bare = bare[first.end :].strip(" ,;:–—-")
+
+
+_SMALL = ("says_nothing_more", "relative_words", "exceptions", "excepted")

@@ -1,7 +1,7 @@
 """What a clause says of all prices: their currency, and what they are per."""
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import TypeVar
 
@@ -24,14 +24,12 @@ from tracker.intake.values.prices.clauses_of_others import (
 from tracker.intake.values.prices.currency import CurrencyReading, currency_text, find_currencies
 from tracker.intake.values.prices.exchange import beside_exchange
 from tracker.intake.values.prices.money import PriceUnit, find_price_unit
+from tracker.intake.values.prices.other_times import without_other_times
 from tracker.intake.values.prices.several_bases import bases_side_by_side, one_of
 from tracker.intake.values.prices.units_by_board import (
     OF_ALL,
     OfBoards,
-    bases_by_board,
-    boards_meant_by,
-    currencies_by_board,
-    excepted_unit,
+    units_by_board,
 )
 from tracker.intake.values.prices.worded_basis import is_of_prices, may_tell_a_unit, worded_basis
 from tracker.intake.words.lists import phrases
@@ -69,7 +67,7 @@ class SaysBasis:
 
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
-    told = without_weights(_without_definition(_without_marks_of_pallets(clause)))
+    told = without_weights(_without_definition(_without_marks_of_pallets(without_other_times(clause))))
     clause = without_other_money(beside_exchange(without_other_lists(without_payment(told))))
     defined = _sign_defined(clause)
     if defined is not None:
@@ -94,8 +92,9 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         return
     if is_of_others(clause):
         return
-    parted = bases_by_board(clause)
-    yield from (_says(basis, clause, boards) for basis, boards in parted)
+    bases = units_by_board(clause, _bases)
+    parted = _are_of_boards(bases, clause)
+    yield from (_says(basis, clause, boards) for basis, boards in bases if parted)
     unit = find_price_unit(clause)
     if unit is not None and _is_a_code(clause, unit):
         return
@@ -104,8 +103,9 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     if unit is None:
         return
     if unit.currency is not None:
-        one = (unit.currency, boards_meant_by(clause, find_currencies))
-        money = currencies_by_board(clause) or _with_excepted(one, clause, find_currencies)
+        money = units_by_board(clause, find_currencies)
+        one = all({*unit.currency.codes} <= {*each.codes} for each, _ in money)
+        money = _as_one(unit.currency, money) if one else money
         yield from (_says(currency, clause, boards) for currency, boards in money)
     if (
         not parted
@@ -114,22 +114,30 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         and (unit.currency is not None or is_of_prices(clause) or _is_only_a_basis(clause))
     ):
         basis = one_of(bases_side_by_side(clause)) or unit.basis
-        one_basis = (basis, boards_meant_by(clause, find_basis))
-        for each, boards in _with_excepted(one_basis, clause, _bases):
-            yield _says(each, clause, boards)
+        bases = _as_one(basis, bases) if len({each.bases for each, _ in bases}) <= 1 else bases
+        yield from (_says(each, clause, boards) for each, boards in bases)
+
+
+def _are_of_boards(said: tuple[tuple[BasisReading, OfBoards], ...], clause: str) -> bool:
+    """'CUK per tonne, all others per short ton', 'CUK: per tonne': what says units of some boards speaks of prices. A
+    longer clause with one unit may tell more than what prices are per."""
+    several = len({basis.bases for basis, _ in said}) > 1
+    return any(boards.any for _, boards in said) and (several or len(clause.split()) <= _FEW_WORDS)
+
+
+_FEW_WORDS = 7
+"""'SBS and CRB per short ton'."""
+
+
+def _as_one(unit: U, said: tuple[tuple[U, OfBoards], ...]) -> tuple[tuple[U, OfBoards], ...]:
+    """The unit as the whole clause names it, of the boards that its parts say it of."""
+    return ((unit, said[0][1] if said else OF_ALL),)
 
 
 def _says(unit: BasisReading | CurrencyReading, clause: str, of: OfBoards) -> SaysCurrency | SaysBasis:
     if isinstance(unit, CurrencyReading):
         return SaysCurrency(unit, clause, of.grades, perhaps=of.perhaps, called=of.words)
     return SaysBasis(unit, clause, of.grades, perhaps=of.perhaps, called=of.words)
-
-
-def _with_excepted(
-    one: tuple[U, OfBoards], clause: str, find: Callable[[str], tuple[U, ...]]
-) -> tuple[tuple[U, OfBoards], ...]:
-    other = excepted_unit(clause, one[0], find)
-    return (one,) if other is None else (one, (other, OF_ALL))
 
 
 def _bases(text: str) -> tuple[BasisReading, ...]:

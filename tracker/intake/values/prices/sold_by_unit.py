@@ -15,17 +15,25 @@ _NO_MORE = ("sold_by_unit", "copula", "articles", "per", "all_of_them", "ton_def
 def is_sold_by_unit(clause: str) -> bool:
     """Whether a unit stands with goods and a verb for selling them, and nothing else up to the comma or 'and'; 'freight
     is charged per tonne' is of something else."""
-    for part in between(clause, phrases("and_words").find(clause)):
-        for piece in COMMA.split(part):
-            unit, span = find_basis(piece), basis_span(piece)
-            if unit is None or span is None or not unit.bases or not phrases("sold_by_unit").find(piece):
-                continue
-            found = tokens(fold(piece))
-            per = (found[span[0]][1], found[span[1] - 1][2])
-            goods = _goods(blanked(piece, [per]))
-            if goods and not rest_of(piece, [per, *goods], *_NO_MORE):
-                return True
-    return False
+    pieces = [piece for part in between(clause, phrases("and_words").find(clause)) for piece in COMMA.split(part)]
+    return any(map(_tells_a_unit, pieces)) and not any(map(_leaves_a_unit_open, pieces))
+
+
+def _tells_a_unit(piece: str) -> bool:
+    unit, span = find_basis(piece), basis_span(piece)
+    if unit is None or span is None or not unit.bases or not phrases("sold_by_unit").find(piece):
+        return False
+    found = tokens(fold(piece))
+    per = (found[span[0]][1], found[span[1] - 1][2])
+    goods = _goods(blanked(piece, [per]))
+    return bool(goods) and not rest_of(piece, [per, *goods], *_NO_MORE)
+
+
+def _leaves_a_unit_open(piece: str) -> bool:
+    """'Les feuilles au mille' beside reels by the tonne: a form that is sold by something else."""
+    unit = find_basis(piece)
+    told = unit is not None and bool(unit.bases)
+    return bool(phrases("forms").find(piece)) and not told and not phrases("no_price").find(piece)
 
 
 def _goods(piece: str) -> list[Span]:

@@ -1,17 +1,19 @@
 """Currencies and bases that a clause gives some boards each: 'SBS in USD, CUK and CRB in CAD', 'per short ton, except
 the recycled board, which is per tonne'."""
 
+import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import TypeVar
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.open_grades import GRADES, left_open
-from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.basis import BasisReading, find_basis
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import between
+from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.phrases import tokens_of
 
 U = TypeVar("U", BasisReading, CurrencyReading)
 
@@ -19,13 +21,19 @@ U = TypeVar("U", BasisReading, CurrencyReading)
 @dataclass(frozen=True, slots=True)
 class OfBoards:
     """The grades of which a unit is said, () for all, and the words for them; `perhaps`: those that these may mean as
-    well, as 'recycled board' may be meant of chipboard."""
+    well, as 'recycled board' may be meant of chipboard, and those beside which more is said than is understood."""
 
     grades: tuple[str, ...] = ()
     perhaps: tuple[str, ...] = ()
     words: str = ""
 
-    def __add__(self, other: "OfBoards") -> "OfBoards":
+    @property
+    def any(self) -> bool:
+        """Whether boards are named at all."""
+        return bool(self.grades or self.perhaps)
+
+    def and_of(self, other: "OfBoards") -> "OfBoards":
+        """These boards and others that are named before the same unit."""
         grades = dict.fromkeys((*self.grades, *other.grades))
         perhaps = tuple(set(self.perhaps + other.perhaps) - set(grades))
         return OfBoards(tuple(grades), perhaps, f"{self.words} {other.words}".strip())
@@ -34,57 +42,124 @@ class OfBoards:
 OF_ALL = OfBoards()
 
 
-def bases_by_board(clause: str) -> tuple[tuple[BasisReading, OfBoards], ...]:
-    """'CUK per tonne, all others per short ton' and 'CUK: per tonne': each basis with the boards its part names.
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """What stands between commas and words for an exception. `excepted`: behind such a word."""
 
-    () where just one is said of all, or none of any board.
+    text: str
+    excepted: bool
+
+
+def units_by_board(clause: str, find: Callable[[str], tuple[U, ...]]) -> tuple[tuple[U, OfBoards], ...]:
+    """Each unit of a clause with the boards that it is said of, as `find` reads units: one of all, several of some
+    boards each, or one of all and another of what is excepted.
+
+    () where it names several and doesn't tell whose they are.
     """
-    said: list[tuple[BasisReading, OfBoards]] = []
-    boards = OF_ALL
-    for part in _parts_of(clause):
-        boards += boards_of_unit(part)
-        basis = find_basis(part)
-        if basis is not None:
-            said.append((basis, boards))
-            boards = OF_ALL
-    several = len({basis.bases for basis, _ in said}) > 1
-    alone = len(said) == 1 and len(clause.split()) <= _FEW_WORDS
-    return tuple(said) if any(of.grades for _, of in said) and (several or alone) else ()
+    parts = tuple(_parts_of(clause))
+    said = tuple(_told(parts, find))
+    if len({_units(unit) for unit, _ in said}) <= 1:
+        boards = _boards_of_one(clause, parts, find) if said else OF_ALL
+        return tuple((unit, boards) for unit in dict.fromkeys(unit for unit, _ in said))
+    return said if any(of.any for _, of in said) else tuple(_excepting(parts, find))
 
 
-def currencies_by_board(clause: str) -> tuple[tuple[CurrencyReading, OfBoards], ...]:
-    """'SBS in USD, CUK and CRB in CAD': each currency with the boards its part names; () where none names any."""
-    said: list[tuple[CurrencyReading, OfBoards]] = []
+def _told(parts: tuple[_Part, ...], find: Callable[[str], tuple[U, ...]]) -> Iterator[tuple[U, OfBoards]]:
+    """The units of each part, with the boards that it and those without a unit before it name."""
     boards = OF_ALL
-    for part in _parts_of(clause):
-        boards += boards_of_unit(part)
+    for part in parts:
+        named = find(part.text)
+        if charges_named(part.text) and boards_of_unit(part.text).any:
+            # 'CRB freight per tonne' tells in what its freight is.
+            continue
+        boards = boards.and_of(boards_of_unit(part.text))
         # 'SBS in US dollars (USD)' says it twice, and both times of SBS.
-        named = find_currencies(part)
-        said.extend((currency, boards) for currency in named)
+        for unit in named:
+            yield unit, _surely(boards, part.text)
         boards = OF_ALL if named else boards
-    several = len({currency.codes for currency, _ in said}) > 1
-    return tuple(said) if several and any(of.grades for _, of in said) else ()
 
 
-_FEW_WORDS = 7
-"""'SBS and CRB per short ton'; a longer clause tells more than what prices are per."""
+def _excepting(parts: tuple[_Part, ...], find: Callable[[str], tuple[U, ...]]) -> Iterator[tuple[U, OfBoards]]:
+    """Another unit behind an exception from boards that can't be told: 'EUR per tonne, except for our Kvist boards, in
+    SEK'. Which prices are in which is then open."""
+    first = next((place for place, part in enumerate(parts) if part.excepted), None)
+    if first is None:
+        return
+    ahead = [unit for part in parts[:first] for unit in find(part.text)]
+    behind = [unit for part in parts[first:] for unit in find(part.text)]
+    others = [unit for unit in behind if ahead and not any(_units(unit) & _units(one) for one in ahead)]
+    if not others:
+        return
+    # The sheets of 'per 1,000 sheets' are none that are excepted.
+    excepted = " ".join(part.text for part in parts[first:]).partition(others[0].words)[0]
+    named = {section for section in _NO_BOARDS if phrases(section).find(excepted)}
+    if named & {"forms", "list_parts"}:
+        return
+    yield from ((unit, OF_ALL) for unit in ahead)
+    if not named:
+        yield others[0], OF_ALL
 
 
-def _parts_of(clause: str) -> Iterator[str]:
-    """The parts between commas and words for an exception: '…, except CUK, which is per tonne'."""
-    for piece in COMMA.split(clause):
-        yield from between(piece, phrases("exceptions").find(piece))
+_NO_BOARDS = ("charges", "list_parts", "countries", "sold_apart", "taxes", "column_words", "forms")
+"""What is said of these is heard elsewhere, or says nothing of the list's own prices."""
 
 
-def boards_meant_by(clause: str, find: Callable[[str], object]) -> OfBoards:
-    """The boards of which a clause says its unit: 'SEK/ton delivered, except SBS: ex works' and 'USD/t, SBS in CAD/t'
-    say theirs of all, 'prices in USD, except CUK, which is per tonne' the tonne of CUK."""
-    telling = [part for part in _parts_of(clause) if find(part)]
-    if len(telling) > 1 and not boards_of_unit(telling[0]).grades:
+def _boards_of_one(clause: str, parts: tuple[_Part, ...], find: Callable[[str], tuple[U, ...]]) -> OfBoards:
+    """The boards of which a clause says its only unit: 'SEK/ton delivered, except SBS: ex works' and 'USD/t, SBS in
+    USD/t' say theirs of all, 'prices in USD, except CUK, which is per tonne' the tonne of CUK."""
+    telling = [part for part in parts if find(part.text)]
+    if len(telling) > 1 and not boards_of_unit(telling[0].text).grades:
         return OF_ALL
-    excepted = (one for one in phrases("excepted").find(clause) if boards_of_unit(clause[one.end :]).grades)
-    ahead = (clause[: one.start] for one in excepted)
-    return boards_of_unit(next((words for words in ahead if find(words)), clause))
+    if not telling[0].excepted and any(part.excepted and boards_of_unit(part.text).grades for part in parts):
+        clause = " ".join(part.text for part in parts if not part.excepted)
+    return _surely(boards_of_unit(clause), *(part.text for part in telling))
+
+
+def _surely(boards: OfBoards, *parts: str) -> OfBoards:
+    """The boards for which parts give a unit; where these may speak of something of theirs, they only may be meant."""
+    return boards if all(map(_are_about_boards, parts)) else OfBoards((), boards.grades + boards.perhaps, boards.words)
+
+
+def _are_about_boards(part: str) -> bool:
+    """Whether the boards of a part are what it is about: nothing unread stands before them or right behind them, as in
+    'CRB cores by the tonne' and 'cores of CRB'."""
+    boards, basis = find_grade(part), find_basis(part)
+    if boards is None:
+        return True
+    units = [unit.words for unit in find_currencies(part)] + ([] if basis is None else [basis.words])
+    for words, sign in (*((unit, " ") for unit in units), *((board, _BOARD) for board in boards.words.split())):
+        part = re.sub(rf"(?<!\w){re.escape(words)}(?!\w)", sign, part, count=1)
+    ahead, _, behind = part.rpartition(_BOARD)
+    told = tokens_of(behind)
+    goes_on = bool(told) and not told[0][0][0].isdigit() and joined(*_SMALL).at(told, 0) is None
+    return not goes_on and not rest_of(ahead, (), *_SMALL)
+
+
+_BOARD = " • "
+_SMALL = (
+    "says_nothing_more", "price_words", "per", "copula", "all_goods", "board_goods", "forms", "relative_words",
+    "sold_by_unit", "unit_words", "bought_in", "ton_definitions", "delivery", "incoterms", "all_of_them",
+)  # fmt: skip
+
+
+def _parts_of(clause: str) -> Iterator[_Part]:
+    excepted, start = False, 0
+    for first, last, excepts in _stops(clause):
+        # 'USD/ST, CUK excepted' has its boards before the word.
+        ahead = excepts and _ENDS.match(clause, last) is not None
+        yield _Part(clause[start:first], excepted or ahead)
+        excepted, start = excepted or (excepts and not ahead), last
+    yield _Part(clause[start:], excepted)
+
+
+def _stops(clause: str) -> list[tuple[int, int, bool]]:
+    """Where commas and words for an exception stand, and which of both each is."""
+    words = [(one.start, one.end, True) for one in joined("exceptions", "excepted", "excepted_behind").find(clause)]
+    return sorted([*words, *((one.start(), one.end(), False) for one in _COMMA.finditer(clause))])
+
+
+_ENDS = re.compile(r"\W*(?:$|,)")
+_COMMA = re.compile(r",(?!\d)")
 
 
 def boards_of_unit(part: str) -> OfBoards:
@@ -103,22 +178,5 @@ def boards_of_unit(part: str) -> OfBoards:
 _FEW_GRADES = 2
 
 
-def excepted_unit(clause: str, of_all: U, find: Callable[[str], tuple[U, ...]]) -> U | None:
-    """Another unit behind an exception from boards that can't be told: 'EUR per tonne, except for our Kvist boards, in
-    SEK'. Which prices are in which is then open."""
-    for match in phrases("excepted").find(clause) + phrases("exceptions").find(clause):
-        behind = clause[match.end :]
-        others = [unit for unit in find(behind) if _units(unit) != _units(of_all)]
-        # The sheets of 'per 1,000 sheets' are none that are excepted.
-        excepted = behind.partition(others[0].words)[0] if others else ""
-        if others and not any(phrases(section).find(excepted) for section in _NO_BOARDS):
-            return others[0]
-    return None
-
-
 def _units(unit: BasisReading | CurrencyReading) -> frozenset[object]:
     return frozenset(unit.codes if isinstance(unit, CurrencyReading) else unit.bases)
-
-
-_NO_BOARDS = ("charges", "list_parts", "countries", "sold_apart", "taxes", "column_words", "forms")
-"""What is said of these is heard elsewhere, or says nothing of the list's own prices."""

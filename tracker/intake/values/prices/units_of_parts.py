@@ -11,8 +11,10 @@ from tracker.intake.values.prices.amounts_named import names_amount
 from tracker.intake.values.prices.basis import BasisReading, find_basis
 from tracker.intake.values.prices.clauses_of_others import is_of_board
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
+from tracker.intake.values.prices.other_times import without_other_times
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.prices.several_bases import bases_with_places
+from tracker.intake.values.prices.units_by_board import boards_of_unit
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, between
@@ -62,9 +64,16 @@ def units_of_parts(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
     """The units of a text with the forms and markets that each is said of; () where one unit is said of all."""
     if not parts_named(text) or _excepts_no_form(text):
         return ()
-    told = _without_packing(text)
+    told = _without_packing(without_other_times(text))
     said = (_units_between_stops(told) if len(told) <= _LONGEST else ()) or _units_by_turns(told)
-    return tuple(replace(one, words=text) for one in said)
+    return tuple(_of_boards(replace(one, words=text)) for one in said)
+
+
+def _of_boards(said: SaysBasis | SaysCurrency) -> SaysBasis | SaysCurrency:
+    """What is said of a form with the boards beside it: 'SBS in sheets per 1,000 sheets' is said of SBS alone."""
+    of_form = (piece for piece in _pieces(said.words) if parts_named(piece) & said.parts)
+    boards = boards_of_unit(next(of_form, ""))
+    return replace(said, grades=boards.grades, called=boards.words)
 
 
 def _excepts_no_form(text: str) -> bool:

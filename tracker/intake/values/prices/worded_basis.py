@@ -45,10 +45,18 @@ def _parts(clause: str) -> Iterator[str]:
 
 def may_tell_a_unit(clause: str) -> bool:
     """Whether a part that is nothing but a unit tells what prices are per: the clause speaks of prices, or beside it of
-    goods and delivery alone; 'a minimum applies, of 1 tonne' speaks of orders."""
-    others = [piece for piece in COMMA.split(clause) if _of_part(piece) is None]
+    goods and delivery alone; 'a minimum applies, of 1 tonne' speaks of orders, 'per tonne, minimum 1 tonne' of both.
+    """
+    pieces = [piece for piece in COMMA.split(clause) if piece.strip()]
+    led = bool(pieces) and _of_part(pieces[0]) is not None and _is_per(pieces[0])
+    others = [piece for piece in pieces if _of_part(piece) is None and not (led and phrases("minimum").find(piece))]
     about = _names_prices(clause) or _names_costs(clause) or bool(find_currencies(clause))
     return about or all(map(_may_stand_by, others))
+
+
+def _is_per(part: str) -> bool:
+    """'Per tonne', and not the 'of a tonne' of what goes on about something else."""
+    return basis_span(part) is not None
 
 
 def _is_of_orders(part: str) -> bool:
