@@ -38,13 +38,16 @@ def test_of_a_buyers_figures_and_a_quote_the_quote_is_the_offer(heads: tuple[str
 
 
 @pytest.mark.parametrize(
-    "heads", [("Our quote", "Your current price"), ("Unser Angebot", "Ihr aktueller Preis"), ("Vår offert", "Ert målpris")]
+    "heads",
+    [("Our quote", "Your current price"), ("Unser Angebot", "Ihr aktueller Preis"), ("Vår offert", "Ert målpris")],
 )
 def test_the_quote_may_stand_first(heads: tuple[str, ...]) -> None:
     assert _states(*heads) == {"C5": "accepted", "C6": "accepted"}
 
 
-@pytest.mark.parametrize("head", ["Your price", "Your current price", "Ihr Preis", "Votre prix", "Su precio", "Ert pris"])
+@pytest.mark.parametrize(
+    "head", ["Your price", "Your current price", "Ihr Preis", "Votre prix", "Su precio", "Ert pris"]
+)
 def test_where_nothing_else_is_offered_it_is_the_vendors_price_for_this_buyer(head: str) -> None:
     assert _states(head) == {"C5": "accepted", "C6": "accepted"}
     assert _states("List price", head) == {"D5": "accepted", "D6": "accepted"}
