@@ -43,12 +43,12 @@ def sizes_of_codes(text: str) -> tuple[SizeOfCode, ...]:
     labelled, end = "", 0
     last: SheetSize | None = None
     for size in _one_by_one(text):
-        start = text.index(size.words, end)
+        start = text.find(size.words, end)
         before, end = text[end:start], start + len(size.words)
         if last is not None and _TWICE.fullmatch(before) and same_size(last, size):
             continue
         ahead = _AHEAD.fullmatch(before)
-        if ahead is None or not _joins(ahead):
+        if start < 0 or ahead is None or not _joins(ahead):
             return ()
         label = ahead["label"] or labelled
         unit = None if size.said else length_unit(label)
@@ -66,7 +66,7 @@ def _is_key(found: list[SizeOfCode]) -> bool:
 
 
 def _one_by_one(text: str) -> list[SheetSize]:
-    """The sizes in their order, of several readings of one the first."""
+    """The sizes in their order, of several readings of one, which share its words, the first."""
     sizes: list[SheetSize] = []
     for size in find_sheet_sizes(text):
         if not (sizes and sizes[-1].words is size.words):
