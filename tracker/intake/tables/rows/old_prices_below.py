@@ -1,5 +1,6 @@
 """Earlier prices on a board's second line: '1.148,00' over '(bisher 1.121,00)', below which no other board begins."""
 
+import re
 from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
@@ -13,6 +14,7 @@ from tracker.intake.values.prices.money import price_text
 from tracker.intake.values.prices.was_now import earlier_price_alone
 
 _LONGEST = 40
+_BEGINS_A_PRICE = re.compile(r"\s*(?:[A-Z]{3}\s|kr\s|[$€£])?\s*\d")
 
 
 def without_old_prices_below(view: View) -> View:
@@ -43,6 +45,9 @@ def _old_prices(upper: Cells, lower: Cells) -> set[int]:
 
 def _precedes(below: Cell, price: Cell) -> bool:
     """The two are of a height: '(before 10.11)' is a day."""
+    if not (is_figure(price) or _BEGINS_A_PRICE.match(price.text)):
+        # Nearly all cells of a long list are below words.
+        return False
     old = _figures(earlier_price_alone(below.text)) if _is_old(below) else []
     return any(new < 2 * was and was < 2 * new for was in old for new in _figures(price.text))
 
