@@ -31,6 +31,7 @@ from tracker.intake.tables.rows.keyed_lines import with_measures_written_out
 from tracker.intake.tables.rows.limits_on_two_rows import with_limits_on_one_row
 from tracker.intake.tables.rows.line_pairs import without_line_pairs
 from tracker.intake.tables.rows.lines_below import with_lines_below
+from tracker.intake.tables.rows.old_prices_below import without_old_prices_below
 from tracker.intake.tables.rows.sizes_on_two_rows import with_sizes_on_one_row
 from tracker.intake.tables.rows.terms_below import with_terms_below
 from tracker.intake.tables.rows.two_lines import with_second_lines
@@ -110,7 +111,7 @@ def _rows_right_above(view: View, row: int, limit: int) -> list[int]:
 
 
 def _upright_tables(band: View) -> SheetTables:
-    band = with_whole_order_sizes(with_sizes_on_one_row(with_limits_on_one_row(band)))
+    band = with_whole_order_sizes(with_sizes_on_one_row(with_limits_on_one_row(without_old_prices_below(band))))
     zones = _zones_with_figures(band)
     if not zones:
         return headless_tables(band)
@@ -170,7 +171,7 @@ def _told_whole(part: View, rows: list[int], valued: frozenset[int]) -> tuple[Vi
     """The rows below a header, each board on one line."""
     part, own = with_measures_written_out(part, [row for row in rows if row in part.rows])
     body = body_of(part, own, valued)
-    joined = with_second_lines(part, own, body)
+    joined = with_second_lines(part, own, body, valued)
     if joined is None:
         return part, with_lines_below(part, own, body, valued)
     return joined, body_of(joined, [row for row in own if row in joined.rows], valued)

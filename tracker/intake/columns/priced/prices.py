@@ -10,6 +10,7 @@ from tracker.intake.columns.groups.units_of_prices import on_several_bases
 from tracker.intake.columns.groups.vendors_beside import with_bids, without_chosen_vendors
 from tracker.intake.columns.priced.against_heads import priced_against_heads
 from tracker.intake.columns.priced.bid_rounds import SEVERAL_ROUNDS, set_aside_earlier_rounds, several_rounds
+from tracker.intake.columns.priced.buyers_figures import named_by_buyer
 from tracker.intake.columns.priced.in_force import (
     DIFFERENCE,
     SEVERAL_TIMES,
@@ -80,7 +81,9 @@ def price_columns(
     if kinds and set(kinds.values()) == {Kind.PREVIOUS}:
         kinds |= dict.fromkeys(from_a_day(columns, samples), Kind.OFFER)
     unsure = ""
-    unexplained = [column for column in priced_alike(columns, list(kinds), samples) if not names_own_cost(column)]
+    own = named_by_buyer(columns)
+    alike = priced_alike(columns, list(kinds), samples)
+    unexplained = [column for column in alike if not names_own_cost(column) and column not in own]
     unexplained += [*costs_beside_lists(kinds), *listed_after_the_old(kinds)]
     kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)
     old = marked_as_old(kinds) if unexplained else []
@@ -156,6 +159,7 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
     kinds |= dict.fromkeys((column for column in others if standard_is_paid(column, others)), Kind.OFFER)
     for column in (*of_earlier_years(kinds), *marked_as_old(kinds), *before_the_new(kinds, columns)):
         kinds[column] = Kind.PREVIOUS
+    kinds |= dict.fromkeys(named_by_buyer((*priced, *columns.of(Role.DISCOUNT))), Kind.LIST)
     return dict(sorted(kinds.items(), key=lambda item: item[0].index))
 
 

@@ -8,7 +8,8 @@ from decimal import Decimal
 from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.line_defaults import take_defaults
-from tracker.intake.offers.boards.measures import Board, Cells, merged, take_caliper, take_sheet, take_weight
+from tracker.intake.offers.boards.measures import Board, Cells, merged, take_caliper, take_weight
+from tracker.intake.offers.boards.sheets_said import take_sheet
 from tracker.intake.offers.boards.sheets_weight import take_sheets_weight
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at

@@ -7,7 +7,7 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
-from tracker.intake.offers.boards.measures import comes_in_rolls
+from tracker.intake.offers.boards.sheets_said import comes_in_rolls
 from tracker.intake.offers.charges.charge_columns import ChargeColumns
 from tracker.intake.offers.charges.charge_units import may_share_unit
 from tracker.intake.offers.charges.relief import free_for, free_of_itself, kind_of

@@ -40,11 +40,10 @@ class Level:
     """Texts that hold equally near to a row. `foreign`: they stand on another sheet, whose name is told with the cell.
     `board`: the texts may also say which board the row is. `sole`: of a sheet's only table, so that what the rest of
     the sheet says is about the same prices. `beside`: what is said by more than one text. `last_row`: the last row of
-    the table, below which a text is a note. `hidden`: they stand on a hidden sheet, where what something costs the
-    vendor is charged to nobody. `of_row`: they are about these rows and no others, so that a lead time which can't be
-    read from them is not that of the whole list. `unsure`: they may be about other rows. `of_some`: they are about some
-    of a table's prices, and beside them holds what is said of all. `of_table`: they stand over a table further
-    down, and are about that one alone."""
+    the table, below which a text is a note. `hidden`: on a hidden sheet, what something costs the vendor is charged to
+    nobody. `of_row`: they are about these rows and no others, so that a lead time which can't be read from them is not
+    that of the whole list. `unsure`: they may be about other rows. `of_some`: they are about some of a table's prices,
+    and beside them holds what is said of all. `of_table`: they stand over a table further down, about that one."""
 
     name: str
     texts: tuple[Words, ...]
@@ -98,7 +97,7 @@ class Level:
     def leaves_board_open(self) -> bool:
         """Whether a text above says that the board of what follows is not known, or not that of the group before."""
         return any(
-            board_unknown(words.text) or ends_group(words.text) for words in self.texts if not self._is_note(words)
+            board_unknown(words.text) or ends_group(words.text) for words in self.texts if not self.is_note(words)
         )
 
     @cached_property
@@ -115,7 +114,7 @@ class Level:
     def texts_above(self) -> tuple[Words, ...]:
         """Its texts without the notes below the table, but for those that speak of all boards."""
         return tuple(
-            each for each in self._of_boards if not self._is_note(each) or phrases("all_of_them").find(each.text)
+            each for each in self._of_boards if not self.is_note(each) or phrases("all_of_them").find(each.text)
         )
 
     @cached_property
@@ -125,7 +124,7 @@ class Level:
 
     def _grades_in(self, texts: Iterable[Words]) -> Iterator[Said[GradeReading]]:
         for words in texts:
-            note = self._is_note(words) and not phrases("all_of_them").find(words.text)
+            note = self.is_note(words) and not phrases("all_of_them").find(words.text)
             reading = board_of_list(words.text, note=note)
             if reading is not None:
                 yield Said(reading, self.place(words), words.text)
@@ -137,7 +136,7 @@ class Level:
 
         Of notes only those about the board alone: 'also available in 300 g/m²' is no line's weight.
         """
-        long = (words for words in self.texts if len(words.text) > LONGEST_TITLE and not self._is_note(words))
+        long = (words for words in self.texts if len(words.text) > LONGEST_TITLE and not self.is_note(words))
         first = tuple(replace(words, text=said) for words in long if (said := board_named_first(words.text)))
         return first + tuple(
             words
@@ -145,10 +144,11 @@ class Level:
             if len(words.text) <= LONGEST_TITLE
             and (not _states_terms(words.text) or _calls_a_board(words.text))
             and not _of_some_measures(words.text)
-            and (not self._is_note(words) or names_only_board(words.text))
+            and (not self.is_note(words) or names_only_board(words.text))
         )
 
-    def _is_note(self, words: Words) -> bool:
+    def is_note(self, words: Words) -> bool:
+        """Whether a text stands below the last row that it may be about."""
         return self.last_row is not None and words.row > self.last_row
 
     @cached_property
@@ -158,7 +158,7 @@ class Level:
         told = {
             words: words.text
             if len(words.text) <= LONGEST_TITLE and not _states_terms(words.text, *_BESIDE)
-            else "" if self._is_note(words) else sheets_in_title(words.text)
+            else "" if self.is_note(words) else sheets_in_title(words.text)
             for words in self._of_boards
         }  # fmt: skip
         return tuple(replace(words, text=said) for words, said in told.items() if said)

@@ -6,6 +6,7 @@ from datetime import date
 from operator import attrgetter
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn
+from tracker.intake.columns.priced.buyers_figures import whose_figure
 from tracker.intake.columns.priced.own_costs import names_own_cost
 from tracker.intake.columns.priced.whose_prices import names_others_prices
 from tracker.intake.grid import Cell
@@ -263,7 +264,8 @@ def passed_within(read: ReadTable, rows: dict[int, str]) -> list[PassedOver]:
     passed = [PassedOver(sheet, span, why) for span, why in _row_spans(rows)]
     for price in read.columns.prices:
         if price.kind is not Kind.OFFER:
-            others = price.kind is Kind.LIST and names_others_prices(price.column)
+            of_others = names_others_prices(price.column) or whose_figure(price.column) is not None
+            others = price.kind is Kind.LIST and of_others
             own = "a later year's price" if price.kind is Kind.LATER else f"a {price.kind.value} price"
             what = "holds prices that nobody offers here," if others else f"is {own}"
             why = f"the column “{price.column.text}” {what} beside the one offered"

@@ -9,6 +9,9 @@ from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.terms.terms_said import Cells, Terms, cell_of, remarked
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.times.dates import find_dates
+from tracker.intake.values.times.open_validity import end_in_doubt
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.values.times.validity_cell import validity_text
 from tracker.intake.words.lists import phrases
@@ -44,7 +47,12 @@ def take_validity(terms: Terms, cells: Cells, columns: Columns, scope: Scope, fa
 
 def _with_a_day(said: Sequence[Said[Validity]]) -> Sequence[Said[Validity]]:
     """Without what names no end where others do: 'the prices below apply from 4 January on, and replace …'."""
-    return [one for one in said if not one.value.unread or phrases("until").find(one.words)] or said
+    return [one for one in said if not one.value.unread or _speaks_of_an_end(one.words)] or said
+
+
+def _speaks_of_an_end(words: str) -> bool:
+    doubted = any(end_in_doubt(clause, find_dates(clause)) for clause in clauses(words))
+    return doubted or bool(phrases("until").find(words))
 
 
 def _take(terms: Terms, read: Validity, day: date | None, where: str, words: str) -> None:

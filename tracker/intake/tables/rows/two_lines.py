@@ -15,25 +15,26 @@ from tracker.intake.tables.rows.body import Body
 from tracker.intake.tables.rows.lines_between import Lined, Side, describes, side_of
 from tracker.intake.tables.view import View
 from tracker.intake.values.changes.totals import is_total
+from tracker.intake.values.prices.money import price_text
 
 _FEWEST = 2
 
 
-def with_second_lines(view: View, rows: Sequence[int], body: Body) -> View | None:
+def with_second_lines(view: View, rows: Sequence[int], body: Body, valued: frozenset[int]) -> View | None:
     """The view with each second line joined to its board's own, and gone from where it stood; None without such lines.
 
-    `rows`: those below the table's header; `body`: which of them hold boards.
+    `rows`: those below the table's header; `body`: which of them hold boards; `valued`: the columns of prices.
     """
     if view.passing or len(body.rows) < _FEWEST:
         return None
-    lined = _lined(view, rows, [row.index for row in body.rows])
+    lined = _lined(view, rows, [row.index for row in body.rows], valued)
     side = Side.ABOVE if lined is None else side_of(lined)
     if lined is None or side is Side.ABOVE:
         return None
     joined: dict[int, dict[int, Cell]] = {}
     for place, board in enumerate(lined.boards):
         own = lined.below[place] if side is Side.BELOW else lined.around(place)
-        cells = _with_lines(view.rows[board], [view.rows[line] for line in own])
+        cells = _with_lines(view.rows[board], [view.rows[line] for line in own], valued)
         if cells is None:
             return None
         joined[board] = cells
@@ -42,15 +43,17 @@ def with_second_lines(view: View, rows: Sequence[int], body: Body) -> View | Non
     return replace(view, rows=left)
 
 
-def _lined(view: View, rows: Sequence[int], priced: Sequence[int]) -> Lined | None:
+def _lined(view: View, rows: Sequence[int], priced: Sequence[int], valued: frozenset[int]) -> Lined | None:
     """The boards, where each but the last has describing lines below it or is described on its own line; totals among
     them and behind the last are no boards."""
     edge = min(view.rows[priced[0]])
     boards = [row for row in priced if edge in view.rows[row]]
-    sums = set(priced).difference(boards)
+    worded = {row for row in priced if row not in boards and _goes_on(view, row, valued)}
+    sums = set(priced).difference(boards, worded)
     if not all(_sums_up(view, row) for row in sums if row < boards[-1]):
         return None
-    others = set(rows) - set(priced)
+    # 'Rolle, 400 µm | (ab 10 t: 1.121,00)' says more of the price above it, and is no board of its own.
+    others = set(rows) - set(priced) | worded
     if not others:
         return None
     spacing = min((below - above for above, below in pairwise(sorted(rows))), default=1)
@@ -65,6 +68,18 @@ def _lined(view: View, rows: Sequence[int], priced: Sequence[int]) -> Lined | No
         return None
     told = all(lines or (own and not lined.own[0]) for lines, own in zip(below[:-1], lined.own[:-1], strict=True))
     return lined if told else None
+
+
+def _goes_on(view: View, row: int, valued: frozenset[int]) -> bool:
+    """Words that describe a board, and in a column of prices a figure among words that make no price of it; '£1,090/t'
+    and 'on request' are another board's, whose grade is written once."""
+    priced = [cell for column, cell in view.rows[row].items() if column in valued]
+    prices = [price_text(cell.text) for cell in priced]
+    return (
+        bool(_describing(view, (row,)))
+        and all(any(map(str.isdigit, cell.text)) for cell in priced)
+        and all(price is None or bool(price.rest) for price in prices)
+    )
 
 
 def _sums_up(view: View, row: int) -> bool:
@@ -95,13 +110,15 @@ def _is_worded(cells: Iterable[Cell]) -> bool:
     return all(isinstance(cell.value, str) and any(map(str.isalpha, cell.text)) for cell in cells)
 
 
-def _with_lines(board: dict[int, Cell], lines: Sequence[dict[int, Cell]]) -> dict[int, Cell] | None:
-    """The board's cells with the words of its lines behind its own; what stands below a figure goes on with the words
-    left of it, and None where there are none."""
+def _with_lines(
+    board: dict[int, Cell], lines: Sequence[dict[int, Cell]], valued: frozenset[int]
+) -> dict[int, Cell] | None:
+    """The board's cells with the words of its lines behind its own; what stands below a figure that is no price goes on
+    with the words left of it, and None where there are none."""
     cells = dict(board)
     for line in lines:
         for column, below in line.items():
-            place = _place(board, column)
+            place = column if column in valued else _place(board, column)
             if place is None:
                 return None
             own = cells.get(place)

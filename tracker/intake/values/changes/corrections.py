@@ -6,6 +6,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade, names_grade
 from tracker.intake.values.figures.numbers import SPACED_NUMBER, number_readings
+from tracker.intake.values.times.dates import without_dates
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
@@ -33,15 +34,62 @@ def misprinted(clause: str) -> tuple[frozenset[Decimal], ...]:
         if not _is_bare(clause[behind.end() :]) or (said.value == "between" and not beside):
             continue
         figures = [behind.group(), *(found.group() for found in before[-1:])]
-        return tuple(frozenset(reading.value for reading in number_readings(figure)) for figure in figures)
+        # 'It should read 1,118.00, not 1,181.00' names what is printed behind it.
+        printed = _one_for_another(clause[said.end :]) if not before else ()
+        return (*map(_values, figures), *printed[1:])
+    return _one_for_another(clause)
+
+
+def _one_for_another(clause: str) -> tuple[frozenset[Decimal], ...]:
+    """Both figures of '1,118.00, not 1,181.00' and 'muss 1.118,00 lauten, nicht 1.181,00': what stands between them is
+    few words, and they are of a height."""
+    for said in phrases("instead_of").find(clause):
+        before = [found for found in _FIGURE.finditer(clause) if found.end() <= said.start][-1:]
+        behind = next((found for found in _FIGURE.finditer(clause) if found.start() >= said.end), None)
+        if not before or behind is None or behind.start() - said.end > _BEFORE_MONEY:
+            continue
+        between = clause[before[0].end() : said.start]
+        bare = _is_bare(between) and _is_bare(clause[behind.end() :])
+        one, other = _values(before[0].group()), _values(behind.group())
+        if bare and len(between) <= _BETWEEN and any(a != b and a < 2 * b and b < 2 * a for a in one for b in other):
+            return one, other
     return ()
+
+
+_BETWEEN = 16
+
+
+def _values(figure: str) -> frozenset[Decimal]:
+    return frozenset(reading.value for reading in number_readings(figure))
+
+
+@lru_cache(maxsize=8192)
+def says_misprinted(clause: str) -> bool:
+    """Whether a part sentence about a board says that its price is printed wrongly: 'the price in the table is a typing
+    error', 'please correct to 1,118.00'; not 'errors and misprints excepted', nor what was wrong in an earlier list."""
+    if not phrases("misprints").find(clause) or phrases("errors_reserved").find(clause):
+        return False
+    return bool(phrases("price_words").find(clause)) or _names_money(clause)
+
+
+def _names_money(clause: str) -> bool:
+    """A figure like a price, bare: no year, no share and nothing counted in weeks or micrometres."""
+    plain = without_dates(_CODE.sub(r"\1 ", clause))
+    bare = [found.group() for found in _FIGURE.finditer(plain) if _is_bare(plain[found.end() :])]
+    return any(sum(map(str.isdigit, figure)) >= _FEWEST_DIGITS and not _YEAR.fullmatch(figure) for figure in bare)
+
+
+_FEWEST_DIGITS = 3
+_YEAR = re.compile(r"\s*(?:19|20)\d\d\s*")
 
 
 def _is_bare(behind: str) -> bool:
     """Not '6 weeks', '18 pt', '5 t' or '250 g/m²': what these correct is no price."""
     ahead = behind[:_WORD_LENGTH].lstrip()
-    units = ("lead", "caliper_units", "weight_units", "months")
-    return not any(found.start == 0 for section in units for found in phrases(section).find(ahead))
+    units = ("lead", "caliper_units", "weight_units", "months", "length_units")
+    return not ahead.startswith("%") and not any(
+        found.start == 0 for section in units for found in phrases(section).find(ahead)
+    )
 
 
 _WORD_LENGTH = 16

@@ -47,7 +47,8 @@ def tells_age(text: str) -> bool:
 
 def _age(text: str, *, named: bool) -> Age:
     if Remark.SUPERSEDED in says(text):
-        told = (_of_clause(_parts(clause), first, named=named) for clause, first in _clauses(text) if _marks(clause))
+        marked = [(clause, first) for clause, first in _clauses(text) if _marks(clause)]
+        told = (_of_clause(_parts(one), first, named=named) for one, first in marked if not _moves_its_day(one, text))
         return max(told, default=Age.IN_FORCE)
     return Age.SUPERSEDED if _called_old(_parts(text)) else Age.IN_FORCE
 
@@ -75,6 +76,14 @@ def _clauses(text: str) -> list[tuple[str, bool]]:
 
 def _marks(clause: str) -> bool:
     return Remark.SUPERSEDED in says(clause)
+
+
+def _moves_its_day(clause: str, text: str) -> bool:
+    """'The validity below (31 March 2027) is superseded. The offer is valid until 28 February 2027': a last day is
+    replaced by another, and the prices hold until that one."""
+    of_day = bool(phrases("valid").find(clause)) and bool(find_dates(clause))
+    others = [one for one, _ in _clauses(text) if one != clause and not _marks(one)] if of_day else []
+    return any(phrases("until").find(one) and find_dates(one) for one in others)
 
 
 _SET_APART = re.compile(r"[()\[\]:|/]|,(?!\s?\d)|\s[-–—]+\s|[-–—]+\s|\s[-–—]+")

@@ -4,9 +4,10 @@ import re
 from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import lru_cache
+from itertools import pairwise
 
 from tracker.intake.values.boards.boards_meant import ALL_BOARDS, BoardsMeant, boards_meant
-from tracker.intake.values.changes.corrections import misprinted
+from tracker.intake.values.changes.corrections import misprinted, says_misprinted
 from tracker.intake.values.changes.discounts import discount_to_come
 from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.changes.price_rises import adjusts, all_dearer, is_dearer, names_a_charge, rises
@@ -41,7 +42,16 @@ class ChangesPrice:
 def price_changes(text: str) -> tuple[ChangesPrice, ...]:
     """What a note's part sentences take off all prices, add to them or to boards that they name, or call off."""
     found = (_change(clause) for clause in (*clauses(text), *_behind_a_dash(text)))
-    return tuple(change for change in found if change is not None)
+    return tuple(change for change in (*found, _of_board_before(text)) if change is not None)
+
+
+def _of_board_before(text: str) -> ChangesPrice | None:
+    """'GC2 300 gsm: an oversight of ours. It should read 1,118.00': the sentence before says of which board."""
+    for before, clause in pairwise(clauses(text)):
+        boards = boards_meant(before)
+        if boards.some and not boards_meant(clause).some and len(misprinted(clause)) == 1:
+            return ChangesPrice(f"{before}. {clause}", boards)
+    return None
 
 
 @lru_cache(maxsize=8192)
@@ -89,6 +99,8 @@ def _change(clause: str) -> ChangesPrice | None:
         of_all = boards.some and len(figures) == 1
         named = boards if boards.some else ALL_BOARDS
         return ChangesPrice(clause, named, figures=frozenset() if of_all else figures[0].union(*figures))
+    if boards.some and says_misprinted(boards.rest):
+        return ChangesPrice(clause, boards)
     if boards.some and withdrawn(clause):
         return ChangesPrice(clause, boards, unless_in_stock=no_longer_made(clause))
     if takes_off(said) if of_prices or boards.some else reduces(said):

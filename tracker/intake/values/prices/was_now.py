@@ -6,6 +6,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 _AROUND = " ,;:.!–—-()[]/|"
 
@@ -29,6 +30,24 @@ def parted_by_age(text: str) -> Parted | None:
     # '1,085 (was 1,240)' and '1,240, now 1,085': the one without a word is the other.
     new = ages.index("in_force") if "in_force" in ages else 1 - ages.index("old")
     return Parted(pieces[new][1], pieces[1 - new][1])
+
+
+@lru_cache(maxsize=8192)
+def earlier_price_alone(text: str) -> str:
+    """The '1.121,00' of '(bisher 1.121,00)', 'was $1,240', 'Old price: £1,121'; '' where a text may say anything but
+    what a price was."""
+    led = _LED.fullmatch(text.strip().strip("()[]"))
+    if led is None:
+        return ""
+    label = led["label"].strip(_AROUND)
+    plain = without(label, phrases("price_words").find(label)).strip(_AROUND)
+    said = {phrases(section).whole(words) for section in _AGES for words in (label, plain)}
+    was = phrases("headers").whole(label) == _PREVIOUS or phrases("was_once").whole(label) is not None
+    return led["price"].strip() if was or "old" in said else ""
+
+
+_LED = re.compile(r"(?P<label>[^\W\d_][^\d$€£]*?)(?P<price>[$€£]?\s?\d[^()\[\]]*)")
+_PREVIOUS = "previous_price"
 
 
 _BRACKETS = re.compile(r"[(\[]([^()\[\]]*)[)\]]")

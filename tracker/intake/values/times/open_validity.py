@@ -23,6 +23,23 @@ def ends_on_no_day(clause: str, dates: tuple[DateReading, ...], holds: list[Foun
     return open_ and bool(holds)
 
 
+def end_in_doubt(clause: str, dates: tuple[DateReading, ...]) -> bool:
+    """'The offer now closes earlier, on 28 February 2027', in words that nobody reads for certain, and 'the validity
+    below is a typing error': whatever else is said of a last day may be wrong."""
+    spoken = bool(phrases("valid").find(clause))
+    if spoken and not dates:
+        return bool(phrases("misprints").find(clause)) and not phrases("errors_reserved").find(clause)
+    if spoken or len(dates) != 1 or phrases("until").find(clause):
+        return False
+    named = [*phrases("price_lists").find(clause), *phrases("list_names").find(clause)]
+    named += [match for match in phrases("held_subject").find(clause) if match.value == "own"]
+    # 'The offer', and not 'our works order book'.
+    ahead = [match for match in named if len(clause[: match.start].split()) <= 1]
+    verbs = (match for match in phrases("closes").find(clause) if match.end <= dates[0].start)
+    between = [clause[match.end : verb.start] for verb in verbs for match in ahead if match.end <= verb.start]
+    return any(len(words.split()) <= _FEW_WORDS for words in between)
+
+
 def _names_an_end(clause: str) -> bool:
     """'Valid until further notice' does; 'Valid through:' is only the label of the cell beside it."""
     return any(match.value == "strong" and clause[match.end :].strip(" :.") for match in phrases("until").find(clause))

@@ -25,7 +25,7 @@ from tracker.intake.values.times.held_for import (
     of_validity,
 )
 from tracker.intake.values.times.held_subject import of_unknown_subject
-from tracker.intake.values.times.open_validity import begun, ends_on_no_day, runs_to, within
+from tracker.intake.values.times.open_validity import begun, end_in_doubt, ends_on_no_day, runs_to, within
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
@@ -133,7 +133,7 @@ def _clause(clause: str) -> Validity | None:
     dates = find_dates(clause)
     if of_another(clause, dates) or of_unknown_subject(clause):
         return None
-    if may_be_of_another(clause):
+    if may_be_of_another(clause) or end_in_doubt(clause, dates):
         return Validity(clause, unread=True)
     after = days_until_end(clause) if not dates else None
     if after is not None:
