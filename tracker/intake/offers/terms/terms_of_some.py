@@ -113,6 +113,8 @@ class SomeBoardsTold:
         draft.evidence.append(Evidence(field, where, rule.words))
 
     def _doubt(self, draft: Draft, code: NoteCode, doubt: TermsOfSome) -> None:
+        if any(note.code is code for note in draft.notes):
+            return
         text = f"“{doubt.words}” may be said of this board, or of others only. Ask the vendor what holds for it."
         draft.note(code, self._places[doubt.place], text)
 
@@ -143,38 +145,47 @@ def _of_board(
     told: Sequence[TermsOfSome], draft: Draft, given: T | None,
     values: Callable[[TermsOfSome], tuple[frozenset[T | None], bool]],
 ) -> _OfBoard[T]:  # fmt: skip
+    """What is told of a board that was given a value, or none.
+
+    First what is not read and may be of this board: nothing is known then. Next what is read and of this board: it has
+    that value, unless two are told. Then what is told of all, where none was given. Last, a value that is told of
+    other boards alone is not this one's.
+    """
     held = [(one, is_one_of(one.boards, draft)) for one in told if one.boards is not None]
-    sure = {value: one for one, held_for in held if held_for and values(one)[1] for value in values(one)[0]}
-    for one, held_for in held:
-        if held_for is False or (held_for and values(one)[1]):
-            continue
-        stocked = given == _FROM_STOCK
-        if given is not None and given not in values(one)[0] and (not one.to_order or stocked):
-            return _OfBoard(doubt=one)
-        if given is None and sure and not one.to_order:
-            return _OfBoard()
+    doubts = [one for one, of_it in held if of_it is not False and not (of_it and values(one)[1])]
+    doubt = next((one for one in doubts if not _is_harmless(one, given, values(one)[0])), None)
+    if doubt is not None:
+        return _OfBoard(doubt=doubt)
+    sure = {value: one for one, of_it in held if of_it and values(one)[1] for value in values(one)[0]}
     if len(sure) > 1:
-        return _OfBoard(doubt=next(iter(sure.values()))) if given is not None else _OfBoard()
+        return _OfBoard(doubt=next(iter(sure.values())))
     if sure:
         ((value, one),) = sure.items()
         return _OfBoard(one, value) if value != given else _OfBoard()
-    general = _of_all_others(told, held, values) if given is None else None
-    if general is not None:
-        return general
-    telling = [one for one in told if given is not None and given in values(one)[0]]
+    if given is None:
+        return _of_all_others(told, held, values)
+    telling = [one for one in told if given in values(one)[0]]
     others = bool(telling) and all(one.boards is not None and not is_one_of(one.boards, draft) for one in telling)
-    may = any(held_for is None for one, held_for in held if one in telling)
+    may = any(of_it is None for one, of_it in held if one in telling)
     return _OfBoard(doubt=telling[0]) if others and not may else _OfBoard()
+
+
+def _is_harmless(one: TermsOfSome, given: T | None, values: frozenset[T | None]) -> bool:
+    """Whether what is not read, if it is of this board, tells the value that it was given anyway: what is made to order
+    has the lead time of all, unless that is 'from stock'."""
+    return (one.to_order and given != _FROM_STOCK) or (given is not None and values == {given})
 
 
 def _of_all_others(
     told: Sequence[TermsOfSome], held: Sequence[tuple[TermsOfSome, bool | None]],
     values: Callable[[TermsOfSome], tuple[frozenset[T | None], bool]],
-) -> _OfBoard[T] | None:  # fmt: skip
+) -> _OfBoard[T]:  # fmt: skip
     """What is told of all, for a board that is surely none of those of which something else is told."""
     every = [one for one in told if one.boards is None]
     known = {value for one in every for value in values(one)[0]}
-    if len(known) != 1 or not all(values(one)[1] for one in told) or any(of_it is not False for _, of_it in held):
-        return None
+    if len(known) != 1 or not all(values(one)[1] for one in every) or any(of_it is not False for _, of_it in held):
+        return _OfBoard()
     (value,) = known
-    return _OfBoard(every[0], value) if value is not None else None
+    # Of 'GD2 and heavier ones take longer' it is not told for certain which boards are none of them.
+    apart = all(values(one)[1] or (one.boards is not None and one.boards.certain) for one, _ in held)
+    return _OfBoard(every[0], value) if value is not None and apart else _OfBoard()
