@@ -17,7 +17,7 @@ from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.tables.table import Words
 from tracker.intake.values.boards.caliper import CaliperReading, CaliperText, find_calipers
 from tracker.intake.values.boards.grade import GradeReading, find_grade
-from tracker.intake.values.boards.weighed_sheets import own_sheet_sizes, sheets_of_row, sheets_of_thousand
+from tracker.intake.values.boards.weighed_sheets import sheets_of_all, sheets_of_row, sheets_of_thousand
 from tracker.intake.values.boards.weight import WeightReading, find_weights
 from tracker.intake.values.figures.formats import format_words
 from tracker.intake.values.figures.numbers import SPACED_NUMBER
@@ -255,7 +255,7 @@ def _sheets_said(
     if comes_in_rolls(cells):
         return
     for said, level in _of_levels(scope):
-        yield own_sheet_sizes(said.text), level.place(said), said.text
+        yield sheets_of_all(said.text), level.place(said), said.text
 
 
 def _sheets_among_widths(cells: Cells, columns: Columns) -> Iterator[tuple[tuple[SheetSize, ...], str, str]]:

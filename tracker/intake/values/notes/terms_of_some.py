@@ -16,10 +16,12 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.pieces_of_some import Piece, pieces_of, tells_figure
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.told_plainly import BOARDS, Plain, told_plainly
+from tracker.intake.values.notes.ways import ways_named
 from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.values.prices.currency import find_currencies
-from tracker.intake.values.times.lead import LeadTime, calendar_days, lead_phrases, lead_unit
+from tracker.intake.values.times.lead import LeadTime, LeadUnit, calendar_days, lead_phrases, lead_unit
 from tracker.intake.values.times.lead_sentences import times_in, told_of_orders
 from tracker.intake.values.times.leads_in_full import tells_its_time
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
@@ -94,7 +96,7 @@ def _beside_those_before(one: TermsOfSome, found: list[TermsOfSome]) -> TermsOfS
 def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> TermsOfSome:
     """What a piece tells; `ahead`: what the same clause tells before it, `before`: what the same text does."""
     but = piece.of_all_but
-    if but is None and (piece.excepts or (piece.is_exception and not ahead)):
+    if but is None and (piece.excepts or (piece.is_exception and not (ahead or before))):
         return TermsOfSome(None, (), (), piece.text, speaks_of_time=counts_time(piece.text))
     text = ", ".join(_own_parts(piece.text, in_turn=any(one.leads for one in ahead)))
     named = some_boards(text)
@@ -114,6 +116,8 @@ def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> 
     rare = named is not None and not leads and bool(joined("made_so.rarely").find(plain)) and _names_a_time(plain)
     read = how.least if masses else how.lead or (tells_its_time(plain) and not how.figures_left)
     boards = piece.boards if but is None else SomeBoards(beside="others", told=(but,))
+    if boards is None and read and not masses and _is_one_lead(leads) and not phrases("not_lead").find(piece.clause):
+        boards = _of_a_form(text)
     return TermsOfSome(
         boards,
         (*leads, *stock),
@@ -123,8 +127,23 @@ def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> 
         to_order=not leads and (no_stock or bool(joined("made_so.to_order").find(text))),
         speaks_of_least=bool(ahead) and ahead[-1].of_least and not ahead[-1].of_lead and tells_figure(piece.text),
         no_minimum=bool(phrases("no_minimum").find(text)),
-        read=read and not (no_stock or otherwise or rare) and _is_plain(text, piece.boards),
+        read=read and not (no_stock or otherwise or rare) and _is_plain(text, boards),
     )
+
+
+def _of_a_form(text: str) -> SomeBoards | None:
+    """The sheets of 'sheets take 6 weeks': some boards of all. What stands between commas is told apart by its ways."""
+    found = phrases("forms_named").find(text)
+    forms = {match.value for match in found}
+    # The 'les' of 'les feuilles' is 'per' elsewhere.
+    begins = bool(found) and not rest_of(text[: found[0].start], (), "made_so.boards", "articles")
+    alone = len(forms) == 1 and (begins or forms <= ways_named(text)) and COMMA.search(text) is None
+    return SomeBoards(form=forms.pop()) if alone else None
+
+
+def _is_one_lead(leads: tuple[LeadTime, ...]) -> bool:
+    """Days without more may be those of payment: 'sheets 25 days after order'."""
+    return len({lead.days for lead in leads}) == 1 and lead_unit(leads[0].words) is not LeadUnit.DAY
 
 
 def _how_told(text: str, plain: str, masses: tuple[Mass, ...], bare: bool, *, spoken: bool) -> Plain:
@@ -147,7 +166,7 @@ def _with_sign(text: str, plain: str) -> str:
 def _is_otherwise(text: str) -> bool:
     """'GD2 twice as long', 'GD2 2 weeks longer', 'GD2 is out of stock until May': the time of all is not theirs."""
     later = any(match.value == "later" for match in phrases("not_lead").find(text))
-    return later or bool(joined("made_so.otherwise").find(text))
+    return later or bool(joined("made_so.otherwise", "none_left").find(text))
 
 
 def _may_count(plain: str, piece: Piece, ahead: list[TermsOfSome]) -> bool:

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.rest import Span
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.least_parts import PIECES
@@ -22,7 +23,7 @@ BOARDS = "¤"
 """Stands for the words of the boards in a piece."""
 _TIME, _MASS, _NAMED, _NOUN, _UNKNOWN = "T", "M", "B", "b", "?"
 _KINDS = {
-    "only_these": "o", "made_so.to_order": "O", "from_stock.any": "S", "kept_in_stock": "S", "no_minimum": "N", "made_so.but": "c",
+    "made_so.lots": "?", "only_these": "o", "made_so.to_order": "O", "from_stock.any": "S", "kept_in_stock": "S", "no_minimum": "N", "made_so.but": "c",
     "made_so.for_them": "c", "made_so.takes": "t", "made_so.there": "a", "made_so.kept": "k", "made_so.rarely": "r",
     "made_so.made": "m", "made_so.least": "f", "made_so.within": "i", "within_a_time": "i", "takes_time": "t", "lead_topic": "L",
     "from_order": "F", "counted_after": "z", "order_taken": "F", "the_order": "F", "minimum": "w",
@@ -41,6 +42,8 @@ _LEAD_TIME = re.compile(
     rf"(?:(?:^|(?<=[BbSOMNTFtLiu=ocd]))T(?=$|[BbcgdpiouFztLaMwqNSO=T])"
     rf"|{_LED}|[BbcgdouiFNSOLM=twqfma]|z(?=[Fgqu])|r(?=.*T)|k(?=.*S)|(?<=S)k)*"
 )
+_OTHERS_BEHIND = re.compile(rf"{_NAMED}.*[{_TIME}{_MASS}S].*c[dgpib]*{_NAMED}")
+"""'SBS, 5 weeks, and GD2': what holds for the last is told behind it, if at all."""
 _LEAST = re.compile(rf"(?:{_LED}|[BbcgdouiFNSOLT=twqfma])*(?:w[BbgdpifoucFtmaqwL=]*M|M[gdpif=qou]*w).*")
 _REPEATED = re.compile(rf"(?:{_LED}|[Bbcgdoi=mta])*f?[iod]*M(?:{_LED}|[Bbdocf=gt])*")
 
@@ -65,10 +68,10 @@ def told_plainly(told: str, times: Sequence[Span], masses: Sequence[str], *, rep
     # Beside a time 'for orders' says nothing more; beside a weight alone it is of the order.
     lists = tuple(_KINDS) if times else _BESIDE_WEIGHTS
     kinds = "".join(_kinds(told, sorted(spans), lists))
-    known = _LEAD_TIME.fullmatch(kinds) is not None
+    known = _LEAD_TIME.fullmatch(kinds) is not None and _OTHERS_BEHIND.search(kinds) is None
     least = known and bool(_LEAST.fullmatch(kinds) or (repeats and _REPEATED.fullmatch(kinds)))
     left = blanked(told, ((start, end) for start, end, _ in spans))
-    other = _MASS in kinds and _is_of_something_else(told, kinds)
+    other = _MASS in kinds and _is_of_something_else(told, kinds, masses)
     return Plain(known, least, other, figures_left=any(map(str.isdigit, left)))
 
 
@@ -113,7 +116,7 @@ def _kind_left(word: str) -> str:
 _OF_BOARDS = (Role.CALIPER, Role.WEIGHT, Role.PRODUCT, Role.GRADE, Role.ITEM, Role.SHEET_SIZE)
 
 
-def _is_of_something_else(told: str, kinds: str) -> bool:
+def _is_of_something_else(told: str, kinds: str, masses: Sequence[str]) -> bool:
     """'40 t from stock' and '18 t available' are there, '24 t per truck' is a load, '1 t pallets' are what boards come
     on; words for orders, and 'from', tell of an order."""
     if any(kind in kinds for kind in "wf"):
@@ -122,7 +125,9 @@ def _is_of_something_else(told: str, kinds: str) -> bool:
     if loads:
         per = any(_is_per(told, match) for match in loads)
         return per or ("a" in kinds and all(match.value in PIECES for match in loads))
-    return "S" in kinds or "a" in kinds
+    # '10 t, from stock' may be ordered all the same.
+    weighed = (part for part in COMMA.split(told) if any(mass in part for mass in masses))
+    return all(joined("made_so.there", "from_stock.any", "kept_in_stock").find(part) for part in weighed)
 
 
 def _is_per(told: str, load: Found[str]) -> bool:
