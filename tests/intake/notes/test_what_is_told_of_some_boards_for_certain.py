@@ -1,5 +1,5 @@
-"""A time or a weight beside a board's name is its lead time or its smallest order only where the words around it say so:
-what is in stock, what a truck carries, an extra week and a rhythm are none."""
+"""A time or a weight beside a board's name is its lead time or its smallest order only where the words around it say
+so: what is in stock, what a truck carries, an extra week and a rhythm are none."""
 
 import pytest
 
@@ -67,7 +67,8 @@ def test_a_weight_with_nothing_else_beside_its_board_is_one(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Lead time 4 weeks. GD2: plus 1 week.", "Lead time 4 weeks. GD2: +2 weeks", "Lieferzeit 4 Wochen. GD2: + 2 Wochen",
+        "Lead time 4 weeks. GD2: plus 1 week.", "Lead time 4 weeks. GD2: +2 weeks",
+        "Lieferzeit 4 Wochen. GD2: + 2 Wochen",
         "Délai 4 semaines ; GD2 une semaine de plus", "Délai 4 semaines. GD2 : 2 semaines supplémentaires",
         "Plazo 4 semanas. GD2: + 2 semanas", "Plazo 4 semanas. GD2: 2 semanas adicionales",
         "Leveranstid 4 veckor. GD2: 2 veckor till", "Leveranstid 4 veckor. GD2 en vecka längre",

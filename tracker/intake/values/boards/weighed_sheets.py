@@ -19,8 +19,8 @@ def own_sheet_sizes(text: str) -> tuple[SheetSize, ...]:
 
 
 def sheets_of_all(text: str) -> tuple[SheetSize, ...]:
-    """The sizes that a note says of all sheets: that of 'lead time 4 weeks, 28 x 40 in from stock' is of some, which have
-    a term of their own."""
+    """The sizes that a note says of all sheets: that of 'lead time 4 weeks, 28 x 40 in from stock' is of some, which
+    have a term of their own."""
     telling = [part for clause in clauses(text) for part in COMMA.split(clause) if tells_something(part)]
     own = [size for part in telling for size in find_sheet_sizes(part)] if len(telling) > 1 else []
     return tuple(size for size in own_sheet_sizes(text) if size not in own)
