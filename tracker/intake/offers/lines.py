@@ -135,7 +135,7 @@ class TableReader:
         self._footnotes = Footnotes(self._levels, self._read.table, self._read.columns)
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._levels = self._of_some.levels
-        self._of_some_boards = SomeBoardsTold(self._levels, self._facts)
+        self._of_some_boards = SomeBoardsTold(self._levels, self._facts, self._ways)
         self._of_columns = OfSomeColumns(self._offers, self._levels, rows.stated_of)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
         # What such a row's prices are for rests on other rows, or on signs at any of its cells.
@@ -241,7 +241,7 @@ class TableReader:
         else:
             fill_lead_of_board(draft, whole.cells, self._read.columns, of_terms)
         fill_minimum_of_board(draft, whole.cells, self._read.columns, of_terms, self._facts)
-        self._of_some_boards.fill(draft, whole.cells, price, self._read.columns)
+        self._of_some_boards.fill(draft, whole.cells, price, self._read.columns, scope)
         columns = self._columns[price.index]
         parts = parts_of_row(whole.cells, columns, scope)
         fill_price(draft, read, whole, columns, self._money(price, scope, board_priced(draft), parts), self._facts)

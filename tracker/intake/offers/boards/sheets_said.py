@@ -10,7 +10,7 @@ from tracker.intake.offers.boards.measures import Board, Cells
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.tables.table import Words
-from tracker.intake.values.boards.weighed_sheets import own_sheet_sizes, sheets_of_row, sheets_of_thousand
+from tracker.intake.values.boards.weighed_sheets import sheets_of_all, sheets_of_row, sheets_of_thousand
 from tracker.intake.values.figures.sheetsize import SheetSize, find_sheet_sizes, sheet_text
 from tracker.intake.values.figures.sizes_of_codes import CODE, same_size
 from tracker.intake.values.heads.roles import Role
@@ -65,7 +65,7 @@ def _told_around(scope: Scope) -> Iterator[tuple[tuple[SheetSize, ...], str, str
     name several sizes: 'Size A = 28 x 40 in' above 'Size B = 25 x 38 in' is not each row's."""
     for level in scope.of_boards:
         for noted in (False, True):
-            told = [(own_sheet_sizes(said.text), said) for said in level.sizes if level.is_note(said) is noted]
+            told = [(sheets_of_all(said.text), said) for said in level.sizes if level.is_note(said) is noted]
             told = [(sizes, said) for sizes, said in told if sizes]
             if any(not _agree(told[0][0], sizes) for sizes, _ in told[1:]):
                 return

@@ -35,13 +35,13 @@ class TermsOfWays:
             self._telling[id(scope)] = (scope, telling)
         if not self._telling[id(scope)][1]:
             return scope
-        own = self._own(scope, draft, price, cells)
+        own = self.own(scope, draft, price, cells)
         if (id(scope), own) not in self._scopes:
             levels = tuple(self._left(level, own) for level in scope.levels)
             self._scopes[id(scope), own] = (scope, replace(scope, levels=levels))
         return self._scopes[id(scope), own][1]
 
-    def _own(self, scope: Scope, draft: Draft, price: int, cells: Mapping[int, Cell]) -> frozenset[str]:
+    def own(self, scope: Scope, draft: Draft, price: int, cells: Mapping[int, Cell]) -> frozenset[str]:
         """The ways in which a line is sold, by its price's head, else its row, its headings, what stands over its
         table, its sheet."""
         by_head = self._of_prices[price]

@@ -2,9 +2,16 @@
 
 A general rule may stand in one sentence and its exception in the next. Where that one is read, it holds for its boards;
 where it is not, nothing is known of those that it may mean.
+
+A lead time may be told of some boards in several ways, and they are heard in this order. First each text is parted:
+`lines_apart`, which hands on to `of_all_and_some` and, behind 'except', to `leads_excepted`, makes texts that are each
+about all lines or about those that they name. Then `of_some_lines` gives each line its own texts (`lines_meant`), and
+`of_ways` those of its form; what these say is read as if it were said of all, and fills the draft. What is here comes
+last and reads the notes as they were written, piece by piece: it settles whose time is whose, and takes away what the
+others gave where a piece that may be about the board is not read. Nothing after it changes a lead time from a note.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence, Set
 from dataclasses import dataclass
 from decimal import Decimal
 from typing import Generic, TypeVar
@@ -14,12 +21,14 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.some_boards_held import is_one_of
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.notes.scope import HEADING, Level
+from tracker.intake.offers.notes.scope import HEADING, Level, Scope
 from tracker.intake.offers.orders.order_terms import ton_of
+from tracker.intake.offers.terms.of_ways import TermsOfWays
 from tracker.intake.tables.table import Words
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.note_signs import without_sign
 from tracker.intake.values.notes.terms_of_some import TermsOfSome, terms_of_some
+from tracker.intake.values.notes.ways import FORMS
 from tracker.intake.values.times.lead_by_itself import lead_by_itself
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.trade.offer import Evidence, NoteCode, RowEvidence
@@ -41,8 +50,9 @@ class _OfBoard(Generic[T]):
 class SomeBoardsTold:
     """The notes around a table, and what they tell of some of its boards."""
 
-    def __init__(self, levels: Sequence[Level], facts: FileFacts) -> None:
+    def __init__(self, levels: Sequence[Level], facts: FileFacts, ways: TermsOfWays) -> None:
         self._facts = facts
+        self._ways = ways
         texts: dict[Cell, tuple[str, str]] = {}
         for level in levels:
             for words in level.texts if level.name != HEADING and not level.of_row else ():
@@ -52,18 +62,29 @@ class SomeBoardsTold:
         self._of_lead = tuple(one for one in told if one.of_lead)
         self._of_least = tuple(one for one in told if one.of_least)
 
-    def fill(self, draft: Draft, cells: Mapping[int, Cell], price: PriceColumn, columns: Columns) -> None:
+    def fill(
+        self, draft: Draft, cells: Mapping[int, Cell], price: PriceColumn, columns: Columns, scope: Scope
+    ) -> None:  # fmt: skip
         """Gives a draft the lead time and the smallest order of its board, or takes one away that may not hold for it;
         what its columns or its price's head are for is told there."""
         if self._of_lead and price.lead is None and not _told(cells, columns, Role.LEAD_TIME):
-            self._fill_lead(draft)
+            self._fill_lead(draft, self._of_its_form(self._of_lead, draft, cells, price, scope))
         if self._of_least and not _told(cells, columns, Role.MINIMUM):
-            self._fill_least(draft)
+            self._fill_least(draft, self._of_its_form(self._of_least, draft, cells, price, scope))
 
-    def _fill_lead(self, draft: Draft) -> None:
+    def _of_its_form(
+        self, told: tuple[TermsOfSome, ...], draft: Draft, cells: Mapping[int, Cell], price: PriceColumn, scope: Scope
+    ) -> tuple[TermsOfSome, ...]:  # fmt: skip
+        """What is told without that of the other form, where a price's head, its row or a title tells its own."""
+        if not any(one.boards is not None and one.boards.form for one in told):
+            return told
+        own = self._ways.own(scope, draft, price.index, cells) & FORMS
+        return tuple(one for one in told if one.boards is None or not own or one.boards.form in ("", *own))
+
+    def _fill_lead(self, draft: Draft, told: tuple[TermsOfSome, ...]) -> None:
         if not self._from_notes(draft, "lead_days"):
             return
-        found = _of_board(self._of_lead, draft, draft.lead_days, _leads_in)
+        found = _of_board(told, draft, draft.lead_days, _leads_in)
         if found.doubt is not None:
             draft.lead_days = None
             self._doubt(draft, NoteCode.LEAD_TIME_UNREAD, found.doubt)
@@ -71,10 +92,10 @@ class SomeBoardsTold:
             draft.lead_days = found.value
             self._take(draft, "lead_days", NoteCode.LEAD_TIME_UNREAD, found.rule)
 
-    def _fill_least(self, draft: Draft) -> None:
+    def _fill_least(self, draft: Draft, told: tuple[TermsOfSome, ...]) -> None:
         if not self._from_notes(draft, "minimum_kg"):
             return
-        found = _of_board(self._of_least, draft, draft.minimum_kg, self._leasts_in)
+        found = _of_board(told, draft, draft.minimum_kg, self._leasts_in)
         if found.doubt is not None:
             draft.minimum_kg = None
             self._doubt(draft, NoteCode.BRACKET_UNREAD, found.doubt)
@@ -113,6 +134,8 @@ class SomeBoardsTold:
         draft.evidence.append(Evidence(field, where, rule.words))
 
     def _doubt(self, draft: Draft, code: NoteCode, doubt: TermsOfSome) -> None:
+        if any(note.code is code for note in draft.notes):
+            return
         text = f"“{doubt.words}” may be said of this board, or of others only. Ask the vendor what holds for it."
         draft.note(code, self._places[doubt.place], text)
 
@@ -143,38 +166,53 @@ def _of_board(
     told: Sequence[TermsOfSome], draft: Draft, given: T | None,
     values: Callable[[TermsOfSome], tuple[frozenset[T | None], bool]],
 ) -> _OfBoard[T]:  # fmt: skip
+    """What is told of a board that was given a value, or none.
+
+    First what is not read and may be of this board: nothing is known then. Next what is read and of this board: it has
+    that value, unless two are told. Then what is told of all, where none was given. Last, a value that is told of
+    other boards alone is not this one's.
+    """
     held = [(one, is_one_of(one.boards, draft)) for one in told if one.boards is not None]
-    sure = {value: one for one, held_for in held if held_for and values(one)[1] for value in values(one)[0]}
-    for one, held_for in held:
-        if held_for is False or (held_for and values(one)[1]):
-            continue
-        stocked = given == _FROM_STOCK
-        if given is not None and given not in values(one)[0] and (not one.to_order or stocked):
-            return _OfBoard(doubt=one)
-        if given is None and sure and not one.to_order:
-            return _OfBoard()
+    doubts = [one for one, of_it in held if of_it is not False and not (of_it and values(one)[1])]
+    of_all = {value for one in told if one.boards is None for value in values(one)[0]}
+    doubt = next((one for one in doubts if not _is_harmless(one, given, values(one)[0], of_all)), None)
+    if doubt is not None:
+        return _OfBoard(doubt=doubt)
+    sure = {value: one for one, of_it in held if of_it and values(one)[1] for value in values(one)[0]}
     if len(sure) > 1:
-        return _OfBoard(doubt=next(iter(sure.values()))) if given is not None else _OfBoard()
+        return _OfBoard(doubt=next(iter(sure.values())))
     if sure:
         ((value, one),) = sure.items()
         return _OfBoard(one, value) if value != given else _OfBoard()
-    general = _of_all_others(told, held, values) if given is None else None
-    if general is not None:
-        return general
-    telling = [one for one in told if given is not None and given in values(one)[0]]
+    if given is None:
+        return _of_all_others(told, held, values)
+    telling = [one for one in told if given in values(one)[0]]
     others = bool(telling) and all(one.boards is not None and not is_one_of(one.boards, draft) for one in telling)
-    may = any(held_for is None for one, held_for in held if one in telling)
+    may = any(of_it is None for one, of_it in held if one in telling)
     return _OfBoard(doubt=telling[0]) if others and not may else _OfBoard()
+
+
+def _is_harmless(
+    one: TermsOfSome, given: T | None, values: frozenset[T | None], of_all: Set[T | None]
+) -> bool:  # fmt: skip
+    """Whether what is not read, or is perhaps of this board, tells the value that it was given anyway; of rolls or
+    sheets alone only where no other one is told of all. What is made to order has the lead time of all, unless that is
+    'from stock'."""
+    of_a_form = one.boards is not None and bool(one.boards.form)
+    same = given is not None and values == {given} and not (of_a_form and of_all - {given})
+    return same or (one.to_order and given != _FROM_STOCK)
 
 
 def _of_all_others(
     told: Sequence[TermsOfSome], held: Sequence[tuple[TermsOfSome, bool | None]],
     values: Callable[[TermsOfSome], tuple[frozenset[T | None], bool]],
-) -> _OfBoard[T] | None:  # fmt: skip
+) -> _OfBoard[T]:  # fmt: skip
     """What is told of all, for a board that is surely none of those of which something else is told."""
     every = [one for one in told if one.boards is None]
     known = {value for one in every for value in values(one)[0]}
-    if len(known) != 1 or not all(values(one)[1] for one in told) or any(of_it is not False for _, of_it in held):
-        return None
+    if len(known) != 1 or not all(values(one)[1] for one in every) or any(of_it is not False for _, of_it in held):
+        return _OfBoard()
     (value,) = known
-    return _OfBoard(every[0], value) if value is not None else None
+    # Of 'GD2 and heavier ones take longer' it is not told for certain which boards are none of them.
+    apart = all(values(one)[1] or (one.boards is not None and one.boards.certain) for one, _ in held)
+    return _OfBoard(every[0], value) if value is not None and apart else _OfBoard()

@@ -5,6 +5,8 @@ from functools import lru_cache
 
 from tracker.intake.values.figures.sheetsize import SheetSize, find_sheet_sizes
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.pieces_of_some import tells_something
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
@@ -14,6 +16,14 @@ from tracker.intake.words.phrases import Found
 def own_sheet_sizes(text: str) -> tuple[SheetSize, ...]:
     """The sizes that a text says of the sheets sold, and not of what weights are of."""
     return tuple(size for size in find_sheet_sizes(text) if not _defines_weight(text, size))
+
+
+def sheets_of_all(text: str) -> tuple[SheetSize, ...]:
+    """The sizes that a note says of all sheets: that of 'lead time 4 weeks, 28 x 40 in from stock' is of some, which
+    have a term of their own."""
+    telling = [part for clause in clauses(text) for part in COMMA.split(clause) if tells_something(part)]
+    own = [size for part in telling for size in find_sheet_sizes(part)] if len(telling) > 1 else []
+    return tuple(size for size in own_sheet_sizes(text) if size not in own)
 
 
 @lru_cache(maxsize=8192)

@@ -20,6 +20,9 @@ def _in_part(text: str) -> tuple[bool, str] | None:
         before = [one for one in carried if one.end < match.start]
         between = text[before[-1].end : match.start].split() if before else []
         names = [word for word in between if not _denies(word)]
+        if text[match.start - 1] in "-–":
+            # The 'Fri' of 'delivery Mon-Fri' is no 'free'.
+            continue
         included = len(names) == len(between)
         by_itself = match.value == "in_price" and bool(before) and not left_over(" ".join(names), *_LINKS)
         if by_itself or _to_a_place(names) or _to_the_buyer(" ".join(names)):

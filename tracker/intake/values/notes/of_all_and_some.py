@@ -13,8 +13,9 @@ from tracker.intake.values.notes.leads_excepted import leads_excepted
 from tracker.intake.values.notes.lines_counted import lines_named
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
+from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.lead import lead_text
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import tokens_of
 
 _STOPS = " :,;.–-()"
@@ -55,6 +56,7 @@ def _parts(pieces: list[str], named: list[tuple[str, str] | None]) -> Iterator[s
                 yield going_on
             said, words = lines
             bare = topic and not statements(words) and lead_text(words) is None and states(words)
+            bare = bare and not _are_there(f"{said} {words}")
             going_on = f"{said}: {topic} {words}" if bare else f"{said}: {words}"
             aside = _aside(topic, words)
         elif going_on and not speaks_of_all(piece) and not (aside and _is_another_subject(piece, aside)):
@@ -66,6 +68,11 @@ def _parts(pieces: list[str], named: list[tuple[str, str] | None]) -> Iterator[s
             yield piece
     if going_on:
         yield going_on
+
+
+def _are_there(text: str) -> bool:
+    """The weight of 'GD2: 40 t available from stock' is that of what there is, and of no order."""
+    return bool(find_masses(text) and joined("made_so.there", "from_stock.any", "kept_in_stock").find(text))
 
 
 def _aside(topic: str, words: str) -> str:

@@ -9,9 +9,10 @@ from functools import lru_cache
 from tracker.intake.values.boards.some_boards import SomeBoards, some_boards
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.lines_counted import lines_named
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.times_in_words import counts_time
-from tracker.intake.words.lists import joined, pattern, phrases
+from tracker.intake.words.lists import joined, pattern, phrases, without_words
 from tracker.intake.words.phrases import Found
 
 _PARTED = re.compile(rf"{COMMA.pattern}|[()]")
@@ -30,6 +31,16 @@ class Piece:
     def excepts(self) -> bool:
         """Whether it excepts boards by other words than its first ones: 'SBS excepted'."""
         return any(match.first > 0 for match in joined("excepted", "exceptions").find(self.text))
+
+    @property
+    def of_all_but(self) -> SomeBoards | None:
+        """The CUK of 'all grades but CUK 4 weeks', where nothing else is told of it."""
+        found = joined("excepted", "exceptions").find(self.text)
+        every = [match for match in phrases("all_of_them").find(self.text) if match.first == 0]
+        if len(found) != 1 or not every or self.boards is None or not self.boards.certain or self.boards.beside:
+            return None
+        between = self.text[every[0].end : max(found[0].start, every[0].end)]
+        return self.boards if not rest_of(between, (), "all_goods", "made_so.boards") else None
 
     @property
     def is_exception(self) -> bool:
@@ -80,7 +91,8 @@ def _together(parts: list[str]) -> Iterator[list[str]]:
     """The parts of each piece: a new one begins with the boards of which something else is told than before."""
     held: list[str] = []
     for place, part in enumerate(parts):
-        if held and any(map(tells_something, held)) and some_boards(part) is not None and _told_on(parts[place:]):
+        told = any(tells_something(one) or tells_figure(one) for one in held)
+        if told and some_boards(part) is not None and _told_on(parts[place:]):
             yield held
             held = []
         held.append(part)
@@ -91,10 +103,10 @@ def _together(parts: list[str]) -> Iterator[list[str]]:
 def _told_on(parts: list[str]) -> bool:
     """Whether something is told of the boards in the first part before others are named."""
     but = _exception(parts[0])
-    if tells_something(parts[0]) or (but is not None and but.first == 0):
+    if tells_something(parts[0]) or tells_figure(parts[0]) or (but is not None and but.first == 0):
         return True
     for part in parts[1:]:
-        if tells_something(part):
+        if tells_something(part) or tells_figure(part):
             return some_boards(part) is None
         if some_boards(part) is not None:
             return False
@@ -104,6 +116,16 @@ def _told_on(parts: list[str]) -> bool:
 def tells_something(part: str) -> bool:
     """Whether a part tells a time, that goods are in stock or made to order, or the weight of an order."""
     return counts_time(part) or tells_stock(part) or bool(find_masses(part) or phrases("no_minimum").find(part))
+
+
+def tells_figure(part: str) -> bool:
+    """'GD2 6', 'CUK in 6-8', 'which takes 6': a small figure of what was told before, and boards at most."""
+    boards = some_boards(part)
+    rest = without_words(part if boards is None else boards.rest, "within_a_time", "about", "takes_time", "made_so")
+    return _FIGURE.fullmatch(without_words(rest, "and_words", "articles").strip(" .:;,")) is not None
+
+
+_FIGURE = re.compile(r"\d{1,2}(?:\s*[-–]\s*\d{1,2})?")
 
 
 def tells_stock(part: str) -> bool:

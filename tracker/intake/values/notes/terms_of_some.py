@@ -13,21 +13,20 @@ from functools import lru_cache
 from tracker.intake.values.boards.some_boards import SomeBoards, some_boards
 from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.values.freight.delivery import find_delivery
-from tracker.intake.values.heads.role_words import header_roles
-from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.denials import denied
-from tracker.intake.values.notes.pieces_of_some import Piece, pieces_of
+from tracker.intake.values.notes.pieces_of_some import Piece, pieces_of, tells_figure
 from tracker.intake.values.notes.rest import rest_of
-from tracker.intake.values.orders.least_parts import AROUND
+from tracker.intake.values.notes.told_plainly import BOARDS, Plain, told_plainly
+from tracker.intake.values.notes.ways import ways_named
 from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.values.prices.currency import find_currencies
-from tracker.intake.values.times.lead import LeadTime, calendar_days, lead_unit
+from tracker.intake.values.times.lead import LeadTime, LeadUnit, calendar_days, lead_phrases, lead_unit
 from tracker.intake.values.times.lead_sentences import times_in, told_of_orders
-from tracker.intake.values.times.leads_in_full import goes_without_saying
+from tracker.intake.values.times.leads_in_full import tells_its_time
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.lists import joined, phrases, without_words
-from tracker.intake.words.phrases import blanked, outside
+from tracker.intake.words.phrases import outside
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +43,7 @@ class TermsOfSome:
     words: str
     speaks_of_time: bool = False
     to_order: bool = False
+    speaks_of_least: bool = False
     no_minimum: bool = False
     read: bool = False
     place: int = 0
@@ -59,7 +59,7 @@ class TermsOfSome:
 
     @property
     def of_least(self) -> bool:
-        return bool(self.masses) or self.no_minimum
+        return bool(self.masses) or self.no_minimum or self.speaks_of_least
 
 
 @lru_cache(maxsize=1024)
@@ -81,7 +81,7 @@ def terms_of_some(texts: tuple[str, ...]) -> tuple[TermsOfSome, ...]:
 def _beside_those_before(one: TermsOfSome, found: list[TermsOfSome]) -> TermsOfSome:
     """'Others' are all but those of which the same is told before; where that is told of none, or right before in words
     that name no board, it is not known which they are."""
-    if one.boards is None or not one.boards.beside:
+    if one.boards is None or not one.boards.beside or one.boards.told:
         return one
     alike = [other for other in found if (other.of_lead and one.of_lead) or (other.of_least and one.of_least)]
     named = [other.boards for other in alike if other.boards is not None and not other.boards.beside]
@@ -95,32 +95,88 @@ def _beside_those_before(one: TermsOfSome, found: list[TermsOfSome]) -> TermsOfS
 
 def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> TermsOfSome:
     """What a piece tells; `ahead`: what the same clause tells before it, `before`: what the same text does."""
-    if piece.excepts or (piece.is_exception and not ahead):
+    but = piece.of_all_but
+    if but is None and (piece.excepts or (piece.is_exception and not (ahead or before))):
         return TermsOfSome(None, (), (), piece.text, speaks_of_time=counts_time(piece.text))
     text = ", ".join(_own_parts(piece.text, in_turn=any(one.leads for one in ahead)))
     named = some_boards(text)
     plain = text if named is None else named.rest
-    of_money = bool(find_currencies(text)) or "%" in text or bool(phrases("price_words").find(text))
-    masses = (
-        ()
-        if of_money or find_delivery(text) is not None
-        else tuple(_least(plain, before if named is not None else ahead))
-    )
+    of_money = bool(find_currencies(text)) or "%" in text or bool(phrases("price_words").find(plain))
+    apart = of_money or find_delivery(text) is not None
+    spoken = any(one.masses for one in (before if named is not None else ahead))
+    masses = () if apart else tuple(_least(plain, spoken=spoken))
     counted = _times(plain) if not of_money or phrases("lead_topic").find(plain) else []
     bare = _bare(plain, ahead) if not counted and not masses and named is not None else None
     leads = tuple(dict.fromkeys([lead for lead, _, _ in counted] + ([bare[0]] if bare is not None else [])))
     stock, no_stock = _stock(plain)
-    left = _left(plain, counted, bare, masses)
+    how = _how_told(text, plain, masses, bare is not None, spoken=spoken)
+    masses = () if how.other_weight else masses
+    otherwise = not of_money and named is not None and _is_otherwise(text)
+    # Without words for deliveries, how often boards are made is no time of theirs.
+    rare = named is not None and not leads and bool(joined("made_so.rarely").find(plain)) and _names_a_time(plain)
+    read = how.least if masses else how.lead or (tells_its_time(plain) and not how.figures_left)
+    boards = piece.boards if but is None else SomeBoards(beside="others", told=(but,))
+    if boards is None and read and not masses and _is_one_lead(leads) and not phrases("not_lead").find(piece.clause):
+        boards = _of_a_form(text)
     return TermsOfSome(
-        piece.boards,
+        boards,
         (*leads, *stock),
         masses,
         piece.text,
-        speaks_of_time=not of_money and not leads and counts_time(plain),
+        speaks_of_time=not of_money and ((not leads and _may_count(plain, piece, ahead)) or otherwise or rare),
         to_order=not leads and (no_stock or bool(joined("made_so.to_order").find(text))),
+        speaks_of_least=bool(ahead) and ahead[-1].of_least and not ahead[-1].of_lead and tells_figure(piece.text),
         no_minimum=bool(phrases("no_minimum").find(text)),
-        read=not (left or no_stock) and _is_plain(text, piece.boards),
+        read=read and not (no_stock or otherwise or rare) and _is_plain(text, boards),
     )
+
+
+def _of_a_form(text: str) -> SomeBoards | None:
+    """The sheets of 'sheets take 6 weeks': some boards of all. What stands between commas is told apart by its ways."""
+    found = phrases("forms_named").find(text)
+    forms = {match.value for match in found}
+    # The 'les' of 'les feuilles' is 'per' elsewhere.
+    begins = bool(found) and not rest_of(text[: found[0].start], (), "made_so.boards", "articles")
+    alone = len(forms) == 1 and (begins or forms <= ways_named(text)) and COMMA.search(text) is None
+    return SomeBoards(form=forms.pop()) if alone else None
+
+
+def _is_one_lead(leads: tuple[LeadTime, ...]) -> bool:
+    """Days without more may be those of payment: 'sheets 25 days after order'."""
+    return len({lead.days for lead in leads}) == 1 and lead_unit(leads[0].words) is not LeadUnit.DAY
+
+
+def _how_told(text: str, plain: str, masses: tuple[Mass, ...], bare: bool, *, spoken: bool) -> Plain:
+    """How the words of a piece tell its times and weights, with one sign for the words of its boards."""
+    told = times_in_figures(_with_sign(text, plain))
+    if bare:
+        told = in_figures(told)
+        spans = [match.span() for match in _COUNT.finditer(told)]
+    else:
+        spans = [(start, end) for _, start, end in times_in(told)]
+    return told_plainly(told, spans, [mass.words for mass in masses], repeats=spoken)
+
+
+def _with_sign(text: str, plain: str) -> str:
+    """The sign for boards where their words were taken out of a text."""
+    signs = [" " if sign == " " else BOARDS if sign != left else sign for sign, left in zip(text, plain, strict=True)]
+    return re.sub(rf"{BOARDS}+(?:[ .,/&-]*{BOARDS}+)*", f" {BOARDS} ", "".join(signs))
+
+
+def _is_otherwise(text: str) -> bool:
+    """'GD2 twice as long', 'GD2 2 weeks longer', 'GD2 is out of stock until May': the time of all is not theirs."""
+    later = any(match.value == "later" for match in phrases("not_lead").find(text))
+    return later or bool(joined("made_so.otherwise", "none_left").find(text))
+
+
+def _may_count(plain: str, piece: Piece, ahead: list[TermsOfSome]) -> bool:
+    """A time that is not read, or the '18' of 'lead time 4 weeks, SBS 18'."""
+    return counts_time(plain) or (any(one.leads for one in ahead) and tells_figure(piece.text))
+
+
+def _names_a_time(plain: str) -> bool:
+    units = (match.value for match in lead_phrases().find(plain))
+    return counts_time(plain) or any(unit in ("day", "working_day", "week", "month") for unit in units)
 
 
 def _is_plain(text: str, boards: SomeBoards | None) -> bool:
@@ -145,58 +201,40 @@ def _stock(plain: str) -> tuple[tuple[LeadTime, ...], bool]:
 
 
 def _bare(plain: str, ahead: list[TermsOfSome]) -> tuple[LeadTime, str] | None:
-    """The '6' of 'Lead time 4 weeks, except weights from 400 g/m², which need 6'."""
+    """The '6' of 'Lead time 4 weeks, except weights from 400 g/m², which need 6'; the '18' of '4 weeks, SBS 18' may be
+    a caliper."""
     units = {unit for one in ahead for lead in one.leads if (unit := lead_unit(lead.words)) is not None}
     counts = _COUNT.findall(in_figures(plain))
     if len(units) != 1 or len(counts) != 1:
         return None
     low, high = counts[0][0], counts[0][1] or counts[0][0]
+    led = any(phrases(section).find(plain) for section in ("takes_time", "within_a_time", "made_so"))
+    if not led and int(high) > _THINNEST:
+        return None
     (unit,) = units
     days = [calendar_days(Decimal(count), unit) for count in (low, high)]
     return (LeadTime(days[0], days[1], plain.strip()), low) if days[0] <= days[1] else None
 
 
+_THINNEST = 9
+"""Points of the thinnest board that is common (our choice): a lower figure behind a board's name is no caliper."""
 _COUNT = re.compile(r"(?<![\d.,/\w])(\d{1,2})(?:\s*[-–]\s*(\d{1,2}))?(?![\w/%]|[.,]\d)")
 
 
-def _least(plain: str, ahead: list[TermsOfSome]) -> Iterator[Mass]:
+def _least(plain: str, *, spoken: bool) -> Iterator[Mass]:
     """The weights that it tells of orders, in its own words or in those of what stands before."""
-    spoken = any(one.masses for one in ahead) or any(phrases(section).find(plain) for section in _OF_LEASTS)
+    spoken = spoken or any(phrases(section).find(plain) for section in _OF_LEASTS)
     yield from find_masses(plain) if spoken else ()
 
 
 _OF_LEASTS = ("minimum", "minimum_at_first", "at_least", "orders_refused", "order_words")
-_KNOWN = (
-    *AROUND, *_OF_LEASTS[1:], "no_minimum", "made_so", "from_stock.any", "kept_in_stock", "weight_words", "only_these",
-    "excepted", "exceptions", "all_goods", "and_words", "range", "board_nouns",
-)  # fmt: skip
-
-
-def _left(plain: str, counted: list[tuple[LeadTime, int, int]], bare: tuple[LeadTime, str] | None,
-    masses: tuple[Mass, ...]) -> str:  # fmt: skip
-    """What is left without the times, the weights and all words that are understood."""
-    told = times_in_figures(plain)
-    told = blanked(told, ((start, end) for _, start, end in counted))
-    for mass in masses:
-        told = told.replace(mass.words, " ", 1)
-    told = _COUNT.sub(" ", in_figures(told), count=1) if bare is not None else told
-    rest = " ".join(word for word in rest_of(told, (), *_KNOWN).split() if not _is_of_boards(word))
-    return "" if not any(map(str.isdigit, rest)) and goes_without_saying(rest) else rest
-
-
-def _is_of_boards(word: str) -> bool:
-    roles = header_roles(word.strip(".,:;()")) if word.strip(".,:;()").isalpha() else ()
-    return bool(roles) and roles[0].role in _BOARDS
-
-
-_BOARDS = (Role.CALIPER, Role.WEIGHT, Role.PRODUCT, Role.GRADE, Role.ITEM, Role.SHEET_SIZE)
 
 
 def _own_parts(text: str, *, in_turn: bool) -> Iterator[str]:
     """Those that are of no other topic than how long boards take and how much of them is sold. `in_turn`: it goes on
     with lead times, where '6 weeks hold for these' is one too."""
     for part in COMMA.split(told_of_orders(text)):
-        others = [match for match in phrases("not_lead").find(part) if match.value != "how"]
+        others = [match for match in phrases("not_lead").find(part) if match.value not in ("how", "later")]
         others += phrases("valid").find(part) if not in_turn else []
         # The 'held' of 'held in stock' is of no price.
         others = outside(others, joined("from_stock.any", "kept_in_stock").find(part))

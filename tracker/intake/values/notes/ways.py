@@ -127,9 +127,18 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
                 said = f"{led_to} {said}"
             # 'Payment: rolls 4 weeks, sheets 8 weeks' counts other weeks than those of a lead time, all of it.
             strange = strange or not (own or _kinds(said) or _is_of_ways_alone(said))
-            told = _kinds(said)
+            told = _kinds(said) or (_LEAD if ways and _counts_a_lead(said) else frozenset())
             of_lead = told != {"lead"} or bool(phrases("lead_topic").find(said))
             yield TermOfWay(said, ways, told if of_lead or not paid else frozenset(), number)
+
+
+_LEAD = frozenset({"lead"})
+
+
+def _counts_a_lead(said: str) -> bool:
+    """The 'now 4 weeks for' of 'now 4 weeks for rolls, 6 weeks for sheets' is a time as well as the other."""
+    counted = counts_time(said) and counts_plain_days(said) is None
+    return counted and not any(phrases(section).find(said) for section in ("not_lead", "price_words"))
 
 
 def _labels_another(clause: str) -> bool:

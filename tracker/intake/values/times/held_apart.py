@@ -3,6 +3,7 @@
 
 import re
 
+from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.freight.charges import find_charges
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
@@ -46,6 +47,14 @@ def may_be_of_another(clause: str) -> bool:
     if not ahead.rstrip().endswith(",") or not _names_another(ahead):
         return False
     return bool(phrases("held_apart").find(ahead)) or any(charge.amounts for charge in find_charges(ahead))
+
+
+def labelled_of_some(clause: str, speaks: list[Found[str]], ends: list[Found[str]]) -> bool:
+    """'Valid: stock items to 18 December 2026': how long the others hold is not told."""
+    held = next((match for match in speaks if clause[match.end :].lstrip().startswith(":")), None)
+    end = next((match for match in ends if held is not None and match.start > held.end), None)
+    between = clause[held.end : end.start] if held is not None and end is not None else ""
+    return any(phrases(section).find(between) for section in ("from_stock", "forms_named")) or names_grade(between)
 
 
 def _names_another(words: str) -> bool:

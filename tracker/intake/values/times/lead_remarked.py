@@ -84,6 +84,9 @@ def without_this_line(text: str) -> str:
 def _behind_words(part: str) -> LeadTime | None:
     """'this one runs 6 weeks', 'dauert 6 Wochen'."""
     topics = phrases("takes_time").find(times_in_figures(part))
+    if topics and phrases("may_be").find(times_in_figures(part)[: topics[-1].start]):
+        # 'First orders may take 8 weeks'.
+        return None
     return lead_text(times_in_figures(part)[topics[-1].end :].strip(" :")) if topics else None
 
 

@@ -93,7 +93,8 @@ def _leaves_unread(clause: str) -> bool:
     condition: 'Delivery confirmation, 2 days', 'If it is in our shed, lead time 3 days'."""
     if not lead_topics(clause) or not _counts_time(clause):
         return False
-    if any(_adds_a_time(part) for part in _TERMS.split(clause)):
+    if any(_adds_a_time(part) for part in _TERMS.split(clause)) or phrases("none_left").find(clause):
+        # 'Usual lead time 4 weeks, at present the mill is sold out until May'.
         return True
     # Which boards have another time is told elsewhere.
     clause = _before_exceptions(clause)

@@ -12,7 +12,7 @@ from tracker.intake.values.notes.relatives import without_relatives
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import DateOrder, DateReading, find_dates, ordered
 from tracker.intake.values.times.firm_times import without_firm
-from tracker.intake.values.times.held_apart import may_be_of_another, of_another
+from tracker.intake.values.times.held_apart import labelled_of_some, may_be_of_another, of_another
 from tracker.intake.values.times.held_for import (
     counts_of_orders,
     dates_another_list,
@@ -133,7 +133,7 @@ def _clause(clause: str) -> Validity | None:
     dates = find_dates(clause)
     if of_another(clause, dates) or of_unknown_subject(clause):
         return None
-    if may_be_of_another(clause) or end_in_doubt(clause, dates):
+    if may_be_of_another(clause) or end_in_doubt(clause, dates) or labelled_of_some(clause, speaks, ends):
         return Validity(clause, unread=True)
     after = days_until_end(clause) if not dates else None
     if after is not None:
