@@ -6,11 +6,12 @@ left blank is neither: what it says holds for no other row.
 
 import re
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass, field
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import head_of_words, looks_priced
+from tracker.intake.tables.rows.charge_lines import names_charge, notes_before_charges, states_charge
 from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
@@ -45,12 +46,15 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     rows = tuple(rows)
     priced = frozenset(row for row in rows if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued))
     boards = priced | _without_price(view, [row for row in rows if row not in priced], priced, valued)
+    end = _last_board(view, rows, boards)
+    boards |= _charges_among(view, [row for row in rows if row < end and row not in boards])
     for row in rows:
         if row not in boards or _goes_on_with_notes(view, row, pending, last):
             pending.append(row)
             continue
         notes = [other for other in pending if last is not None and _is_footnote(view, other, headings)]
         body.notes += notes
+        body.notes += notes_before_charges(view, [other for other in pending if end < other and other not in notes])
         heading = [other for other in pending if other not in notes]
         headings = Headings(tuple(words_of(view, heading)), headings) if heading else headings
         pending = []
@@ -58,6 +62,17 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
         last = row
     body.after = pending
     return body
+
+
+def _last_board(view: View, rows: Sequence[int], boards: Collection[int]) -> int:
+    """The last row of figures that is no charge; -1 where there is none."""
+    return next((row for row in reversed(rows) if row in boards and not names_charge(view.rows[row])), -1)
+
+
+def _charges_among(view: View, rows: Iterable[int]) -> frozenset[int]:
+    """Rows of charges above some of the boards, 'Energy surcharge | 3.5 %' between two grades: no sub-heading of what
+    follows."""
+    return frozenset(row for row in rows if states_charge(view.rows[row]))
 
 
 _FOOTNOTE = re.compile(r"\s*(?:[*†‡]+\)?|\*?\)|[¹²³⁴])\s*\S")
@@ -96,7 +111,7 @@ def _goes_on_with_notes(view: View, row: int, pending: Sequence[int], last: int 
 
 def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:
     """Something stands in a price column, beside or instead of what describes the board."""
-    if len(cells) == 1 and _is_a_sentence(next(iter(cells.values()))):
+    if len(cells) == 1 and (_is_a_sentence(next(iter(cells.values()))) or states_charge(cells)):
         return False
     priced = [cells[column] for column in valued if column in cells and not cells[column].text.rstrip().endswith(":")]
     if any(looks_priced(cell) for cell in priced):
