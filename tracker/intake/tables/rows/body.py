@@ -11,13 +11,20 @@ from dataclasses import dataclass, field
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import head_of_words, looks_priced
-from tracker.intake.tables.rows.charge_lines import names_charge, notes_before_charges, states_charge
+from tracker.intake.tables.rows.charge_lines import (
+    charges_among,
+    names_charge,
+    notes_before_charges,
+    rows_added,
+    states_charge,
+)
 from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.boards.boards_named import names_measure
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.firms.company import labelled_company
+from tracker.intake.values.freight.additions_below import leads_to_additions
 from tracker.intake.values.heads.roles import MEASURES
 from tracker.intake.values.prices.money import price_unit
 
@@ -47,7 +54,7 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     priced = frozenset(row for row in rows if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued))
     boards = priced | _without_price(view, [row for row in rows if row not in priced], priced, valued)
     end = _last_board(view, rows, boards)
-    boards |= _charges_among(view, [row for row in rows if row < end and row not in boards])
+    boards |= charges_among(view, [row for row in rows if row not in boards], boards, end)
     for row in rows:
         if row not in boards or _goes_on_with_notes(view, row, pending, last):
             pending.append(row)
@@ -66,13 +73,9 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
 
 def _last_board(view: View, rows: Sequence[int], boards: Collection[int]) -> int:
     """The last row of figures that is no charge; -1 where there is none."""
-    return next((row for row in reversed(rows) if row in boards and not names_charge(view.rows[row])), -1)
-
-
-def _charges_among(view: View, rows: Iterable[int]) -> frozenset[int]:
-    """Rows of charges above some of the boards, 'Energy surcharge | 3.5 %' between two grades: no sub-heading of what
-    follows."""
-    return frozenset(row for row in rows if states_charge(view.rows[row]))
+    added = rows_added(view, rows)
+    own = (row for row in reversed(rows) if row in boards and row not in added)
+    return next((row for row in own if not names_charge(view.rows[row])), -1)
 
 
 _FOOTNOTE = re.compile(r"\s*(?:[*†‡]+\)?|\*?\)|[¹²³⁴])\s*\S")
@@ -83,7 +86,8 @@ def _is_footnote(view: View, row: int, headings: Headings | None) -> bool:
     first, *others = view.rows[row].values()
     if others or _FOOTNOTE.match(first.text) is None:
         return False
-    return not (_is_set_off(first.text) or _heads_like_others(first.text, headings))
+    heads = leads_to_additions(first.text) or _is_set_off(first.text) or _heads_like_others(first.text, headings)
+    return not heads
 
 
 def _is_set_off(text: str) -> bool:
