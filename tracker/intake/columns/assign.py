@@ -65,6 +65,7 @@ from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headerless.headless import says_price
 from tracker.intake.tables.headers.heads import PRICE_ROLES
 from tracker.intake.tables.headers.periods import of_shipment, without_periods
+from tracker.intake.tables.rows.charge_lines import cell_of_board
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.changes.totals import is_total
@@ -77,8 +78,7 @@ from tracker.intake.words.lists import phrases
 _SAMPLE = 60
 _LEAST_FIT = 0.3
 _ORDERS = 0.6
-_MOSTLY = 0.8
-_PLAINLY = 0.8
+_MOSTLY = _PLAINLY = 0.8
 
 
 def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
@@ -170,7 +170,7 @@ def _sample(table: Table, index: int) -> list[Cell]:
     step = max(1, len(table.rows) // (4 * _SAMPLE))
     seen: dict[str, Cell] = {}
     for row in table.rows[::step]:
-        cell = table.view.rows[row.index].get(index)
+        cell = cell_of_board(table.view.rows[row.index], index)
         if cell is not None:
             seen.setdefault(cell.text, cell)
             if len(seen) >= _SAMPLE:

@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from decimal import Decimal
 
 from tracker.intake.grid import Cell
+from tracker.intake.values.figures.formats import format_words, unit_of_format
 from tracker.intake.values.figures.numbers import number_readings
 
 __all__ = ["figure_of", "figures_by_row", "is_figure", "sure_figure"]
@@ -34,3 +35,14 @@ def _numbers(cell: Cell) -> list[Decimal]:
     if isinstance(cell.value, Decimal):
         return [cell.value]
     return [reading.value for reading in number_readings(cell.text)] if isinstance(cell.value, str) else []
+
+
+def as_formatted(cell: Cell) -> str:
+    """A figure with what its format alone shows: 0.035 as '3.5 %', 2.35 as '2.35 $/cwt'; any other cell's text."""
+    if not isinstance(cell.value, Decimal) or cell.number_format in ("", "General"):
+        return cell.text.strip()
+    if "%" in cell.number_format:
+        return f"{(cell.value * 100).normalize():f} %"
+    unit = unit_of_format(cell.number_format)
+    words = format_words(cell.number_format) if unit is not None and unit.currency is not None else ""
+    return f"{cell.text.strip()} {words}" if words and words not in cell.text else cell.text.strip()

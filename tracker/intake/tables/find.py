@@ -26,6 +26,7 @@ from tracker.intake.tables.parts.bands import bands_of
 from tracker.intake.tables.parts.segments import segments_of
 from tracker.intake.tables.parts.words_between import by_table, parted, taken_by_tables
 from tracker.intake.tables.rows.body import Body, body_of
+from tracker.intake.tables.rows.charge_lines import charges_apart
 from tracker.intake.tables.rows.group_lines import leads_to_groups
 from tracker.intake.tables.rows.keyed_lines import with_measures_written_out
 from tracker.intake.tables.rows.limits_on_two_rows import with_limits_on_one_row
@@ -115,8 +116,7 @@ def _upright_tables(band: View) -> SheetTables:
     zones = _zones_with_figures(band)
     if not zones:
         return headless_tables(band)
-    first = [row for row in band.order if row < zones[0].top]
-    above = part_of(band, first)
+    above = part_of(band, first := [row for row in band.order if row < zones[0].top])
     spoken = len(priced_rows(above)) >= _SEVERAL
     if spoken and describes_board_whole(band.rows[zones[0].main].values()):
         # '28 pt chipboard, 97 lb/MSF | waiting on mill' is one more row of a letter, and heads nothing.
@@ -126,7 +126,9 @@ def _upright_tables(band: View) -> SheetTables:
     for place, zone in enumerate(zones):
         end = zones[place + 1].top if place + 1 < len(zones) else None
         rows = [row for row in band.order if row > zone.bottom and (end is None or row < end)]
-        found, after = _zone_tables(band, zone, rows)
+        apart = charges_apart(band, rows) if place and end is None else []
+        found, after = _zone_tables(band, zone, [row for row in rows if row not in apart])
+        after += apart
         tables.extend(found)
         rest = taken_by_tables(band, found, after) if end is not None or closed else after
         closed = closed or rest != after

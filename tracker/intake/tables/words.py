@@ -5,7 +5,8 @@ from collections.abc import Iterable
 from datetime import date, datetime
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.figures import is_figure
+from tracker.intake.tables.additions import with_additions
+from tracker.intake.tables.figures import as_formatted, is_figure
 from tracker.intake.tables.headers.heads import head_of
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
@@ -23,10 +24,7 @@ from tracker.intake.words.lists import phrases
 
 def words_of(view: View, rows: Iterable[int]) -> list[Words]:
     """Everything that some rows say, in order."""
-    found: list[Words] = []
-    for row in rows:
-        found.extend(row_words(view, row))
-    return found
+    return list(with_additions(row_words(view, row) for row in rows))
 
 
 def row_words(view: View, row: int) -> list[Words]:
@@ -140,12 +138,12 @@ _CODE = re.compile(r"[^\W\d]{1,4}\d{1,3}")
 
 
 def shown(cell: Cell) -> str:
-    """The cell's text; a true date is written so that it can be read one way only."""
+    """The cell's text, a figure with what its format says; a true date is written so that it is read one way only."""
     if isinstance(cell.value, datetime):
         return cell.value.date().isoformat()
     if isinstance(cell.value, date):
         return cell.value.isoformat()
-    return _worded(cell.text.strip())
+    return _worded(as_formatted(cell))
 
 
 def _worded(text: str) -> str:

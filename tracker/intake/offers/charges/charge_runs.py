@@ -5,6 +5,7 @@ from dataclasses import dataclass, field, replace
 
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.tables.table import Headings, Words
+from tracker.intake.values.freight.charge_names import same_charge
 from tracker.intake.values.freight.charges import ChargeWords
 
 _SEVERAL = 2
@@ -12,10 +13,12 @@ _SEVERAL = 2
 
 @dataclass(frozen=True, slots=True)
 class ChargeRow:
-    """What one row says, and the charge that its figures give, where that is one."""
+    """What one row says, and the charge that its figures give, where that is one. `everybodys`: it says, or a line
+    above it does, that it is of all boards."""
 
     words: Words | None
     charge: Said[ChargeWords] | None
+    everybodys: bool = False
 
 
 @dataclass(slots=True)
@@ -73,6 +76,9 @@ class ChargeRuns:
 
         In the midst of the boards it is open of which: what they come to is not known of any.
         """
+        everybodys = self._everybodys()
+        yield from everybodys
+        self._runs = [replace(run, rows=left) for run in self._runs if (left := _without(run.rows, everybodys))]
         scattered = self._are_scattered()
         for run in self._runs:
             if scattered and run.boards:
@@ -92,8 +98,26 @@ class ChargeRuns:
                 found[board] = (*found.get(board, ()), *own)
         return found
 
+    def _everybodys(self) -> list[ChargeRow]:
+        """Those that are said to be of all boards, unless each of several groups has one: 'Energy, all sizes'."""
+        told = [row for run in self._runs for row in run.rows]
+        return [
+            row for row in told if row.everybodys and not any(_same(row, other) for other in told if other is not row)
+        ]
+
     def _are_scattered(self) -> bool:
         return sum(bool(run.boards) for run in self._runs) >= _SEVERAL
+
+
+def _without(rows: list[ChargeRow], others: list[ChargeRow]) -> list[ChargeRow]:
+    return [row for row in rows if not any(row is other for other in others)]
+
+
+def _same(one: ChargeRow, other: ChargeRow) -> bool:
+    if one.charge is None or other.charge is None:
+        return False
+    charge, another = one.charge.value, other.charge.value
+    return charge.kind is another.kind and same_charge(charge.kind, charge.label, another.label)
 
 
 def _open(charge: Said[ChargeWords]) -> Said[ChargeWords]:

@@ -209,7 +209,7 @@ def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge, draft: 
     if not (currency and basis):
         return _open(charge)
     lent = own_basis is None and head_basis is None and currency == charge.currency
-    if lent and not may_share_unit(amount, draft.price, freight=charge.freight):
+    if lent and not may_share_unit(amount, draft.price, freight=charge.freight, label=charge.label):
         return _open(charge)
     return Charge(charge.label, amount, currency, basis, charge.freight)
 
@@ -285,7 +285,7 @@ def _stated(words: ChargeWords, facts: FileFacts, draft: Draft) -> Charge | None
     own = _currency(words.currency, currency)
     basis = _basis(words.basis, of_price if words.as_price else None, facts)
     lent = words.as_price and words.basis is None
-    if lent and not may_share_unit(readings[0].value, draft.price, freight=freight):
+    if lent and not may_share_unit(readings[0].value, draft.price, freight=freight, label=words.label):
         return _open(charge)
     if own and basis:
         return Charge(words.label, readings[0].value, own, basis, freight)

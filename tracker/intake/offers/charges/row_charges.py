@@ -10,12 +10,14 @@ from tracker.intake.offers.prices.price_cell import is_price
 from tracker.intake.offers.rows.row_labels import charge_of_label, names_board
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.values.boards.grade import find_grade
-from tracker.intake.values.figures.numbers import NumberReading
+from tracker.intake.values.figures.numbers import NumberReading, number_readings, percent
 from tracker.intake.values.freight.charge_names import ChargeKind
+from tracker.intake.values.freight.charge_parts import is_optional
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.freight_to_buyer import freight_to_buyer
 from tracker.intake.values.freight.relieved_charges import within_price
 from tracker.intake.values.notes.ways import ways_named
+from tracker.intake.values.orders.small_orders import signs_of_small, size_of_small
 from tracker.intake.values.prices.money import price_text, price_unit
 from tracker.intake.words.lists import phrases
 
@@ -24,23 +26,28 @@ LARGEST_PERCENTAGE = 15
 _LEAST_PERCENTAGE = Decimal("0.2")
 
 
-def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
+def charge_of_row(label: Cell, figures: Sequence[Cell], head: ChargeWords | None = None) -> ChargeWords | None:
     """The charge that a row's label names and its figures under the prices give; None where it holds for some only.
 
     It is in the prices' currency and per their unit, unless a figure says its own ('2.5 %', '62 USD/ST'). It has no
     amounts where the figures differ from one price to the next, or may as well be per cent: then only its being there
-    is certain.
+    is certain. `head`: what the line above makes of a label that is no known charge.
     """
-    head = charge_of_label(label.text)
+    head = head or charge_of_label(label.text)
     charged = [cell for cell in figures if any(map(str.isdigit, cell.text))]
     if head is None or not charged or phrases("not_charge").find(label.text) or find_grade(label.text) is not None:
         return None
-    if within_price(label.text):
+    if within_price(label.text) or is_optional(label.text) or _of_small_orders(label.text):
         return None
     rates = {_rate(cell, head) for cell in charged}
     rate = rates.pop() if len(rates) == 1 else None
     # 'Fracht frei Empfänger ab 5 t' is a term, where no money stands beside it.
     return rate or (ChargeWords(head.kind, head.label) if freight_to_buyer(label.text) is None else None)
+
+
+def _of_small_orders(label: str) -> bool:
+    """'Mindermengenzuschlag', 'Surcharge below 5 t'."""
+    return bool(signs_of_small(label)) or size_of_small(label) is not None
 
 
 def charge_told_beside(cells: Mapping[int, Cell], label: Cell, priced: Collection[int]) -> ChargeWords | None:
@@ -62,18 +69,24 @@ def charge_told_beside(cells: Mapping[int, Cell], label: Cell, priced: Collectio
 _CELLS = 3
 
 
-def is_of_all_prices(cells: Mapping[int, Cell], label: Cell, prices: Sequence[PriceColumn], apart: bool) -> bool:
+def is_of_all_prices(
+    cells: Mapping[int, Cell], label: Cell, prices: Sequence[PriceColumn], *, apart: bool, added: bool = False
+) -> bool:
     """Whether an amount right behind its name, in the first of several price columns and none of the others, is that of
-    every price: 'Energy surcharge, all grades | £38'; what stands `apart` from the boards, below a gap or a heading of
-    its own; and energy with a unit of its own, '£38 per tonne' below bare prices. Freight and sheeting may be for the
-    board ex works, or for the sheets, alone; so may anything where the heads name forms, ways or order sizes."""
+    every price: 'Energy surcharge, all grades | £38'; what a line above says is `added` to them; what stands `apart`
+    from the boards, below a gap or a heading of its own; and energy with a unit of its own, '£38 per tonne' or '3 %'
+    below bare prices. Freight and sheeting may be for the board ex works, or for the sheets, alone; so may anything
+    where the heads name forms, ways or order sizes."""
     below = [cells[index] for index in sorted({price.index for price in prices}) if index in cells]
     if len(below) != 1 or below[0].column != label.column + 1 or names_board(below[0].text):
         return False
+    if added:
+        return True
     said, charge = price_text(below[0].text), charge_of_label(label.text)
     if charge is None or charge.kind in (ChargeKind.FREIGHT, ChargeKind.SHEETING) or _differ_in_order(prices):
         return charge is not None and bool(phrases("all_of_them").find(label.text))
-    per_unit = charge.kind is ChargeKind.ENERGY and said is not None and said.basis is not None
+    own_unit = _is_percent(below[0].text) or (said is not None and said.basis is not None)
+    per_unit = charge.kind is ChargeKind.ENERGY and own_unit
     return apart or per_unit or bool(phrases("all_of_them").find(label.text))
 
 
@@ -132,19 +145,34 @@ def with_unit_beside(cells: Mapping[int, Cell], index: int, priced: Collection[i
 def _rate(cell: Cell, head: ChargeWords) -> ChargeWords | None:
     """What one figure says the charge comes to; None where that is not certain."""
     if not isinstance(cell.value, Decimal):
-        said = next(iter(find_charges(f"{head.label} {cell.text}")), None)
-        return said or (_amount_of(cell.text, head) if head.kind is ChargeKind.OTHER else None)
+        return _rate_in_words(cell.text, head)
     by_format = "%" in cell.number_format
-    percent = head.percent or by_format
+    share = head.percent or by_format
     amount = cell.value * 100 if by_format else cell.value
-    if not (percent or _is_money(amount, head)):
+    if not (share or _is_money(amount, head)):
         return None
     readings = (NumberReading(amount),)
-    return ChargeWords(head.kind, head.label, readings, head.currency, head.basis, percent, as_price=not percent)
+    return ChargeWords(head.kind, head.label, readings, head.currency, head.basis, share, as_price=not share)
+
+
+def _rate_in_words(text: str, head: ChargeWords) -> ChargeWords | None:
+    readings = number_readings(text)
+    if readings:
+        # '2.35' as a text is in the price's unit as a number is.
+        money = all(_is_money(reading.value, head) for reading in readings)
+        return replace(head, amounts=readings, as_price=not head.percent) if head.percent or money else None
+    said = next(iter(find_charges(f"{head.label} {text}")), None)
+    if said is not None and said.amounts and not said.percent and said.basis is None:
+        # '$2.35' below prices per cwt, as 2.35 with a dollar's format.
+        return replace(said, basis=head.basis, as_price=head.basis is None)
+    return said or (_amount_of(text, head) if head.kind is ChargeKind.OTHER else None)
 
 
 def _amount_of(text: str, head: ChargeWords) -> ChargeWords | None:
-    """The amount under a name that is no known charge: '0.35/CWT' beside '+ moisture-proof wrap'."""
+    """The amount under a name that is no known charge: '0.35/CWT' or '2 %' beside '+ moisture-proof wrap'."""
+    shares = percent(text)
+    if shares:
+        return replace(head, amounts=shares, percent=True)
     price = price_text(text)
     if price is None or len(price.amounts) != 1 or price.rest or price.basis is None:
         return None

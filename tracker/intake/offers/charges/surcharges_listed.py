@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from itertools import chain, combinations
+from itertools import combinations
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.charges.row_charges import has_figure
@@ -10,6 +10,7 @@ from tracker.intake.offers.rows.row_labels import charge_of_label, names_board
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.headers.heads import head_text
 from tracker.intake.tables.table import Words
+from tracker.intake.values.freight.additions_below import leads_to_additions, says_no_more_than_that
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.notes.statements import statements
@@ -73,7 +74,8 @@ def _title(read: ReadTable) -> str:
 def _is_on_all(title: str) -> bool:
     """'Added to every price above': what the rows below name comes on top. 'All prices' adds nothing."""
     sections = ("all_of_them", "price_words", "adds_to_prices")
-    return all(phrases(section).find(title) for section in sections) and _says_no_more(title)
+    on_all = all(phrases(section).find(title) for section in sections) and says_no_more_than_that(title)
+    return on_all or leads_to_additions(title)
 
 
 def _is_of_surcharges(title: str) -> bool:
@@ -81,17 +83,7 @@ def _is_of_surcharges(title: str) -> bool:
     named = charges_named(title)
     if not named or any(found.value != ChargeKind.OTHER for found in named) or any(map(str.isdigit, title)):
         return False
-    return _says_no_more(title)
-
-
-def _says_no_more(title: str) -> bool:
-    left = list(title)
-    for found in chain.from_iterable(phrases(section).find(title) for section in _SAYING_NO_MORE):
-        left[found.start : found.end] = " " * (found.end - found.start)
-    return not any(map(str.isalpha, "".join(left)))
-
-
-_SAYING_NO_MORE = ("charges", "charge_filler", "all_of_them", "price_words", "every_board", "adds_to_prices")
+    return says_no_more_than_that(title)
 
 
 def _in_words(cells: dict[int, Cell], read: ReadTable) -> tuple[Cell | None, str]:

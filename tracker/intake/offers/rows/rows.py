@@ -6,16 +6,10 @@ from dataclasses import dataclass
 from tracker.intake.columns.column import Column, Columns, Kind
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.written_once import BOARD, says_same, written_once
-from tracker.intake.offers.charges.charge_runs import ChargeRow, ChargeRuns
+from tracker.intake.offers.charges.charge_lines import named_below
+from tracker.intake.offers.charges.charge_rows import ChargeRows, said_in
 from tracker.intake.offers.charges.optional_rows import below_optional
-from tracker.intake.offers.charges.row_charges import (
-    charge_of_row,
-    charge_told_beside,
-    has_figure,
-    is_of_all_prices,
-    says_unit_of_charge,
-    with_unit_beside,
-)
+from tracker.intake.offers.charges.row_charges import says_unit_of_charge
 from tracker.intake.offers.notes.asides import begin_a_group
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.rows.lookalikes import Lookalikes
@@ -95,7 +89,7 @@ class Rows:
         self.charges: list[Said[Statement]] = []
         self.charges_of: dict[int, list[Said[ChargeWords]]] = {}
         self.charges_below: Mapping[int, tuple[Said[ChargeWords], ...]] = {}
-        self._runs = ChargeRuns()
+        self._charges = ChargeRows(table.view.sheet, columns)
         self._headings: Headings | None = None
         self._own: dict[frozenset[int], frozenset[int]] = {}
         self._gone_over = False
@@ -106,8 +100,8 @@ class Rows:
             pass
 
     def __iter__(self) -> Iterator[WholeRow]:
-        self.passed, self.stated, self.stated_of, self.leads, self.charges, self.charges_of = {}, [], {}, {}, [], {}
-        self._runs, self._headings = ChargeRuns(), None
+        self.passed, self.stated, self.stated_of, self.leads, self.charges = {}, [], {}, {}, []
+        self._charges, self._headings = ChargeRows(self._table.view.sheet, self._columns), None
         held: dict[int, Cell] = {}
         above: dict[int, Cell] = {}
         headings: Headings | None = None
@@ -123,14 +117,14 @@ class Rows:
             cells = self._with_merged_prices(row.index, cells)
             whole = self._filled_in(row, cells, held)
             held = {index: whole[index] for index in self._once if index in whole}
-            self._runs.take_board(row.index, headings)
+            self._charges.take_board(row.index, headings)
             own = frozenset(cells)
             # Rows with cells in the same columns share what tells which these are.
             yield WholeRow(row, whole, self._own.setdefault(own, own), doubt)
-        for charged in self._runs.of_all():
+        for charged in self._charges.of_all():
             self.stated.extend((charged.words,) if charged.words is not None else ())
             self.charges.extend((charged.charge,) if charged.charge is not None else ())
-        self.charges_below = self._runs.of_boards()
+        self.charges_below, self.charges_of = self._charges.of_boards(), self._charges.of_columns
         self._gone_over = True
 
     def _with_merged_prices(self, row: int, cells: dict[int, Cell]) -> dict[int, Cell]:
@@ -201,11 +195,9 @@ class Rows:
         if offering is Offering.DOUBTFUL:
             return "", f"“{label.text.strip()}” may be what nobody offers"
         if (extras := below_optional(row.headings)) and not self._may_be_board(cells, label):
-            self.charges.append(Said(OptionalCharge(f"{_said(cells, label)} ({extras})"), at(label), extras))
+            self.charges.append(Said(OptionalCharge(f"{said_in(cells, label)} ({extras})"), at(label), extras))
             return RowKind.CHARGE.value, ""
-        charge = charge_told_beside(cells, label, self._priced)
-        if charge is not None:
-            self._take_charge(row, cells, label, charge)
+        if self._charges.takes_in_line(row, cells, label, self._headings):
             return RowKind.CHARGE.value, ""
         # First, because it settles nearly every row of a long list and costs next to nothing.
         if self._has_board(cells, label):
@@ -218,6 +210,10 @@ class Rows:
             self._take(kind, row, cells, label)
             return kind.value, ""
         above = row.headings.own if row.headings is not None else ()
+        named = named_below(label, row.headings)
+        if named is not None and not self._may_be_board(cells, label):
+            self._state_charge(row, cells, label, named)
+            return RowKind.CHARGE.value, ""
         # 'Wet-strength (CUK only) | 30' among adders is no board beside those at a thousand.
         charged = any(heads_charges(words.text) for words in above) and not self._may_be_board(cells, label)
         return (RowKind.CHARGE.value if charged else ""), ""
@@ -246,31 +242,18 @@ class Rows:
         self._state_terms(row, cells, label, pieces)
 
     def _state_terms(self, row: BodyRow, cells: dict[int, Cell], label: Cell, pieces: tuple[Piece, ...]) -> None:
-        words = Words(self._table.view.sheet, row.index, label, _said(cells, label))
+        words = Words(self._table.view.sheet, row.index, label, said_in(cells, label))
         self.stated.append(words)
         if pieces:
             self.stated_of[words] = pieces
 
-    def _state_charge(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
+    def _state_charge(
+        self, row: BodyRow, cells: dict[int, Cell], label: Cell, named: ChargeWords | None = None
+    ) -> None:
         if pieces := freight_by_column(label, cells, self._offered):
             self._state_terms(row, cells, label, pieces)
-            return
-        words = _said(cells, label)
-        below = [index for index in sorted(self._offered) if index in cells and has_figure(cells[index])]
-        some = 0 < len(below) < len(self._offered)
-        if some and not is_of_all_prices(cells, label, self._columns.prices, row.after_gap):
-            for index in below:
-                own = charge_of_row(label, [with_unit_beside(cells, index, self._priced)])
-                if own is not None:
-                    self.charges_of.setdefault(index, []).append(Said(own, at(label), words))
-            return
-        figures = [with_unit_beside(cells, index, self._priced) for index in sorted(self._priced) if index in cells]
-        self._take_charge(row, cells, label, charge_of_row(label, figures))
-
-    def _take_charge(self, row: BodyRow, cells: dict[int, Cell], label: Cell, charge: ChargeWords | None) -> None:
-        words = _said(cells, label)
-        said = None if charge is None else Said(charge, at(label), words)
-        self._runs.take_charge(ChargeRow(Words(self._table.view.sheet, row.index, label, words), said), self._headings)
+        else:
+            self._charges.take(row, cells, label, self._headings, named)
 
     def _has_board(self, cells: dict[int, Cell], label: Cell) -> bool:
         """A caliper, a weight or a grade of its own beside the label; 'per short ton' beside a charge is none, nor are
@@ -291,7 +274,3 @@ class Rows:
 
 def _is_unit(text: str, label: str) -> bool:
     return says_unit_of_charge(text, label) or heads_measures(text)
-
-
-def _said(cells: dict[int, Cell], label: Cell) -> str:
-    return " ".join(cell.text.strip() for _, cell in sorted(cells.items()) if cell is not label or cell.text.strip())

@@ -11,6 +11,7 @@ from tracker.intake.tables.headerless.sentences import parted_offer
 from tracker.intake.tables.headers.heads import AXIS_ROLES, Head, head_of, is_bare_number, looks_priced
 from tracker.intake.tables.headers.letterheads import asks_for_several, is_letterhead
 from tracker.intake.tables.headers.numbered import amounts_told, counted_prices, priced_years, years_in_turn
+from tracker.intake.tables.rows.charge_lines import states_charge
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.caliper import bare_caliper
 from tracker.intake.values.figures.numbers import number_readings
@@ -33,7 +34,7 @@ _OUTRIGHT = 0.9
 def is_header_row(view: View, row: int) -> bool:
     """Whether most of a row's cells name what stands below them, or spread one property of board across."""
     heads = heads_of(view, row)
-    if heads is None or (len(heads) == 2 and _ends_with_an_offer(view, row)):
+    if heads is None or (len(heads) == 2 and _ends_with_an_offer(view, row)) or states_charge(view.rows[row]):
         return False
     named = sum(head.named for head in heads)
     across = _most_across(heads)

@@ -20,6 +20,7 @@ from tracker.intake.tables.headers.heads import Head, head_of, is_bare_number
 from tracker.intake.tables.headers.letterheads import is_letterhead, is_stamped
 from tracker.intake.tables.headers.run_on import runs_on
 from tracker.intake.tables.headers.under_groups import beside_units, under_group
+from tracker.intake.tables.rows.charge_lines import states_charge
 from tracker.intake.tables.rows.group_lines import group_lines
 from tracker.intake.tables.rows.measure_rows import measures_across
 from tracker.intake.tables.table import HeadedColumn, Words
@@ -160,7 +161,7 @@ def _last_row(view: View, main: int) -> int:
 def _continues_header(view: View, main: int, row: int) -> bool:
     """A row of units, brackets, calipers or places right below a header row."""
     heads = heads_of(view, row)
-    if heads is None or _states_terms(list(view.rows[row].values()), heads):
+    if heads is None or _states_terms(list(view.rows[row].values()), heads) or states_charge(view.rows[row]):
         return False
     columns = list(view.rows[row])
     if names_board_and_unit(view, row) and all(view.cell(main, column) is not None for column in columns):

@@ -6,11 +6,18 @@ left blank is neither: what it says holds for no other row.
 
 import re
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass, field
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import head_of_words, looks_priced
+from tracker.intake.tables.rows.charge_lines import (
+    charges_among,
+    names_charge,
+    notes_before_charges,
+    rows_added,
+    states_charge,
+)
 from tracker.intake.tables.rows.closing_words import close, is_closing
 from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
@@ -18,6 +25,7 @@ from tracker.intake.tables.words import words_of
 from tracker.intake.values.boards.boards_named import names_measure
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.firms.company import labelled_company
+from tracker.intake.values.freight.additions_below import leads_to_additions
 from tracker.intake.values.heads.roles import MEASURES
 from tracker.intake.values.prices.money import price_unit
 
@@ -47,12 +55,15 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     rows = tuple(rows)
     priced = frozenset(row for row in rows if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued))
     boards = priced | _without_price(view, [row for row in rows if row not in priced], priced, valued)
+    end = _last_board(view, rows, boards)
+    boards |= charges_among(view, [row for row in rows if row not in boards], boards, end)
     for row in rows:
         if row not in boards or _goes_on_with_notes(view, row, pending, last):
             pending.append(row)
             continue
         notes = [other for other in pending if last is not None and _is_footnote(view, other, headings)]
         body.notes += notes
+        body.notes += notes_before_charges(view, [other for other in pending if end < other and other not in notes])
         closing = [other for other in pending if last is not None and is_closing(view.rows[other].values())]
         lot = close(body.rows, lot, tuple(words_of(view, closing))) if closing else lot
         heading = [other for other in pending if other not in (*notes, *closing)]
@@ -67,6 +78,13 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     return body
 
 
+def _last_board(view: View, rows: Sequence[int], boards: Collection[int]) -> int:
+    """The last row of figures that is no charge; -1 where there is none."""
+    added = rows_added(view, rows)
+    own = (row for row in reversed(rows) if row in boards and row not in added)
+    return next((row for row in own if not names_charge(view.rows[row])), -1)
+
+
 _FOOTNOTE = re.compile(r"\s*(?:[*†‡]+\)?|\*?\)|[¹²³⁴])\s*\S")
 
 
@@ -75,7 +93,8 @@ def _is_footnote(view: View, row: int, headings: Headings | None) -> bool:
     first, *others = view.rows[row].values()
     if others or _FOOTNOTE.match(first.text) is None:
         return False
-    return not (_is_set_off(first.text) or _heads_like_others(first.text, headings))
+    heads = leads_to_additions(first.text) or _is_set_off(first.text) or _heads_like_others(first.text, headings)
+    return not heads
 
 
 def _is_set_off(text: str) -> bool:
@@ -103,7 +122,7 @@ def _goes_on_with_notes(view: View, row: int, pending: Sequence[int], last: int 
 
 def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:
     """Something stands in a price column, beside or instead of what describes the board."""
-    if len(cells) == 1 and _is_a_sentence(next(iter(cells.values()))):
+    if len(cells) == 1 and (_is_a_sentence(next(iter(cells.values()))) or states_charge(cells)):
         return False
     priced = [cells[column] for column in valued if column in cells and not cells[column].text.rstrip().endswith(":")]
     if any(looks_priced(cell) for cell in priced):

@@ -4,17 +4,21 @@
 Freight, energy and all else that the trade has a name for is read by `charges`.
 """
 
+import re
 from collections.abc import Iterator
 
 from tracker.intake.values.boards.boards_meant import boards_meant
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.freight.additions_below import said_as_added, words_beside_amount
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.charge_parts import is_of_some_board
-from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.price_within import plain_price, prices_within
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
 _LONGEST = 60
@@ -28,8 +32,41 @@ def added_on_top(text: str) -> Iterator[ChargeWords]:
     """One charge for each clause that adds such an amount, called by its name or else by the clause; without the amount
     where it is not certain which figure that is."""
     for clause in clauses(text):
-        if _adds_to_prices(clause):
+        entry = said_as_added(clause)
+        if entry is not None and _is_charged(*entry):
+            yield _entry(*entry)
+        elif entry is None and _adds_to_prices(clause):
             yield _read(clause)
+
+
+def _is_charged(name: str, amount: str) -> bool:
+    """Neither tax, nor a discount, nor what a buyer may do without; 'from 5 t' leaves open whether it is."""
+    said = f"{name}: {amount}"
+    conditions = {found.span for found in phrases("charge_conditions").find(said)}
+    charged = all(found.span in conditions for found in phrases("not_charge").find(said))
+    return charged and not any(phrases(section).find(said) for section in ("tax", "reductions", *_OTHERS))
+
+
+def _entry(name: str, amount: str) -> ChargeWords:
+    """A charge below a line that adds it to the prices; without an amount where words beside that are not
+    understood."""
+    known = find_charges(f"{name}: {amount}")
+    if len(known) == 1 and known[0].amounts:
+        return known[0]
+    label = " ".join(name.split())[:_LONGEST].strip()
+    of_some = any(phrases(of).find(name) for of in _OF_SOME) or bool(boards_meant(f"{name} {amount}").spans)
+    if of_some or words_beside_amount(amount):
+        return ChargeWords(ChargeKind.OTHER, label)
+    shares = _SHARE.findall(fold(amount))
+    if len(shares) == 1 and not find_currencies(amount):
+        return ChargeWords(ChargeKind.OTHER, label, number_readings(shares[0]), percent=True)
+    price = plain_price(amount)
+    if price is None or len(price.amounts) != 1 or price.is_range or shares:
+        return ChargeWords(ChargeKind.OTHER, label)
+    return ChargeWords(ChargeKind.OTHER, label, price.amounts, price.currency, price.basis)
+
+
+_SHARE = re.compile(r"(\d+(?:[.,]\d+)?)\s*%")
 
 
 def _adds_to_prices(clause: str) -> bool:
@@ -38,9 +75,13 @@ def _adds_to_prices(clause: str) -> bool:
     says_so = (verbs and phrases("price_words").find(clause)) or _is_invoiced_beside(clause)
     if any(phrases(section).find(clause) for section in _TAKEN_OFF) or any(denied(clause, verb) for verb in verbs):
         return False
+    return figure and bool(says_so) and not _is_known(clause)
+
+
+def _is_known(clause: str) -> bool:
     taxed = any(match.value == "named" for match in phrases("tax").find(clause))
-    known = taxed or charges_named(clause) or tells_costs(clause) or any(phrases(of).find(clause) for of in _OTHERS)
-    return figure and bool(says_so) and not known
+    told = taxed or charges_named(clause) or tells_costs(clause) or any(phrases(of).find(clause) for of in _OTHERS)
+    return bool(told)
 
 
 def _is_invoiced_beside(clause: str) -> bool:

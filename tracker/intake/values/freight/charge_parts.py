@@ -43,8 +43,9 @@ class ClauseParts:
                 parts.charged[-1] += f" {part}"
                 continue
             first = len(parts.charged) == 1 and not parts.optional
-            if first and _leads_to_amount(part) and _names_no_amount(parts.charged[0]):
-                # 'Palletizing is invoiced apart, at $5 per ST'; 'GC1, freight extra, at $1,085/ST' prices board.
+            if first and (_leads_to_amount(part) or _is_share(part)) and _names_no_amount(parts.charged[0]):
+                # 'Palletizing is invoiced apart, at $5 per ST', 'Energy surcharge, 3.5 %'; 'GC1, freight extra, at
+                # $1,085/ST' prices board.
                 parts.charged[-1] += f" {part}"
                 continue
             sized = parts.charged and only_of_small(part) and charges_named(parts.charged[-1])
@@ -55,6 +56,13 @@ class ClauseParts:
             follows = is_optional(part) or (follows and not named)
             (parts.optional if follows else parts.charged).append(part)
         return parts
+
+
+_SHARE = re.compile(r"\d+(?:[.,]\d+)?\s*%")
+
+
+def _is_share(part: str) -> bool:
+    return _SHARE.match(part) is not None and not charges_named(part)
 
 
 def _begins_with_all(part: str) -> bool:

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
+from tracker.intake.values.freight.additions_below import said_as_added
 from tracker.intake.values.freight.amounts_unsure import is_unsure
 from tracker.intake.values.freight.charge_amounts import amount_in, left_beside
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
@@ -92,7 +93,7 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
-    others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders)
+    others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders, said_as_added)
     own = (without_not_included(without_other_goods(clause)) for clause in clauses(text))
     told = (clause for clause in own if not any(tells(clause) for tells in others))
     found = (_if_decided(one, clause) for clause in told for one in _in_clause(without_added(clause)))

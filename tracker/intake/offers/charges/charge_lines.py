@@ -1,0 +1,49 @@
+"""Rows of charges that are read as one would write them in a line, wherever in the row their amount stands."""
+
+from collections.abc import Iterable, Mapping
+
+from tracker.intake.grid import Cell
+from tracker.intake.offers.charges.row_charges import has_figure
+from tracker.intake.offers.rows.row_labels import charge_of_label
+from tracker.intake.tables.rows.charge_lines import in_one_line, names_bare_amount, states_charge
+from tracker.intake.tables.table import Headings
+from tracker.intake.values.freight.added_on_top import added_on_top
+from tracker.intake.values.freight.additions_below import entry_as_added, leads_to_additions
+from tracker.intake.values.freight.charge_names import ChargeKind
+from tracker.intake.values.freight.charges import ChargeWords, find_charges
+
+
+def charge_in_line(
+    cells: Mapping[int, Cell], label: Cell, headed: Iterable[int], headings: Headings | None
+) -> ChargeWords | None:
+    """The charge that a row tells with its amount below no price: 'Energy surcharge | 3.5 %'; under any name below a
+    line that adds it to the prices. `headed`: the columns of prices, where a figure may be another's or a board's.
+    """
+    if (
+        any(index in cells and has_figure(cells[index]) for index in headed)
+        or min(cells.values(), key=_at) is not label
+    ):
+        return None
+    if states_charge(cells):
+        return next(iter(find_charges(in_one_line(cells))), None)
+    if names_bare_amount(cells):
+        # Nothing says what it is in: only its being there is certain.
+        head = charge_of_label(label.text)
+        return None if head is None else ChargeWords(head.kind, head.label)
+    line = line_above(headings)
+    return next(iter(added_on_top(entry_as_added(in_one_line(cells), line))), None) if line else None
+
+
+def _at(cell: Cell) -> tuple[int, int]:
+    return cell.column, cell.row
+
+
+def line_above(headings: Headings | None) -> str:
+    """The line right above some rows that adds them to the prices; '' where none does."""
+    own = headings.own if headings is not None else ()
+    return next((words.text for words in reversed(own) if leads_to_additions(words.text)), "")
+
+
+def named_below(label: Cell, headings: Headings | None) -> ChargeWords | None:
+    """What such a line makes of a label that is no known charge."""
+    return ChargeWords(ChargeKind.OTHER, label.text.strip(" +:")) if line_above(headings) else None

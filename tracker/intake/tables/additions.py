@@ -1,0 +1,61 @@
+"""Rows of words below a line that adds them to the prices, each read with that line: 'Mautpauschale 4,80 €/t' below
+'Hinzu kommen auf alle Sorten:' is a charge by what stands over it.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
+
+from tracker.intake.tables.table import Words
+from tracker.intake.values.freight.additions_below import additions_behind, entry_as_added, leads_to_additions
+from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.notes.statements import statements
+
+
+def with_additions(rows: Iterable[Sequence[Words]]) -> Iterator[Words]:
+    """What the rows say. Such a line holds for the rows below it up to a gap behind the first of them, or to one that
+    speaks of something else."""
+    line, last = "", -1
+    for said in rows:
+        if not said:
+            continue
+        row = said[0].row
+        ends = last >= 0 and row > last + 1
+        entry = None if not line or ends else _entry(said, line)
+        if entry is not None:
+            last = row
+            yield entry
+            continue
+        line, last = (said[0].text if len(said) == 1 and leads_to_additions(said[0].text) else ""), -1
+        for words in said:
+            yield from _with_those_behind(words)
+
+
+def _entry(said: Sequence[Words], line: str) -> Words | None:
+    """One row below the line; None where it is no entry of it."""
+    label, *others = said
+    text = f"{label.text.strip(' :')}: {' '.join(words.text for words in others)}" if others else label.text
+    return _as_added(replace(label, text=text), line)
+
+
+def _as_added(words: Words, line: str) -> Words | None:
+    told = statements(words.text)
+    if any(isinstance(one, ChargeWords) and one.amounts for one in told):
+        return words
+    added = entry_as_added(words.text, line)
+    if added:
+        return replace(words, text=added)
+    # 'Energy surcharge: at cost'.
+    named = charges_named(words.text) and (not told or any(isinstance(one, ChargeWords) for one in told))
+    return replace(words, text=f"{words.text.rstrip(' .:')}, {line.strip(' :')}:") if named else None
+
+
+def _with_those_behind(words: Words) -> Iterator[Words]:
+    """The entries behind such a line in one cell, each by itself, where they are not read as they stand."""
+    line, entries = additions_behind(words.text)
+    read = [one for one in statements(words.text) if isinstance(one, ChargeWords) and one.amounts] if entries else []
+    if len(read) >= len(entries):
+        yield words
+        return
+    for entry in entries:
+        yield _as_added(replace(words, text=entry), line) or replace(words, text=entry)

@@ -1,0 +1,150 @@
+"""Rows that name a charge and say what it comes to: 'Energy surcharge | 3.5 % of board price', 'Freight | $2.35/cwt'.
+
+They head nothing, whatever stands below them, and are no sub-heading of the boards that follow.
+"""
+
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from decimal import Decimal
+from itertools import takewhile
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import as_formatted
+from tracker.intake.tables.headers.priced_texts import is_money
+from tracker.intake.tables.view import View
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.legends import LegendEntry
+from tracker.intake.values.freight.additions_below import leads_to_additions
+from tracker.intake.values.freight.charge_amounts import left_beside
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.freight.charges import find_charges
+from tracker.intake.values.freight.freight_to_buyer import freight_to_buyer
+from tracker.intake.values.notes.statements import SaysOrders, statements
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.words.lists import phrases
+
+_LONGEST = 60
+
+
+def states_charge(cells: Mapping[int, Cell]) -> bool:
+    """Whether a row is a charge's name and one amount with its unit, or one share of the price, and no board."""
+    if not cells or not names_charge(cells):
+        return False
+    said = in_one_line(cells)
+    told = find_charges(said)
+    if len(told) != 1 or not told[0].amounts:
+        return False
+    # 'An energy surcharge of 3 % applies from May' is a sentence.
+    return len(cells) > 1 or (len(said) <= _LONGEST and said.lstrip(" +").startswith(told[0].label))
+
+
+def cell_of_board(cells: Mapping[int, Cell], index: int) -> Cell | None:
+    """A row's cell, but for the '3.5 % of board price' of one that states a charge: it tells nothing of its column."""
+    cell = cells.get(index)
+    share = cell is not None and isinstance(cell.value, str) and _has_share(cell.text)
+    return None if share and states_charge(cells) else cell
+
+
+def _has_share(text: str) -> bool:
+    return "%" in text or bool(phrases("percent").find(text))
+
+
+def names_charge(cells: Mapping[int, Cell]) -> bool:
+    """Whether a row begins with the name of a charge and of no board."""
+    label = cells[min(cells)]
+    if not isinstance(label.value, str) or len(label.text) > _LONGEST or find_grade(label.text) is not None:
+        return False
+    return bool(charges_named(label.text)) or freight_to_buyer(label.text) is not None
+
+
+def in_one_line(cells: Mapping[int, Cell]) -> str:
+    """The row as one would write it in a line: 'Energy surcharge: 3.5 %'."""
+    label, *others = (cells[index] for index in sorted(cells))
+    name = label.text.strip()
+    return f"{name.rstrip(' :')}: {' '.join(map(as_formatted, others))}" if others else name
+
+
+def names_bare_amount(cells: Mapping[int, Cell]) -> bool:
+    """'Energy surcharge | 24' with the figure below no price, and no word of what it is in."""
+    label, *others = (cells[index] for index in sorted(cells))
+    bare = (
+        len(others) == 1 and isinstance(others[0].value, Decimal) and as_formatted(others[0]) == others[0].text.strip()
+    )
+    if not bare or not names_charge(cells):
+        return False
+    named = charges_named(label.text)
+    left = left_beside(label.text, named)
+    sure = named and (named[0].value != ChargeKind.OTHER or phrases("surcharge_words").find(label.text))
+    return bool(sure) and not any(map(str.isalnum, left))
+
+
+def charges_among(view: View, rows: Iterable[int], boards: Collection[int], end: int) -> frozenset[int]:
+    """The rows of words that state a charge above the last board, 'Energy surcharge | 3.5 %' between two grades, and
+    then those right below that one too: each group may have its own. They are no sub-headings of what follows. Right
+    below all boards those with a bare figure too, of which a note would say nothing."""
+    rows = list(rows)
+    stated = [row for row in rows if states_charge(view.rows[row])]
+    found = {row for row in stated if row < end}
+    several = bool(found)
+    for row in rows:
+        below = row > end >= 0 and (row - 1 in boards or row - 1 in found or row - 1 in stated)
+        if below and (names_bare_amount(view.rows[row]) or (several and row in stated)):
+            found.add(row)
+    return frozenset(found)
+
+
+def charges_apart(view: View, rows: Sequence[int]) -> list[int]:
+    """The rows at the end, set apart by a gap, that are charges with units of their own and words: below several
+    tables they are of all of them."""
+    apart: list[int] = []
+    for row in reversed(rows):
+        cells = view.rows[row]
+        if not (
+            states_charge(cells)
+            or all(isinstance(cell.value, str) and not is_money(cell.text) for cell in cells.values())
+        ):
+            break
+        apart.insert(0, row)
+    gaps = [at for at, row in enumerate(apart) if row - 1 not in view.rows]
+    behind = apart[gaps[0] :] if gaps else []
+    return behind if any(states_charge(view.rows[row]) for row in behind) else []
+
+
+def _is_of_words(cell: Cell) -> bool:
+    return isinstance(cell.value, str) and not is_money(cell.text)
+
+
+def rows_added(view: View, rows: Sequence[int]) -> frozenset[int]:
+    """The rows below a line that adds them to the prices, up to the first that names a board."""
+    lines = [row for row in rows if len(cells := view.rows[row]) == 1 and _leads(*cells.values())]
+    added: set[int] = set()
+    for line in lines:
+        below = (row for row in rows if row > line)
+        added.update(takewhile(lambda row: not _names_board(view.rows[row]), below))
+    return frozenset(added)
+
+
+def _leads(cell: Cell) -> bool:
+    return isinstance(cell.value, str) and leads_to_additions(cell.text)
+
+
+def _names_board(cells: Mapping[int, Cell]) -> bool:
+    return any(isinstance(cell.value, str) and find_grade(cell.text) is not None for cell in cells.values())
+
+
+def notes_before_charges(view: View, rows: Iterable[int]) -> list[int]:
+    """Those of the rows of words between the last board and charges with figures that say something of all boards:
+    'Energy surcharge | 3.5 %' before 'Freight | | | 2.35', 'All prices are FOB mill'. They head no board."""
+    return [row for row in rows if _says_something(view.rows[row])]
+
+
+def _says_something(cells: Mapping[int, Cell]) -> bool:
+    """'For delivered prices add:' leads to what stands below it, and says nothing of the prices by itself."""
+    said = in_one_line(cells)
+    if isinstance(cells[min(cells)].value, str) and charges_named(cells[min(cells)].text):
+        # 'Energy surcharge, SBS only | 3.5 %' too: of which boards is told by whoever reads notes.
+        return any(map(str.isdigit, said)) or (len(cells) > 1 and bool(find_charges(said)))
+    return not said.endswith(":") and any(not isinstance(one, _OF_FIGURES) for one in statements(said))
+
+
+_OF_FIGURES = (SaysBasis, SaysCurrency, SaysOrders, LegendEntry)
+"""What may be said of the charges' own figures."""
