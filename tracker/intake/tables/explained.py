@@ -4,7 +4,8 @@ from collections.abc import Sequence
 
 from tracker.intake.tables.headers.code_parts import with_code_parts
 from tracker.intake.tables.headers.keyed_units import with_keyed_units
-from tracker.intake.tables.headers.keys import with_keyed_heads
+from tracker.intake.tables.headers.keyed_heads import with_keyed_heads
+from tracker.intake.tables.headers.keys import texts_apart, with_keys_apart
 from tracker.intake.tables.headers.lettered_heads import with_lettered_heads
 from tracker.intake.tables.headers.letters_of_prices import with_letters_of_prices
 from tracker.intake.tables.rows.keyed_columns import with_keyed_columns
@@ -14,8 +15,14 @@ from tracker.intake.tables.table import SheetTables, Words
 
 
 def explained(found: SheetTables, legends: Sequence[Words]) -> SheetTables:
-    """Each kind of key in turn; `legends`: what sheets of words alone say."""
-    keyed = with_keyed_columns(found, legends)
+    """Each kind of key in turn; `legends`: what sheets of words alone say.
+
+    Keys with the head of their column go first, and what they explain is gone for the others: their codes mean nothing
+    elsewhere. Heads come before what stands below them, which is read by them. Of letters behind prices, in columns of
+    sizes and in columns of units the last may be any column's, and takes what the others leave.
+    """
+    legends = texts_apart(legends)
+    keyed = with_keyed_columns(with_keys_apart(found), legends)
     lettered = with_letters_of_prices(with_lettered_heads(keyed, legends))
     headed = with_code_parts(with_keyed_heads(lettered, legends))
     return with_keyed_units(with_keyed_sizes(with_keyed_prices(headed, legends), legends), legends)
