@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 
 from tracker.intake.tables.headers.code_parts import with_code_parts
-from tracker.intake.tables.headers.keyed_units import with_keyed_units
 from tracker.intake.tables.headers.keyed_heads import with_keyed_heads
+from tracker.intake.tables.headers.keyed_units import with_keyed_units
 from tracker.intake.tables.headers.keys import texts_apart, with_keys_apart
 from tracker.intake.tables.headers.lettered_heads import with_lettered_heads
 from tracker.intake.tables.headers.letters_of_prices import with_letters_of_prices

@@ -7,13 +7,13 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
-from tracker.intake.values.notes.key_entries import key_entries, keys_apart, label_of
+from tracker.intake.values.notes.key_entries import key_entries, keys_apart
 from tracker.intake.words.fold import fold
 
 
 class Told(NamedTuple):
-    """One entry of a key: code, folded, and what it stands for. `label`: the head, folded, whose column has the codes, ''
-    for any. `far`: how far the text stands from the table, its own first. `whole`: the text says nothing else."""
+    """One entry of a key: code, folded, and what it stands for. `label`: the head, folded, whose column has the codes;
+    '' for any. `far`: how far the text stands from the table, its own first. `whole`: the text says nothing else."""
 
     code: str
     said: str
@@ -58,7 +58,7 @@ class Keys:
         """The table that each text outside the tables stands next to. Where as many empty rows part it from the one
         above as from the one below, the first key of the sheet, or its last, tells whether keys stand above or below
         their tables; None where that leaves it open."""
-        loose = [words for words in dict.fromkeys(one.source for one in self._said if not one.far)]
+        loose = list(dict.fromkeys(one.source for one in self._said if not one.far))
         first = min(table.first_row for table in self._tables)
         last = max(table.last_row for table in self._tables)
         leads, follows = any(words.row < first for words in loose), any(words.row > last for words in loose)

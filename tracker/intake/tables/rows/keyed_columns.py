@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.keyed_units import UNIT
 from tracker.intake.tables.headers.keys import Keys, Told, explained_two_ways, heads_of, key_of
-from tracker.intake.tables.rows.rows_joined import Cells
 from tracker.intake.tables.rows.kinds_of_codes import Kind, counts_orders, kind_of, unit_alone
+from tracker.intake.tables.rows.rows_joined import Cells
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.prices.units_of_codes import without_terms_of_the_last
 from tracker.intake.words.fold import fold
@@ -79,7 +79,9 @@ def _explained(table: Table, place: int, entries: Sequence[Told]) -> _Explained 
     """What a key says of a column's codes, most of which it names, and all of one kind."""
     column = table.columns[place]
     heads = heads_of(column)
-    own = [one._replace(said=one.said.rstrip(" .")) for one in entries if one.whole and one.label and one.label in heads]
+    own = [
+        one._replace(said=one.said.rstrip(" .")) for one in entries if one.whole and one.label and one.label in heads
+    ]
     # A code that is explained two ways may be either: what is said of it both ways is asked about.
     doubts = {code: _EITHER.join(said) for code, said in explained_two_ways(own).items()}
     key = key_of(own) | doubts
@@ -91,14 +93,15 @@ def _explained(table: Table, place: int, entries: Sequence[Told]) -> _Explained 
     sources = frozenset(one.source for one in own if one.said in key.values() or one.code in doubts)
     if before is not None and counts_orders(before) and all(map(unit_alone, key.values())):
         return _Explained(key, Kind(None), sources, before.index)
-    kind = kind_of(column, [said for code, said in key.items() if code not in doubts] or list(key.values()))
+    kind = kind_of(column, key_of(own) or doubts)
     if kind is None:
         return None
     key = without_terms_of_the_last(key) if kind.head == UNIT else key
-    return _Explained({code: kind.worded(said) for code, said in key.items()}, kind, sources)
+    return _Explained({code: kind.doubt or said for code, said in key.items()}, kind, sources)
 
 
-_EITHER = " / "
+_EITHER = " ≠ "
+"""Not the sign of a range: '3 weeks / 5 weeks' would be one."""
 
 
 def _down(table: Table, column: HeadedColumn) -> Sequence[tuple[int, Cell]]:

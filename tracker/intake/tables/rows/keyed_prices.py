@@ -1,4 +1,4 @@
-"""Letters behind prices that a key explains: '1,226 s', and 's = US$ per short ton' or 's = minimum 20,000 lb' below."""
+"""Letters behind prices that a key explains: '1,226 s', and 's = US$ per short ton' or 's = minimum 20,000 lb'."""
 
 import re
 from collections.abc import Callable, Iterator, Mapping, Sequence

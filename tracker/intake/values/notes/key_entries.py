@@ -1,5 +1,5 @@
-"""What a key explains, entry by entry: 'A = less than 10,000 lb, B = 10,000 lb and over', and with the head of the column
-whose codes it explains: 'G: 1 = SBS, 2 = CUK'."""
+"""What a key explains, entry by entry: 'A = less than 10,000 lb, B = 10,000 lb and over', and with the head of the
+column whose codes it explains: 'G: 1 = SBS, 2 = CUK'."""
 
 import re
 from collections.abc import Iterator
@@ -11,9 +11,9 @@ from tracker.intake.values.prices.units_of_codes import BEHIND_THE_CODES
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
-_PARTS = re.compile(
-    r"[;\n|·]|[,.]\s(?=\S{1,6}\s*[=:])|,(?=[^\s=:,;.]{1,6}\s*=)|,\s(?=\S{1,3}\s[-–—]\s)|\s(?=\([^\W\d_]{1,2}\)\s+\S)"
-)
+_PARTS = re.compile(r"[;\n|·]|[,.]\s(?=\S{1,6}\s*[=:])|,(?=[^\s=:,;.]{1,6}\s*=)|,\s(?=\S{1,3}\s[-–—]\s)")
+_NEXT_BRACKET = re.compile(r"\s(?=\([^\W\d_]{1,2}\)\s+\S)")
+"""'(d) delivered (f) FOB mill': only behind one that begins so, as units stand in brackets too."""
 _ENTRY = re.compile(r"\s*(?P<code>[^\s=:]{1,6})\s*(?:[=:]|\s[-–—]\s)\s*(?P<said>[^=]+?)\s*")
 _BRACKETED = re.compile(r"\s*\((?P<code>[^\s()]{1,3})\)\s*[=:–-]?\s*(?P<said>[^=]+?)\s*")
 
@@ -40,7 +40,8 @@ class Entry(NamedTuple):
 def key_entries(text: str) -> tuple[Entry, ...]:
     """What one text explains, from left to right; of several heads each stands in a text of its own (`keys_apart`)."""
     label, body = _without_label(text)
-    parts = _PARTS.split(body)
+    bracketed = _BRACKETED.match(body) is not None
+    parts = [one for part in _PARTS.split(body) for one in (_NEXT_BRACKET.split(part) if bracketed else (part,))]
     told = [(fold(code).strip(), said) for part in parts for code, said in _in_part(part)]
     distinct = len({code for code, _ in told}) == len(parts) == len(told)
     whole = distinct and all(map(_entry, parts)) and not BEHIND_THE_CODES.search(text)
@@ -73,7 +74,7 @@ def _entry(part: str) -> re.Match[str] | None:
 
 
 def _without_label(text: str) -> tuple[str, str]:
-    """The head that a key is said to be of, folded, and the key: 'Key: S = grade, …', where 'Key' may be one as well."""
+    """The head that a key is said to be of, folded, and the key: 'Key: S = grade, …', where 'Key' may be one too."""
     label, colon, rest = text.partition(":")
     if colon and "=" in rest and phrases("legend_labels").whole(label) is not None:
         return label_of(label), rest
