@@ -150,9 +150,16 @@ def test_what_prices_are_per_behind_a_quantity_is_not_the_quantity_s():
 
 
 @pytest.mark.parametrize(
-    "key", ["F: 1 = rolls, 2 = sheets", "F: 1 = reels, 2 = skids", "F: 1 = Rollen, 2 = Bogen", "F: 1 = bobines, 2 = feuilles",
-            "F: 1 = bobinas, 2 = hojas", "F: 1 = rullar, 2 = ark"]
-)  # fmt: skip
+    "key",
+    [
+        "F: 1 = rolls, 2 = sheets",
+        "F: 1 = reels, 2 = skids",
+        "F: 1 = Rollen, 2 = Bogen",
+        "F: 1 = bobines, 2 = feuilles",
+        "F: 1 = bobinas, 2 = hojas",
+        "F: 1 = rullar, 2 = ark",
+    ],
+)
 def test_a_form_is_no_unit(key):
     rows = [("SBS", 18, 1, 1200), ("CUK", 20, 2, 900)]
     found = lines([("Board", "Caliper (pt)", "F", "USD/ST"), *rows, [key]])

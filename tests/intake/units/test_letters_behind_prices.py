@@ -138,3 +138,22 @@ def test_letters_behind_calipers_are_units_of_theirs():
     found = lines([heads, ("SBS", "18 p", "60 m"), ("CUK", "20 p", "38 m"), ("p = points, m = per MSF",)])
     assert {(str(line.state), line.offer.basis) for line in found.values()} == {("accepted", "msf")}
     assert [round(line.offer.caliper_um) for line in found.values()] == [457, 508]
+
+
+def test_letters_behind_prices_under_measures():
+    rows = [("Prices USD",), ("Grade", "16 pt", "18 pt"), ("SBS", "1200 a", "60 b"), ("CUK", "1000 a", "50 b")]
+    found = lines([*rows, ("a = per short ton, b = per cwt",)])
+    assert [line.offer.basis for line in found.values()] == ["short_ton", "cwt"] * 2
+
+
+def test_a_letter_behind_one_of_a_row_s_prices_says_nothing_of_the_others():
+    rows = [("Grade", "16 pt", "18 pt"), ("SBS", "1200 b", 1250), ("CUK", "1000 b", "950 b")]
+    found = lines([["USD/short ton"], *rows, ["b = FOB mill"]])
+    assert [found[at].offer.delivered for at in ("B3", "C3", "B4", "C4")] == [False, None, False, False]
+
+
+def test_a_sign_behind_a_board_is_left_where_it_is():
+    rows = [("Sorte", "g/m²", "EUR/t"), ("GD2 (a)", 300, 900), ("GC2", 300, 1100)]
+    found = lines([*rows, ("(a) EXW",)])
+    assert [line.offer.grade for line in found.values()] == ["CRB", "FBB"]
+    assert [line.offer.delivered for line in found.values()] == [False, None]

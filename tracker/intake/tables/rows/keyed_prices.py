@@ -11,10 +11,12 @@ from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.boards.caliper import caliper_unit
 from tracker.intake.values.boards.weight import weight_units
 from tracker.intake.values.figures.formats import format_words
+from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import MONEY, Role
 from tracker.intake.values.notes.note_signs import LETTER
 from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.prices.units_of_codes import unit_led_to, without_terms_of_the_last
 from tracker.intake.words.fold import fold
@@ -55,13 +57,17 @@ def _in_words(table: Table, told: Sequence[Told], carried: set[str]) -> Table:
             code = _code(cell)
             if reads is None or code not in key:
                 continue
-            unit = reads(units[code])
             carried.add(code)
-            written = _explained(cell, code, key[code]) if unit is None else _with_unit(cell, unit)
-            rows[row] = rows[row] | {column.index: written}
+            unit = reads(units[code])
+            if unit is not None:
+                rows[row] = rows[row] | {column.index: _with_behind(cell, unit, f'0 "{unit}"')}
+            elif reads is _unit and _is_amount(cell):
+                # What the key says wins over any unit that the letter is elsewhere.
+                terms = _terms(key[code], code if _says_of_all_prices(table, row, code) else "")
+                rows[row] = rows[row] | {column.index: _with_behind(cell, terms, f'0 "{terms}"')}
             if unit is not None and reads is _unit:
                 keyed.add((cell.row, cell.column))
-    return replace(table, view=replace(table.view, rows=rows), keyed=frozenset(keyed)) if carried else table
+    return replace(table, view=replace(table.view, rows=rows), keyed=frozenset(keyed))
 
 
 def _unit(said: str) -> str | None:
@@ -80,14 +86,18 @@ def _reader_of(column: HeadedColumn) -> Callable[[str], str | None] | None:
     heads = [[reading for reading in header_roles(cell.text) if reading.strength >= _PLAINLY] for cell in column.heads]
     if any(reading.role in MONEY for readings in heads for reading in readings[:1]) or not heads or not heads[-1]:
         return _unit
+    said = header(column.heads[-1].text)
+    if said.calipers or said.weights or said.bracket is not None:
+        # '18 pt' and 'under 5 t' stand over prices.
+        return _unit
     role = heads[-1][0].role
     return _measure if role in (Role.CALIPER, Role.WEIGHT) else _unit if role in _MAY_BE_PRICED else None
 
 
 _PLAINLY = 0.8
-_MAY_BE_PRICED = frozenset({*MONEY, Role.BASIS, Role.CURRENCY, Role.GRADE, Role.PRODUCT, Role.COATING, Role.FORM,
+_MAY_BE_PRICED = frozenset({*MONEY, Role.BASIS, Role.CURRENCY, Role.COATING, Role.FORM,
     Role.DESTINATION, Role.DELIVERY_TERMS, Role.VENDOR, Role.SHEET_SIZE})  # fmt: skip
-"""Boards, forms and places stand over prices as well as over their own names."""
+"""Forms, places and firms stand over prices as well as over their own names; the '(a)' of 'GD2 (a)' is a board's."""
 
 
 def _down(table: Table, column: HeadedColumn) -> Iterator[tuple[int, Cell]]:
@@ -103,8 +113,10 @@ def _code(cell: Cell) -> str:
     return "" if match is None else fold(match["inside"] or match["code"])
 
 
-def _with_unit(cell: Cell, unit: str) -> Cell:
-    return _with_behind(cell, unit, f'0 "{unit}"')
+def _is_amount(cell: Cell) -> bool:
+    """'1200 b' and '$1200 b'; 'GD2 (a)' is none."""
+    ahead = "" if isinstance(cell.value, Decimal) else re.split(r"\d", cell.text, maxsplit=1)[0]
+    return not any(map(str.isalpha, ahead)) or bool(find_currencies(ahead))
 
 
 def _with_behind(cell: Cell, words: str, number_format: str) -> Cell:
@@ -115,13 +127,17 @@ def _with_behind(cell: Cell, words: str, number_format: str) -> Cell:
     return cell._replace(value=text, text=text)
 
 
-def _explained(cell: Cell, code: str, said: str) -> Cell:
-    """'1200 b' with the sign of a footnote, where the key states terms by the b; else with the words of the key, which
-    win over any unit that the letter is elsewhere."""
-    if _is_footnote(code, said):
-        sign = f"[{LETTER}{code.upper()}]"
-        return _with_behind(cell, sign, f'0 "{sign}"')
-    return _with_behind(cell, f"({said})", f'0 "({said})"')
+def _terms(said: str, code: str) -> str:
+    """The sign of a footnote, for a letter by which the key states terms of all of a row's prices; else its words."""
+    return f"[{LETTER}{code.upper()}]" if code and _is_footnote(code, said) else f"({said})"
+
+
+def _says_of_all_prices(table: Table, row: int, code: str) -> bool:
+    """Whether no price of a row is without the letter: a sign holds for all of its row."""
+    priced = [column.index for column in table.columns if _reader_of(column) is _unit]
+    cells = [cell for index in priced if (cell := table.view.rows[row].get(index)) is not None]
+    amounts = (cell for cell in cells if isinstance(cell.value, Decimal) or _code(cell))
+    return all(_code(cell) == code for cell in amounts)
 
 
 def _is_footnote(code: str, said: str) -> bool:
