@@ -17,9 +17,9 @@ from tracker.intake.tables.table import SheetTables, Words
 def explained(found: SheetTables, legends: Sequence[Words]) -> SheetTables:
     """Each kind of key in turn; `legends`: what sheets of words alone say.
 
-    Keys with the head of their column go first, and what they explain is gone for the others: their codes mean nothing
-    elsewhere. Heads come before what stands below them, which is read by them. Of letters behind prices, in columns of
-    sizes and in columns of units the last may be any column's, and takes what the others leave.
+    Keys with the head of their column go first: their codes mean nothing elsewhere, and are gone for the others. Heads
+    come before what stands below them, which is told by its head. Columns of units come last, as the code of a unit may
+    stand in any column that is none of sizes.
     """
     legends = texts_apart(legends)
     keyed = with_keyed_columns(with_keys_apart(found), legends)

@@ -66,24 +66,21 @@ class Keys:
 
     def _owner(self, words: Words, *, leads: bool, follows: bool) -> int | None:
         beside = [table for table in self._tables if table.first_row <= words.row <= table.last_row]
-        above = [table for table in self._tables if table.last_row < words.row]
-        below = [table for table in self._tables if table.first_row > words.row]
-        above = [table for table in above if table.last_row == max(one.last_row for one in above)]
-        below = [table for table in below if table.first_row == min(one.first_row for one in below)]
-        gaps = self._empty_rows(above, words), self._empty_rows(below, words)
-        if beside or not above or not below or gaps[0] != gaps[1]:
-            nearest = beside or (above if not below or (above and gaps[0] < gaps[1]) else below)
-            return id(_in_line(nearest, words.cell.column)) if nearest else None
-        if leads == follows:
-            return None
-        return id(_in_line(below if leads else above, words.cell.column))
+        end = max((table.last_row for table in self._tables if table.last_row < words.row), default=None)
+        start = min((table.first_row for table in self._tables if table.first_row > words.row), default=None)
+        above = [table for table in self._tables if table.last_row == end]
+        below = [table for table in self._tables if table.first_row == start]
+        nearest = beside or above or below
+        if not beside and end is not None and start is not None:
+            gap, other = self._empty_rows(end, words.row), self._empty_rows(words.row, start)
+            if gap == other and leads == follows:
+                return None
+            nearest = above if gap < other or (gap == other and follows) else below
+        return id(_in_line(nearest, words.cell.column))
 
-    def _empty_rows(self, tables: Sequence[Table], words: Words) -> int:
-        """How many rows between a text and tables hold nothing."""
-        if not tables:
-            return 0
-        rows = (tables[0].last_row, words.row) if tables[0].last_row < words.row else (words.row, tables[0].first_row)
-        return sum(row not in self._view.rows for row in range(rows[0] + 1, rows[1]))
+    def _empty_rows(self, upper: int, lower: int) -> int:
+        """How many rows between two hold nothing."""
+        return sum(row not in self._view.rows for row in range(upper + 1, lower))
 
 
 _OWN, _NOBODYS, _ANOTHERS, _ELSEWHERE = 0, 1, 3, 2

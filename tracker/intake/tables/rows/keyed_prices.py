@@ -49,6 +49,7 @@ def with_keyed_prices(found: SheetTables, elsewhere: Sequence[Words] = ()) -> Sh
 def _in_words(table: Table, told: Sequence[Told], carried: set[str]) -> Table:
     """The table with its letters in words or as signs; the letters are added to `carried`."""
     rows, keyed = dict(table.view.rows), set(table.keyed)
+    priced = [column.index for column in table.columns if told and _reader_of(column) is _unit]
     for column in table.columns:
         reads = _reader_of(column)
         key = key_of(for_column(told, column)) if reads is not None else {}
@@ -63,7 +64,7 @@ def _in_words(table: Table, told: Sequence[Told], carried: set[str]) -> Table:
                 rows[row] = rows[row] | {column.index: _with_behind(cell, unit, f'0 "{unit}"')}
             elif reads is _unit and _is_amount(cell):
                 # What the key says wins over any unit that the letter is elsewhere.
-                terms = _terms(key[code], code if _says_of_all_prices(table, row, code) else "")
+                terms = _terms(key[code], code if _says_of_all(table.view.rows[row], priced, code) else "")
                 rows[row] = rows[row] | {column.index: _with_behind(cell, terms, f'0 "{terms}"')}
             if unit is not None and reads is _unit:
                 keyed.add((cell.row, cell.column))
@@ -132,11 +133,10 @@ def _terms(said: str, code: str) -> str:
     return f"[{LETTER}{code.upper()}]" if code and _is_footnote(code, said) else f"({said})"
 
 
-def _says_of_all_prices(table: Table, row: int, code: str) -> bool:
+def _says_of_all(cells: Mapping[int, Cell], priced: Sequence[int], code: str) -> bool:
     """Whether no price of a row is without the letter: a sign holds for all of its row."""
-    priced = [column.index for column in table.columns if _reader_of(column) is _unit]
-    cells = [cell for index in priced if (cell := table.view.rows[row].get(index)) is not None]
-    amounts = (cell for cell in cells if isinstance(cell.value, Decimal) or _code(cell))
+    found = (cells[index] for index in priced if index in cells)
+    amounts = (cell for cell in found if isinstance(cell.value, Decimal) or _code(cell))
     return all(_code(cell) == code for cell in amounts)
 
 
