@@ -195,4 +195,4 @@ def test_days_of_payment_are_no_lead_time():
     rows = [("SBS", 18, 1, 1200), ("CUK", 20, 2, 900)]
     found = lines([("Board", "Caliper (pt)", "Payment", "USD/ST"), *rows, ["Payment: 1 = 30 days, 2 = 60 days"]])
     assert {line.offer.lead_days for line in found.values()} == {None}
-    assert not any(map(codes, found.values())) or {"lead-time-unread"} & codes(found["D2"]) == set()
+    assert not any("lead-time-unread" in codes(line) for line in found.values())
