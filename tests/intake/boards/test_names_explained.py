@@ -196,3 +196,9 @@ def test_codes_of_which_one_part_is_not_explained_are_asked(key):
 def test_codes_that_no_board_has_are_asked():
     told = of_codes("H = SBS, N = CUK, H = CRB, P = URB; figure = sides coated", called=["N1", "N0", "P3", "X1", "H1"])
     assert told == [("accepted", "CUK", 1), *[("question", None, None)] * 4]
+
+
+@pytest.mark.parametrize("article", ["A", "Ein", "Un", "En"])
+def test_a_code_that_is_also_an_article_is_explained(article):
+    rows = [("Board", "g/m²", "EUR/t"), (article, 250, 1100), ("B", 300, 800), (f"{article} = GC1, B = GD2",)]
+    assert [line.offer.grade for line in lines(rows).values()] == ["FBB", "CRB"]

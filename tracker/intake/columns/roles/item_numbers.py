@@ -8,8 +8,8 @@ from itertools import pairwise
 
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
-from tracker.intake.values.boards.board_words import names_only_board
-from tracker.intake.values.boards.grade import find_grade, names_grade
+from tracker.intake.values.boards.board_words import begins_with_board
+from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.values.prices.currency import find_currencies
@@ -49,14 +49,7 @@ def _name_boards(cells: Sequence[Cell]) -> bool:
     """Some do, and none names a grade behind other words: 'Replaces SBS' and 'like CUK' are no board of that grade;
     'Coated unbleached kraft carrier' is one."""
     named = [cell for cell in cells if names_grade(cell.text)]
-    return any(map(_says_board, named)) and all(_begins_with_board(cell.text) for cell in named)
-
-
-def _begins_with_board(text: str) -> bool:
-    reading = find_grade(text)
-    first = reading.words.split(" ", 1)[0] if reading is not None else ""
-    ahead = text.partition(first)[0]
-    return not any(map(str.isalpha, ahead)) or names_only_board(ahead)
+    return any(map(_says_board, named)) and all(begins_with_board(cell.text) for cell in named)
 
 
 def _says_board(cell: Cell) -> bool:

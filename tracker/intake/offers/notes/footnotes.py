@@ -22,7 +22,9 @@ from tracker.intake.values.times.lead_remarked import lead_of_some, stock_lead
 from tracker.intake.values.times.lead_unread import LeadUnread
 
 # 'g/m²' and '1000 ft²' end with their unit; '1)' is a sign only apart from the word before it.
-_BEHIND = re.compile(rf"({STAR}|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-eA-E]\)|\[[\da-e]\]|(?<!\S)[\da-e]\))[\s,;]*$")
+_BEHIND = re.compile(
+    rf"({STAR}|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-eA-E]\)|\[[\da-e]\]|(?<!\S)[\da-e]\)|\[letter [A-Z]\])[\s,;]*$"
+)
 _LETTER = re.compile(r"(?:^|\s)\(?([A-Z])\)?$")
 """The L of 'GD2 L', which is a sign where a note says so: 'grades marked L'."""
 _LITERAL = re.compile(r'"([^"]*)"|\\(.)')

@@ -1,10 +1,10 @@
 """Columns of codes for units that a key explains: 'A | B' below 'Code', and 'Code A: figure is US dollars per short
 ton' or 'A = US dollars per short ton'."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
-from tracker.intake.tables.headers.keys import around, entries, key_of
+from tracker.intake.tables.headers.keys import Keys, Told, around, for_column, key_of
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import PRICES, Role
@@ -23,21 +23,21 @@ def with_keyed_units(found: SheetTables, elsewhere: Sequence[Words] = ()) -> She
     if found.view.passing:
         return found
     texts = [*around(found), *elsewhere]
-    told = {(head, code) for words in texts for head, code, _ in units_of_codes(words.text)}
-    labelled = {code for _, code in told}
-    keyed = ((code, unit_led_to(said)) for code, said in entries(texts) if code not in labelled)
-    bare = key_of((code, unit) for code, unit in keyed if unit is not None)
-    if not told and not bare:
+    named = {(head, code) for words in texts for head, code, _ in units_of_codes(words.text)}
+    keys = Keys(found, elsewhere)
+    if not named and not keys:
         return found
-    return replace(found, tables=tuple(_of_units(table, told, bare) for table in found.tables))
+    return replace(found, tables=tuple(_of_units(table, named, keys.of_table(table)) for table in found.tables))
 
 
-def _of_units(table: Table, told: set[tuple[str, str]], bare: Mapping[str, str]) -> Table:
-    columns = tuple(_headed(column) if _explained(table, column, told, bare) else column for column in table.columns)
+def _of_units(table: Table, named: set[tuple[str, str]], told: Sequence[Told]) -> Table:
+    labelled = {code for _, code in named}
+    units = [one for one in told if one.code not in labelled and unit_led_to(one.said) is not None]
+    columns = tuple(_headed(one) if _explained(table, one, named, units) else one for one in table.columns)
     return replace(table, columns=columns) if columns != table.columns else table
 
 
-def _explained(table: Table, column: HeadedColumn, told: set[tuple[str, str]], bare: Mapping[str, str]) -> bool:
+def _explained(table: Table, column: HeadedColumn, named: set[tuple[str, str]], units: Sequence[Told]) -> bool:
     """A column of codes alone, one of which at least is explained under its own head or, where nobody knows that head,
     by the key alone; two where the head may name something else."""
     head = column.heads[-1].text if column.heads else ""
@@ -50,7 +50,8 @@ def _explained(table: Table, column: HeadedColumn, told: set[tuple[str, str]], b
     if any(len(code) > _LONGEST_CODE or " " in code for code in codes):
         return False
     counts = bool(roles) and roles[0].role is Role.PER_QUANTITY
-    under_head = not counts and any((fold(head).strip(), code) in told for code in codes)
+    under_head = not counts and any((fold(head).strip(), code) in named for code in codes)
+    bare = key_of(one._replace(said=unit_led_to(one.said) or "") for one in for_column(units, column))
     return under_head or len(codes & bare.keys()) >= (_FEWEST if roles else 1)
 
 

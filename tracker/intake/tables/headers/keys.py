@@ -1,212 +1,149 @@
-"""Heads that a key explains: 'A | B | C' over prices, and 'A = less than 10,000 lb' below them or on another sheet;
-'Price A | Price B', and 'A = EUR per tonne, EXW'; 'Bs.Wt' over figures, and 'Bs.Wt: pounds per 1,000 sq ft'; 'CT', and
-'CT – time to dispatch'."""
+"""What keys explain, and to which table: of two tables with a key each, each hears its own."""
 
-import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
+from functools import cached_property
 from itertools import pairwise
+from typing import NamedTuple
 
-from tracker.intake.tables.headers.heads import head_of_words
-from tracker.intake.tables.headers.told_in_words import meant_by_codes, told_in_words
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
-from tracker.intake.values.heads.header import header, without_unit
-from tracker.intake.values.heads.role_words import header_roles
-from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS, VEHICLES
-from tracker.intake.values.orders.brackets import Bracket, bracket_text
-from tracker.intake.values.orders.worded_brackets import bracket_behind_words
-from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.notes.key_entries import key_entries, keys_apart
 from tracker.intake.words.fold import fold
-from tracker.intake.words.lists import phrases
-from tracker.trade.basis import Basis
-
-_FEWEST = 2
-_PARTS = re.compile(r"[;\n|·]|[,.]\s(?=\S{1,6}\s*[=:])|,\s(?=\S{1,3}\s[-–—]\s)")
-_ENTRY = re.compile(r"\s*(?P<code>[^\s=:]{1,6})\s*(?:[=:]|\s[-–—]\s)\s*(?P<said>[^=]+?)\s*")
-_BRACKETED = re.compile(r"\s*\((?P<code>[^\s()]{1,3})\)\s*[=:–-]?\s*(?P<said>[^=]+?)\s*")
-
-_NAMED_ENTRY = re.compile(
-    r"\s*(?P<name>[^\d=:]{3,30}?)\s+(?P<code>[^\s=:]{1,3})\s*(?:[=:]|\s[-–—]\s)\s*(?P<said>[^=]+?)\s*"
-)
-"""'Class A: orders under 10,000 lb', where A or 'Class A' stands over prices."""
 
 
-def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> SheetTables:
-    """The tables with the order sizes and terms that a key gives in place of the letters that stand for them, and with
-    the units it gives their measures, and what it says in place of heads that nobody knows. `elsewhere`: what sheets
-    of words alone say.
+class Told(NamedTuple):
+    """One entry of a key: code, folded, and what it stands for. `label`: the head, folded, whose column has the codes;
+    '' for any. `far`: how far the text stands from the table, its own first. `whole`: the text says nothing else."""
 
-    Order sizes and terms only where the key explains two heads of one table at least: a single letter may mean
-    anything.
-    """
-    told = [*entries(around(found)), *entries(elsewhere)]
-    sizes = sizes_in(told)
-    sizes |= key_of((code, _load(said)) for code, said in told if sizes and code not in sizes and _load(said))
-    sizes |= key_of((code, said) for code, said in told if code not in sizes and _names_terms(said))
-    units = key_of((code, said) for code, said in told if _names_unit(said))
-    whole = key_of(told)
-    tables = (_with_units(_explained(_in_words(table, whole), sizes), units) for table in found.tables)
-    return replace(found, tables=tuple(tables)) if whole else found
+    code: str
+    said: str
+    source: Words
+    label: str = ""
+    far: int = 0
+    whole: bool = False
 
 
-def _in_words(table: Table, key: Mapping[str, str]) -> Table:
-    """The table with what a key of several of its heads says in place of those that nobody knows by themselves: 'CT',
-    which might be cents, by 'CT – time to dispatch'."""
-    told = [column for column in table.columns if column.heads and fold(column.heads[-1].text).strip() in key]
-    said = {column: key[fold(column.heads[-1].text).strip()] for column in told if len(told) >= _FEWEST}
-    whole = {column: words for column, words in said.items() if _tells_more(column.heads[-1].text, words)}
-    columns = tuple(_with_head(column, whole[column]) if column in whole else column for column in table.columns)
-    return replace(table, columns=columns) if whole else table
+class Keys:
+    """All that a sheet's texts explain. `elsewhere`: what sheets of words alone say."""
+
+    def __init__(self, found: SheetTables, elsewhere: Sequence[Words] = ()) -> None:
+        self._tables = found.tables
+        self._view = found.view
+        own = {words: table for table in found.tables for words in (*table.titles, *table.notes)}
+        self._own = {words: id(table) for words, table in own.items()}
+        self._said = [*entries(around(found)), *(one._replace(far=_ELSEWHERE) for one in entries(elsewhere))]
+        heads = {label for table in found.tables for column in table.columns for label in heads_of(column)}
+        self._said = [one if one.label in heads else one._replace(label="") for one in self._said]
+
+    def __bool__(self) -> bool:
+        return bool(self._said)
+
+    @property
+    def labelled(self) -> bool:
+        """Whether any of them is of the codes of one column."""
+        return any(one.label for one in self._said)
+
+    def of_table(self, table: Table) -> list[Told]:
+        """The entries in the order of their texts, each with how far it is from this table."""
+        if len(self._tables) < _SEVERAL:
+            return self._said
+        return [one if one.far else one._replace(far=self._far(one.source, table)) for one in self._said]
+
+    def _far(self, words: Words, table: Table) -> int:
+        owner = self._own.get(words) or self._owners[words]
+        return _OWN if owner == id(table) else _NOBODYS if owner is None else _ANOTHERS
+
+    @cached_property
+    def _owners(self) -> dict[Words, int | None]:
+        """The table that each text outside the tables stands next to. Where as many empty rows part it from the one
+        above as from the one below, the first key of the sheet, or its last, tells whether keys stand above or below
+        their tables; None where that leaves it open."""
+        loose = list(dict.fromkeys(one.source for one in self._said if not one.far))
+        first = min(table.first_row for table in self._tables)
+        last = max(table.last_row for table in self._tables)
+        leads, follows = any(words.row < first for words in loose), any(words.row > last for words in loose)
+        return {words: self._owner(words, leads=leads, follows=follows) for words in loose}
+
+    def _owner(self, words: Words, *, leads: bool, follows: bool) -> int | None:
+        beside = [table for table in self._tables if table.first_row <= words.row <= table.last_row]
+        end = max((table.last_row for table in self._tables if table.last_row < words.row), default=None)
+        start = min((table.first_row for table in self._tables if table.first_row > words.row), default=None)
+        above = [table for table in self._tables if table.last_row == end]
+        below = [table for table in self._tables if table.first_row == start]
+        nearest = beside or above or below
+        if not beside and end is not None and start is not None:
+            gap, other = self._empty_rows(end, words.row), self._empty_rows(words.row, start)
+            if gap == other and leads == follows:
+                return None
+            nearest = above if gap < other or (gap == other and follows) else below
+        return id(_in_line(nearest, words.cell.column))
+
+    def _empty_rows(self, upper: int, lower: int) -> int:
+        """How many rows between two hold nothing."""
+        return sum(row not in self._view.rows for row in range(upper + 1, lower))
 
 
-def _tells_more(head: str, said: str) -> bool:
-    """'Time to dispatch after your order' and 'euro for one tonne' tell what a head that nobody knows is, and 'days
-    from order' in what 'LT' counts; a size or an answer is no head."""
-    told, own = header(said), header_roles(head)
-    if told.bracket is not None or header(head).bracket is not None:
-        return False
-    known = own[0].role if own and own[0].strength >= _PLAINLY else None
-    counts = told.lead_unit is not None and told.role is Role.LEAD_TIME
-    if known is not None:
-        return known is Role.LEAD_TIME and counts and header(head).lead_unit is None
-    as_head = head_of_words(said)
-    if as_head is None or as_head.across or as_head.answers_itself:
-        return False
-    return counts or (as_head.named and not as_head.unit) or (told.currency is not None and told.basis is not None)
+_OWN, _NOBODYS, _ANOTHERS, _ELSEWHERE = 0, 1, 3, 2
+"""How far a text is: a sheet of words is nearer than what stands at another table."""
+_SEVERAL = 2
 
 
-def _with_head(column: HeadedColumn, text: str) -> HeadedColumn:
-    *above, lowest = column.heads
-    return replace(column, heads=(*above, lowest._replace(value=text, text=text)))
+def _in_line(tables: Sequence[Table], column: int) -> Table:
+    """Of tables side by side the one that begins last before a column, or else the first."""
+    starts = [(min((one.index for one in table.columns), default=0), place) for place, table in enumerate(tables)]
+    before = [start for start in starts if start[0] <= column]
+    return tables[max(before)[1] if before else min(starts)[1]]
 
 
-def sizes_in(told: Sequence[tuple[str, str]]) -> dict[str, str]:
-    """The letters that stand for order sizes, folded, with what is said of each."""
-    return key_of((code, said) for code, said in _with_one_unit(told) if _size(said) is not None)
+def heads_of(column: HeadedColumn) -> frozenset[str]:
+    """What a key may call a column by, folded."""
+    named = (column.called, column.heads[-1].text) if column.heads else ()
+    return frozenset(fold(text).strip(" .") for text in named)
 
 
-def _size(said: str) -> Bracket | None:
-    """'Less than 10,000 lb', 'orders under 5 t', '44,000 lb or more on one truck'."""
-    load = next((match for match in phrases("in_one_load").find(said) if not said[match.end :].strip(" .")), None)
-    size = said if load is None else said[: load.start]
-    return bracket_text(said) or bracket_behind_words(said) or bracket_text(size) or bracket_behind_words(size)
+def for_column(told: Iterable[Told], column: HeadedColumn) -> list[Told]:
+    """The entries that may be of a column's codes: without a label, or with its head."""
+    heads = heads_of(column)
+    return [one for one in told if not one.label or one.label in heads]
 
 
-def _load(said: str) -> str:
-    """The 'camión completo' of 'para quien se lleve un camión completo', beside the price of lighter orders; '' for
-    what does not end in a load."""
-    words = said.strip(" .").split()
-    ends = (" ".join(words[start:]) for start in range(min(len(words), _MOST_BEFORE)))
-    sizes = ((end, bracket_text(end)) for end in ends if not any(map(str.isdigit, said)))
-    return next((end for end, size in sizes if size is not None and size.not_weight in VEHICLES), "")
+def key_of(told: Iterable[Told]) -> dict[str, str]:
+    """Code, folded -> what it stands for; one explained two ways is left out."""
+    return {code: said[0] for code, said in _nearest(told).items() if len(said) == 1}
 
 
-_MOST_BEFORE = 7
+def explained_two_ways(told: Iterable[Told]) -> dict[str, tuple[str, ...]]:
+    """The codes, folded, that texts as near as each other explain differently."""
+    return {code: said for code, said in _nearest(told).items() if len(said) > 1}
 
 
-def _with_one_unit(told: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]:
-    """'A = up to three tonnes, B = over three and up to ten': the unit of all sizes, where they are in one, stands
-    beside some alone."""
-    read = [bracket_text(said) for _, said in told]
-    ends = [end for size in read if size is not None for end in (size.start, size.end) if end is not None and end.units]
-    several = sum(size is not None for size in read) >= _FEWEST
-    unit = ends[0].words.lstrip("0123456789., ") if several and len({end.units for end in ends}) == 1 else ""
-    for (code, said), size in zip(told, read, strict=True):
-        bare = bracket_text(said, ends[0].units) if unit and size is None else None
-        yield code, said if bare is None or bare.alone else f"{said} {unit}"
+def _nearest(told: Iterable[Told]) -> Mapping[str, tuple[str, ...]]:
+    """Each code with all that the nearest texts say of it. A text farther away that contradicts one of these is a key
+    of other tables, and none of it holds here."""
+    told = list(told)
+    found: dict[str, tuple[str, ...]] = {}
+    for far in sorted({one.far for one in told}):
+        level = [one for one in told if one.far == far]
+        foreign = {one.source for one in level if one.code in found and one.said not in found[one.code]}
+        here: dict[str, tuple[str, ...]] = {}
+        for one in level:
+            if one.source not in foreign and one.code not in found:
+                said = here.get(one.code, ())
+                here[one.code] = said if one.said in said else (*said, one.said)
+        found |= here
+    return found
 
 
-def key_of(told: Iterable[tuple[str, str]]) -> dict[str, str]:
-    """Letter, folded -> what it stands for; one explained two ways is left out."""
-    key: dict[str, str] = {}
-    clashing: set[str] = set()
-    for code, said in told:
-        if key.setdefault(code, said) != said:
-            clashing.add(code)
-    return {code: said for code, said in key.items() if code not in clashing}
-
-
-def entries(told: Iterable[Words]) -> Iterator[tuple[str, str]]:
-    """What texts explain, one after the other: a letter, folded, and what it stands for."""
-    texts = list(told)
+def entries(texts: Iterable[Words]) -> Iterator[Told]:
+    """What texts explain, one after the other; also in two cells side by side."""
+    texts = list(texts)
     for words in texts:
-        for part in _PARTS.split(_without_label(words.text)):
-            entry = _BRACKETED.fullmatch(part) or _ENTRY.fullmatch(_without_price(part))
-            if entry is not None:
-                yield fold(entry["code"]).strip(), entry["said"]
-            else:
-                yield from meant_by_codes(part)
-            named = _NAMED_ENTRY.fullmatch(part) if entry is None else None
-            if named is not None and phrases("tiers").whole(named["name"]) is not None:
-                for code in (named["code"], f"{named['name']} {named['code']}"):
-                    yield fold(code).strip(), named["said"]
-        yield from told_in_words(words.text)
+        for entry in key_entries(words.text):
+            yield Told(entry.code, entry.said, words, entry.label, whole=entry.whole)
     for name, said in pairwise(texts):
         beside = name.sheet == said.sheet and name.row == said.row and name.cell.column + 1 == said.cell.column
         if beside:
-            yield fold(name.text).strip(" :="), said.text
-
-
-def _without_label(text: str) -> str:
-    """'Key: S = grade, …' without the word that says what it is."""
-    label, colon, rest = text.partition(":")
-    return rest if colon and "=" in rest and phrases("legend_labels").whole(label) is not None else text
-
-
-def _without_price(entry: str) -> str:
-    """'Price A: EUR/t ex works' explains the A of a head."""
-    first, _, rest = entry.strip().partition(" ")
-    return rest if phrases("price_words").whole(first) is not None and _ENTRY.fullmatch(rest) is not None else entry
-
-
-def _names_terms(said: str) -> bool:
-    """'EUR per tonne, EXW', 'delivered': in what a price is, at whose freight or to which place."""
-    told = header(said)
-    priced = told.currency is not None and told.basis is not None
-    return priced or told.delivery is not None or (told.role is Role.DESTINATION and told.roles[0].strength >= _PLAINLY)
-
-
-_PLAINLY = 0.8
-
-
-def _names_unit(said: str) -> bool:
-    """'thickness in points', 'pounds per 1,000 sq ft': the unit of a measure, no measure, and nothing besides."""
-    told = header(said)
-    measured = len(told.weight_units) == 1 or told.caliper_unit is not None
-    return measured and told.currency is None and not (told.weights or told.calipers) and not _goes_on(said)
-
-
-def _goes_on(said: str) -> bool:
-    """'Thickness in points is given in the description' tells more than a unit."""
-    rest = list(said)
-    known = (match for section in _OF_MEASURES for match in phrases(section).find(said))
-    for match in known:
-        rest[match.start : match.end] = " " * (match.end - match.start)
-    return any(len(word) > _SMALL_WORD for word in re.findall(r"[^\W\d_]+", "".join(rest)))
-
-
-_OF_MEASURES = ("weight_units", "caliper_units", "headers", "per", "articles", "basis", "weight_words")
-_SMALL_WORD = 3
-
-
-def _with_units(table: Table, units: Mapping[str, str]) -> Table:
-    columns = tuple(_with_unit(column, units) for column in table.columns)
-    return table if columns == table.columns else replace(table, columns=columns)
-
-
-def _with_unit(column: HeadedColumn, units: Mapping[str, str]) -> HeadedColumn:
-    """The column with the unit behind its head, where the head names none itself."""
-    said = units.get(fold(column.heads[-1].text).strip()) if column.heads else None
-    if said is None or _names_unit(column.heads[-1].text) or _counts(column.heads[-1].text):
-        return column
-    return _with_head(column, f"{column.heads[-1].text} ({said})")
-
-
-def _counts(head: str) -> bool:
-    """'Pos' and 'Item' number the rows."""
-    roles = header_roles(head)
-    return bool(roles) and roles[0].role is Role.ITEM
+            yield Told(fold(name.text).strip(" :="), said.text, said)
 
 
 def around(found: SheetTables) -> list[Words]:
@@ -215,52 +152,13 @@ def around(found: SheetTables) -> list[Words]:
     return sorted({*found.texts, *own}, key=lambda words: (words.row, words.cell.column))
 
 
-def _explained(table: Table, key: Mapping[str, str]) -> Table:
-    named = {column: place for column in table.columns if (place := _lettered(column, key)) is not None}
-    if len(key) < _FEWEST or len(named) < _FEWEST:
-        return table
-    sized = {_size(key[_code_of(column.heads[place].text)]) is not None for column, place in named.items()}
-    if len(sized) > 1:
-        # 'TL = 42,000 lb or more; LTL = anything below that': what is below that is no term of delivery.
-        return table
-    columns = (_headed(column, key, named[column]) if column in named else column for column in table.columns)
-    return replace(table, columns=tuple(columns))
+def with_keys_apart(found: SheetTables) -> SheetTables:
+    """The sheet with a text for each head that a text explains the codes of."""
+    if not any(len(keys_apart(words.text)) > 1 for words in around(found)):
+        return found
+    tables = (replace(one, titles=texts_apart(one.titles), notes=texts_apart(one.notes)) for one in found.tables)
+    return replace(found, tables=tuple(tables), texts=texts_apart(found.texts))
 
 
-def _lettered(column: HeadedColumn, key: Mapping[str, str]) -> int | None:
-    """Which of a column's heads has a letter of the key, the lowest first: 'Price A' may stand over '€/t'."""
-    places = reversed(range(len(column.heads)))
-    return next((place for place in places if _code_of(column.heads[place].text) in key), None)
-
-
-def _code_of(head: str) -> str:
-    """The letter that a head is, or that tells a price from those beside it: the a of 'A', of 'Price A' and of 'Price A
-    EUR/t'."""
-    said = header(head)
-    unit = said.currency is not None and said.basis is not None
-    words = fold(without_unit(said).strip(" /,;") if unit else head).split()
-    named = " ".join(words[:-1])
-    priced = phrases("price_words").whole(named) is not None or price_unit(named) is not None
-    return (words[-1] if priced else " ".join(words)).strip("()")
-
-
-_TONS_OR_PIECES = re.compile(r"\bST\b\.?")
-
-
-def _headed(column: HeadedColumn, key: Mapping[str, str], place: int) -> HeadedColumn:
-    head = column.heads[place]
-    said = key[_code_of(head.text)]
-    size = _size(said)
-    said = size.words if size is not None and bracket_text(said) is None else said
-    basis = header(head.text).basis
-    if size is not None and size.not_weight == PIECES_OR_TONS and basis is not None and Basis.SHORT_TON in basis.bases:
-        # Beside 'USD/ST' no pieces are ordered.
-        said = _TONS_OR_PIECES.sub("short tons", said)
-    code = re.search(rf"\(?\b{re.escape(_code_of(head.text))}\b\)?", fold(head.text))
-    if code is None:
-        return column
-    named, unit = head.text[: code.start()], head.text[code.end() :]
-    worded = named.strip() and phrases("tiers").whole(named) is None
-    text = f"{named.strip()} {said} {unit.strip()}".strip() if worded else f"{said} {unit.strip()}".strip()
-    heads = (*column.heads[:place], head._replace(value=text, text=text), *column.heads[place + 1 :])
-    return replace(column, heads=heads)
+def texts_apart(texts: Iterable[Words]) -> tuple[Words, ...]:
+    return tuple(replace(words, text=part) for words in texts for part in keys_apart(words.text))

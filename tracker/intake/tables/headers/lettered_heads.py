@@ -28,7 +28,7 @@ def with_lettered_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> 
     rows = [] if view.passing else [row for row in view.order[:_LOOKED_AT] if _may_be_letters(view, row)]
     if not rows:
         return found
-    key = key_of([*entries(_said(view, rows)), *entries(elsewhere)])
+    key = key_of(entries([*_said(view, rows), *elsewhere]))
     for row in rows:
         whole = _in_words(view.rows[row], key)
         if whole is not None:

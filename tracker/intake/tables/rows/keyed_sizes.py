@@ -5,7 +5,8 @@ from dataclasses import replace
 from itertools import pairwise
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.headers.keys import around, entries, sizes_in
+from tracker.intake.tables.headers.keyed_heads import sizes_in, told_sizes
+from tracker.intake.tables.headers.keys import Keys, Told, explained_two_ways, for_column
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import ORDER_SIZES, PRICES, Role
@@ -21,26 +22,38 @@ def with_keyed_sizes(found: SheetTables, elsewhere: Sequence[Words] = ()) -> She
     Price B', which the key explains. `elsewhere`: what sheets of words alone say."""
     if found.view.passing:
         return found
-    key = sizes_in([*entries(around(found)), *entries(elsewhere)])
-    if len(key) < _FEWEST:
+    keys = Keys(found, elsewhere)
+    if not keys:
         return found
-    return replace(found, tables=tuple(_in_words(table, key) for table in found.tables))
+    return replace(found, tables=tuple(_in_words(table, keys.of_table(table)) for table in found.tables))
 
 
-def _in_words(table: Table, key: Mapping[str, str]) -> Table:
-    if _prices_by_letters(table, key):
+def _in_words(table: Table, told: Sequence[Told]) -> Table:
+    sizes = told_sizes(told)
+    if len({one.code for one in sizes}) < _FEWEST or _prices_by_letters(table, sizes_in(sizes)):
         return table
-    may_be_sizes = (column for column in table.columns if not _names_something_else(column))
-    told = {column.index: cells for column in may_be_sizes if (cells := _lettered(table, column, key))}
-    if not told:
-        return table
-    rows = dict(table.view.rows)
-    for index, cells in told.items():
+    rows, columns = dict(table.view.rows), list(table.columns)
+    for place, column in enumerate(table.columns):
+        key = _key_for(column, sizes)
+        cells = {} if _names_something_else(column) else _lettered(table, column, key)
         for row, cell in cells.items():
             said = key[_code(cell)]
-            rows[row] = rows[row] | {index: cell._replace(value=said, text=said)}
-    columns = tuple(_of_sizes(column) if column.index in told else column for column in table.columns)
-    return replace(table, columns=columns, view=replace(table.view, rows=rows))
+            rows[row] = rows[row] | {column.index: cell._replace(value=said, text=said)}
+        columns[place] = _of_sizes(column) if cells else column
+    if columns == list(table.columns) and rows == table.view.rows:
+        return table
+    return replace(table, columns=tuple(columns), view=replace(table.view, rows=rows))
+
+
+def _key_for(column: HeadedColumn, sizes: Sequence[Told]) -> dict[str, str]:
+    """Letter -> size; for one that is explained two ways all that is said of it, to be asked about: left as it is, its
+    rows would be for orders of any size."""
+    own = for_column(sizes, column)
+    doubts = {code: _EITHER.join(said) for code, said in explained_two_ways(own).items()}
+    return sizes_in(own) | doubts
+
+
+_EITHER = " / "
 
 
 def _prices_by_letters(table: Table, key: Mapping[str, str]) -> bool:

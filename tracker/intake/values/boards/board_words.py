@@ -2,6 +2,7 @@
 
 from functools import lru_cache
 
+from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.currency import currency_phrases
 from tracker.intake.words.lists import phrases
@@ -44,6 +45,27 @@ def names_only_board(text: str) -> bool:
 def names_board_and_price(text: str) -> bool:
     """Whether every word of a text names a board or says of prices what they are in and until when they hold."""
     return _all_known(text, (*_OF_BOARDS, *_OF_PRICES), of_money=True)
+
+
+def begins_with_board(text: str) -> bool:
+    """Whether a text names a grade and no other words before its board: 'Coated unbleached kraft carrier', and not
+    'replaces SBS', 'like CUK' or 'tested against CRB'."""
+    ahead = _ahead_of_grade(text)
+    return ahead is not None and (not any(map(str.isalpha, ahead)) or names_only_board(ahead))
+
+
+def names_another_board(text: str) -> bool:
+    """Whether a text holds its board against that of the grade it names: 'competes with SBS', 'comparable to CUK'."""
+    ahead = _ahead_of_grade(text)
+    return bool(ahead) and bool(phrases("not_this_board").find(ahead or ""))
+
+
+def _ahead_of_grade(text: str) -> str | None:
+    """What stands before the first grade of a text; None where it names none."""
+    reading = find_grade(text)
+    if reading is None or not reading.grades:
+        return None
+    return text.partition(reading.words.split(" ", 1)[0])[0]
 
 
 def _all_known(text: str, sections: tuple[str, ...], *, of_money: bool = False) -> bool:

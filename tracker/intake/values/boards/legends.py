@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
+from tracker.intake.values.boards.board_words import names_another_board
 from tracker.intake.values.boards.grade import GradeReading, find_grade
 from tracker.intake.words.lists import pattern, phrases
 
@@ -99,9 +100,10 @@ def _of_member(member: str) -> LegendEntry | None:
 
 
 def _without_article(text: str) -> str:
-    """'Unser Lindenblanc' goes by its own name; the A of 'A1' is no article."""
+    """'Unser Lindenblanc' goes by its own name; the A of 'A1' and of 'A = SBS' is no article."""
     ahead = [match for match in phrases("articles").find(text) if match.start == 0]
-    return text[ahead[0].end :].strip() if ahead and not text[ahead[0].end :][:1].isdigit() else text
+    name = text[ahead[0].end :] if ahead else ""
+    return name.strip() if name.strip() and not name[:1].isdigit() else text
 
 
 def _entry(name: str, explanation: str) -> LegendEntry | None:
@@ -112,6 +114,7 @@ def _entry(name: str, explanation: str) -> LegendEntry | None:
         grade is None
         or grade.grade is None
         or not name
+        or names_another_board(explanation)
         or phrases("legend_labels").whole(name) is not None
         # 'Freight: $40/ST, on SBS only' explains no name.
         or phrases("charges").whole(name) is not None

@@ -79,7 +79,7 @@ def _words() -> Phrases[tuple[str, str]]:
 _BROKEN = re.compile(rf"\d{{1,3}}{FRACTION}")
 _NUMBER = re.compile(rf"(?:{SPACED_NUMBER})(?:[.,:]-{{1,2}}(?![\d-])|:\d\d(?![\d:]))?")
 _CROWN_CURRENCIES = frozenset({"krona", *currencies.SHARED["krona"]})
-_FOOTNOTE = re.compile(r"\*+|[†‡§°¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\d\)|\[\d\]|(?<=[\d\s])\d\)")
+_FOOTNOTE = re.compile(r"\*+|[†‡§°¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\d\)|\[\d\]|\[letter [a-z]\]|(?<=[\d\s])\d\)")
 _DASH = re.compile(r"-{1,2}|\.{2,3}|…")
 
 

@@ -1,7 +1,7 @@
 """What a code beside a price stands for: the 'US dollars per cwt' of 'Code A: figure is US dollars per cwt'."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
@@ -46,3 +46,13 @@ def unit_led_to(said: str) -> str | None:
         if phrases("leads_to_unit").whole(word) is None:
             return None
     return None
+
+
+def without_terms_of_the_last(key: Mapping[str, str]) -> dict[str, str]:
+    """'a = per short ton, b = per cwt, delivered': what stands behind the unit of the last alone may be said of all the
+    codes, and is no part of it."""
+    *others, last = key or ("",)
+    apart = {code: _without_delivery(said) for code, said in key.items()}
+    if not others or any(apart[code] != key[code] for code in others):
+        return dict(key)
+    return {**key, last: apart[last]}
