@@ -33,6 +33,7 @@ from tracker.intake.offers.prices.claimed import claimed_at
 from tracker.intake.offers.prices.lines_of_bases import joined_down
 from tracker.intake.offers.prices.twins import disagreeing_rows, joined_bases, paired_bases, without_repeats
 from tracker.intake.offers.rows.marked import marked_sheet
+from tracker.intake.offers.rows.not_counted import not_counted
 from tracker.intake.offers.rows.outdated import Doubts, only_examples_kept, outdated_whole
 from tracker.intake.offers.rows.pass_over import (
     is_change_log,
@@ -119,6 +120,8 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
         ask_across_sheets(found.drafts, answers)
     asked = {draft.sheet for draft in found.drafts}
     found.passed = [passed for passed in found.passed if passed.why != NO_PRICES or passed.sheet not in asked]
+    in_force = [sheet for sheet in sheets if not _why_outdated(sheet, sheets)]
+    found.passed[:0] = not_counted(in_force, found.drafts, found.passed)
     return found
 
 
@@ -196,8 +199,7 @@ def _read_tables(
     facts: FileFacts,
     file_vendor: Said[str] | None,
 ) -> None:
-    outdated = sheet.name in outdated_sheets([other.name for other in sheets])
-    why = "a later year has a sheet of its own" if outdated else outdated_whole(sheet, sheets)
+    why = _why_outdated(sheet, sheets)
     offering = [read for read in sheet.tables if not read.passed_over and not why]
     claimed = claimed_at(sheet.tables, facts)
     titles = tuple(_titles(sheets))
@@ -236,6 +238,11 @@ def _read_tables(
         found.passed.append(
             PassedOver(sheet.name, f"1-{sheet.found.view.order[-1] + 1}" if sheet.found.view.order else "", NO_PRICES)
         )
+
+
+def _why_outdated(sheet: ReadSheet, sheets: Sequence[ReadSheet]) -> str:
+    outdated = sheet.name in outdated_sheets([other.name for other in sheets])
+    return "a later year has a sheet of its own" if outdated else outdated_whole(sheet, sheets)
 
 
 def _by_row(drafts: Iterable[Draft]) -> Iterator[Draft]:
