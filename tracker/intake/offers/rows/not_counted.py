@@ -12,6 +12,7 @@ from decimal import Decimal
 
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.said import at
+from tracker.intake.offers.rows.outdated import outdated_whole
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Words
 from tracker.intake.values.changes.discounts import DiscountTaken
@@ -33,11 +34,15 @@ _Place = tuple[str, str]
 
 
 def not_counted(sheets: Sequence[ReadSheet], drafts: Sequence[Draft], passed: Iterable[PassedOver]) -> list[PassedOver]:
-    """The parts of texts that tell of money and that no line's value, note or question came from."""
+    """The parts of texts that tell of money and that no line's value, note or question came from.
+
+    `passed`: what was passed over, so that what marks those rows as old is not told twice.
+    """
     passed = tuple(passed)
     told = [
         (words, one)
         for sheet in sheets
+        if not outdated_whole(sheet, sheets)
         for words in dict.fromkeys(_said_in(sheet))
         for one in money_told(words.text)
         if not (one.old and _passes_over(words, passed))
