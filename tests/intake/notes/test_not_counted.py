@@ -2,8 +2,9 @@
 
 import pytest
 
-from tests.intake.sheets import read
-from tracker.trade.offer import NoteCode, State
+from tests.intake.sheets import book, grid, read
+from tracker.intake.read import read_workbook
+from tracker.trade.offer import Answers, NoteCode, State
 
 LIST = [["Board", "pt", "lb/MSF", "USD/ST"], ["SBS", 16, 66, 1190], ["CRB", 20, 79, 890]]
 
@@ -146,3 +147,29 @@ def test_what_marks_prices_as_old_is_told_once():
     ]
     found = read([["Prices 2026"], *LIST, [None], [None], *old])
     assert [part.why for part in found.passed_over] == ["marked as old"]
+
+
+@pytest.mark.parametrize("text", ["Prices delivered dayton", "Delivered on request", "Delivered Dayton or FOB mill"])
+def test_freight_that_is_left_open_is_told(text):
+    assert told(text) == [f"“{text}”"]
+
+
+@pytest.mark.parametrize(
+    "text", ["Prices delivered Dayton", "FOB mill", "Board delivered in reels", "Delivered damaged"]
+)
+def test_freight_that_is_read_or_not_spoken_of_is_not(text):
+    assert told(text) == []
+
+
+def test_a_text_that_two_sheets_have_is_used_in_both():
+    text, other = "FOB mill, energy surcharge 4%", [["Board", "pt", "lb/MSF", "USD/ST"], ["CUK", 18, 74, 1100]]
+    sheets = (grid([*rows, [None], [text]], sheet=name) for name, rows in (("One", LIST), ("Two", other)))
+    assert read_workbook(book(*sheets), Answers()).passed_over == ()
+
+
+def test_a_sheet_of_terms_is_gone_over_as_well():
+    terms = grid([["Terms"], ["Prices FOB mill."], ["Pallets are charged at cost."]], sheet="Terms")
+    found = read_workbook(book(grid(LIST, sheet="List"), terms), Answers())
+    assert [(part.sheet, part.rows, part.why) for part in found.passed_over if "counted" in part.why] == [
+        ("Terms", "3", "“Pallets are charged at cost” was not counted")
+    ]

@@ -9,6 +9,8 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from decimal import Decimal
+from functools import cached_property
+from string import ascii_uppercase
 
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.said import at
@@ -27,7 +29,7 @@ from tracker.intake.values.orders.terms_by_size import DeliveredFrom, SmallOrder
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
-from tracker.trade.offer import Evidence, NoteCode, PassedOver
+from tracker.trade.offer import Evidence, NoteCode, PassedOver, RowEvidence
 
 _Place = tuple[str, str]
 """A sheet's name and the address of a cell in it."""
@@ -104,21 +106,32 @@ class _Used:
 
     def see(self, drafts: Iterable[Draft]) -> None:
         """Goes over all lines once; those of a long list share what is said of all of them."""
-        seen: set[int] = set()
+        seen: set[tuple[str, int]] = set()
         notes: set[tuple[NoteCode, str]] = set()
         for draft in drafts:
-            self.priced.add((draft.sheet, draft.where))
+            self.priced.update(self.places & {(draft.sheet, draft.where)})
             self.charges.update((charge.label, charge.price) for charge in draft.charges)
             notes.update((note.code, note.text) for note in draft.notes)
             for part in draft.evidence:
-                if not isinstance(part, Evidence):
-                    for piece in part.pieces():
-                        self._see(draft.sheet, piece)
-                elif id(part) not in seen:
-                    seen.add(id(part))
-                    self._see(draft.sheet, part)
+                key = draft.sheet, id(part if isinstance(part, Evidence) else part.said)
+                if key not in seen or not isinstance(part, Evidence):
+                    self._see_part(draft.sheet, part, first=key not in seen)
+                    seen.add(key)
         texts = (text for code, text in notes if code in _OF_MONEY)
         self.quoted = {fold(quote) for text in texts for quote in _QUOTED.findall(text)}
+
+    def _see_part(self, sheet: str, part: Evidence | RowEvidence, *, first: bool) -> None:
+        """`first`: no row before said the same; another names its own cells."""
+        if isinstance(part, Evidence):
+            self._see(sheet, part)
+        elif first or part.row in self.rows:
+            for piece in part.pieces():
+                self._see(sheet, piece)
+
+    @cached_property
+    def rows(self) -> frozenset[int]:
+        """The rows, as a person counts them, of the cells that are looked for."""
+        return frozenset(int(cell.lstrip(ascii_uppercase)) for _, cell in self.places)
 
     def _see(self, sheet: str, piece: Evidence) -> None:
         other, _, cell = piece.said_by.rpartition("!")
@@ -135,6 +148,8 @@ class _Used:
         if _repeats_charges(told.words, self.charges):
             return True
         fields = self.fields.get(place, set())
+        if told.freight and "delivered" in fields:
+            return True
         # 'Invoiced separately' behind 'energy surcharge 4 %,' is about that one.
         if told.alone or told.own or not any(map(str.isdigit, told.words)):
             return any(self._counted(one, fields) for one in (told.own or told.of_clause))

@@ -1,5 +1,5 @@
-"""The parts of a text that say something of money or of prices out of force, whether or not any rule understands them:
-'Less 2 % for truckloads', 'pallets are charged at cost', 'old price list - superseded'.
+"""The parts of a text that say something of money, of freight that is left open or of prices out of force, whether or
+not any rule understands them: 'Less 2 % for truckloads', 'pallets are charged at cost', 'delivered dayton'.
 
 Nothing is read from them here. They are looked for so that what no rule used is told, and not lost without a word.
 """
@@ -11,6 +11,7 @@ from tracker.intake.values.changes.competitors import without_competitors
 from tracker.intake.values.changes.list_age import Age, age_of_list
 from tracker.intake.values.changes.no_offers import shows_how_to_read
 from tracker.intake.values.figures.rates import EITHER_WAY, in_signs, is_added, states_rate
+from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.note_signs import without_sign
@@ -24,7 +25,8 @@ from tracker.intake.words.lists import phrases
 class MoneyTold:
     """A part of a sentence that tells of money: its `words`, and what the rules read in it and in its whole sentence.
 
-    `alone`: nothing else of the sentence tells of money. `old`: it says that a list is no longer in force.
+    `alone`: nothing else of the sentence tells of money. `old`: it says that a list is no longer in force. `freight`:
+    it says no more than on what condition prices include freight.
     """
 
     words: str
@@ -32,6 +34,7 @@ class MoneyTold:
     of_clause: tuple[Statement, ...]
     alone: bool
     old: bool
+    freight: bool
 
 
 @lru_cache(maxsize=8192)
@@ -52,6 +55,7 @@ def _in_clause(clause: str) -> list[MoneyTold]:
             statements(clause),
             len(speaking) == 1,
             _is_old(parts[place]),
+            not (_names_money(in_signs(parts[place])) or _is_old(parts[place])),
         )
         for place in speaking
     ]
@@ -77,7 +81,12 @@ def _tells(part: str) -> bool:
     said = in_signs(part)
     if EITHER_WAY.search(said) or Remark.INDEX in says(part) or _is_of_other_things(part):
         return False
-    return _names_money(said) or _is_old(part)
+    return _names_money(said) or _is_old(part) or _leaves_freight_open(part)
+
+
+def _leaves_freight_open(part: str) -> bool:
+    """'Delivered dayton', 'delivered on request'."""
+    return any(isinstance(one, Delivery) and one.delivered is None for one in statements(part))
 
 
 def _is_old(part: str) -> bool:
