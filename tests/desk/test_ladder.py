@@ -15,7 +15,7 @@ from tracker.desk.rates import Rate
 from tracker.desk.sums import Part, addition_text, amount_text, product, product_text
 from tracker.trade.basis import Basis, per_msf, per_tonne
 from tracker.trade.footing import footing
-from tracker.trade.offer import Charge, GrammageFrom, Offer, Source
+from tracker.trade.offer import OPEN, Charge, GrammageFrom, Offer, Source
 
 DAY = date(2026, 11, 25)
 BOARD = {"grammage_gsm": Decimal("380.829356"), "sheet_mm": (Decimal(700), Decimal(1000))}
@@ -149,3 +149,37 @@ def test_a_sum_is_exact_underneath() -> None:
     parts = [Part(Fraction(1, 3)), Part(Fraction(3), given="3")]
     assert product(parts) == 1
     assert product_text(parts).endswith("= 1.00")
+
+
+ENERGY = Charge("energy surcharge", Decimal(4), None, None)
+TOLL = Charge("toll", Decimal("4.80"), "USD", Basis.SHORT_TON)
+
+
+@pytest.mark.parametrize(
+    ("charges", "delivered", "chosen", "told"),
+    [
+        ((ENERGY,), None, True, ["4 %, not in this figure: the delivered cost is not known"]),
+        ((ENERGY,), False, True, ["4 %, not in this figure: the delivered cost is not known"]),
+        ((ENERGY,), True, False, ["4 %, not in this figure: prices are compared as quoted"]),
+        ((TOLL,), False, True, ["$4.80 per short ton, not in this figure: the delivered cost is not known"]),
+        (
+            (Charge("levy", Decimal(0), OPEN, None),), True, True,
+            ["how much is not certain, not in this figure: the delivered cost is not known"],
+        ),
+        ((), False, True, []),
+    ],
+)  # fmt: skip
+def test_a_charge_that_is_due_and_not_in_the_figure_is_told(
+    charges: tuple[Charge, ...], delivered: bool | None, chosen: bool, told: list[str]
+) -> None:
+    made = offer("890", Basis.SHORT_TON, charges=charges, delivered=delivered)
+    steps = ladder(made, ChosenFooting(DAY, per=Per.MSF, delivered=chosen), Rested())
+    assert [step.text for step in steps if step.label in {charge.label for charge in charges}] == told
+    assert steps[-1].text == "$890 × 78 lb/MSF ÷ 2,000 lb = 34.71"
+
+
+def test_a_charge_in_the_figure_is_summed_and_not_told_to_be_left_out() -> None:
+    made = offer("890", Basis.SHORT_TON, charges=(ENERGY,), delivered=True)
+    steps = ladder(made, ChosenFooting(DAY, per=Per.MSF, delivered=True), Rested())
+    assert not any("not in this figure" in step.text for step in steps)
+    assert steps[-1].text == "34.71 + 1.39 = 36.10"

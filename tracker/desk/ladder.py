@@ -24,7 +24,7 @@ from tracker.trade.basis import (
 from tracker.trade.days import day_text
 from tracker.trade.exact import KG_PER_LB, KG_PER_TONNE, M2_PER_MSF, M2_PER_SQUARE_FOOT, MM_PER_INCH, plain_text
 from tracker.trade.footing import delivered_cost_known
-from tracker.trade.offer import Charge, GrammageFrom, Offer
+from tracker.trade.offer import OPEN, Charge, GrammageFrom, Offer
 from tracker.trade.quantities import CaliperUnit, WeightUnit, caliper_in, weight_in
 from tracker.trade.quoted import digits_text, money_text
 
@@ -74,7 +74,8 @@ def ladder(offer: Offer, footing: ChosenFooting, rests: Rested) -> tuple[Step, .
     ]
     figure, step = _on_footing(offer, footing.per, rests)
     steps.append(step)
-    if figure is not None and footing.delivered and delivered_cost_known(offer) and offer.charges:
+    counted = footing.delivered and delivered_cost_known(offer)
+    if figure is not None and counted and offer.charges:
         charged, more = _with_charges(offer, figure, footing.per, rests)
         figure = charged
         steps.extend(more)
@@ -84,6 +85,7 @@ def ladder(offer: Offer, footing: ChosenFooting, rests: Rested) -> tuple[Step, .
     if figure is not None and footing.at_caliper_um is not None:
         steps.append(_at_caliper(figure, offer, footing, rests))
     final = steps.pop()
+    steps += [] if counted else _not_counted(offer, footing)
     text = final.text
     if rests.low is not None and rests.high is not None:
         text += f" ({amount_text(Fraction(rests.low))} to {amount_text(Fraction(rests.high))}, as the weight may be)"
@@ -230,13 +232,30 @@ def _with_charges(offer: Offer, price: Fraction, per: Per, rests: Rested) -> tup
     return sum(terms, Fraction(0)), steps
 
 
+def _not_counted(offer: Offer, footing: ChosenFooting) -> list[Step]:
+    """The charges that are due and not in the figure, and why: of two offers alike the one that tells of more is not
+    dearer for it."""
+    why = "the delivered cost is not known" if footing.delivered else "prices are compared as quoted"
+    return [
+        Step(charge.label or "charge", f"{_due(charge, offer)}, not in this figure: {why}") for charge in offer.charges
+    ]
+
+
+def _due(charge: Charge, offer: Offer) -> str:
+    if charge.currency == OPEN:
+        return "how much is not certain"
+    if charge.basis is None:
+        return f"{plain_text(charge.price)} %"
+    return f"{money_text(charge.price, charge.currency or offer.currency or '')} per {_BASIS_WORDS[charge.basis]}"
+
+
 def _charge(charge: Charge, offer: Offer, price: Fraction, per: Per, rests: Rested) -> tuple[Fraction | None, str]:
     if charge.basis is None:
         share = Fraction(charge.price) / 100
         return price * share, product_text([Part(price), Part(share, given=f"{plain_text(charge.price)} %")])
     assert offer.currency is not None
     figure = (per_tonne if per is Per.TONNE else per_msf)(charge.price, charge.basis, offer.measure)
-    quoted = f"{money_text(charge.price, charge.currency or offer.currency)} per {_BASIS_WORDS[charge.basis]}"
+    quoted = _due(charge, offer)
     if figure is None:
         return None, f"{quoted}: not convertible, {_lacking(offer.measure)} is not quoted"
     parts = _conversion(charge.price, charge.currency or offer.currency, charge.basis, offer, per, rests)

@@ -33,11 +33,11 @@ from tracker.intake.offers.prices.claimed import claimed_at
 from tracker.intake.offers.prices.lines_of_bases import joined_down
 from tracker.intake.offers.prices.twins import disagreeing_rows, joined_bases, paired_bases, without_repeats
 from tracker.intake.offers.rows.marked import marked_sheet
+from tracker.intake.offers.rows.not_counted import not_counted
 from tracker.intake.offers.rows.outdated import Doubts, only_examples_kept, outdated_whole
 from tracker.intake.offers.rows.pass_over import (
     is_change_log,
     only_looks_like_a_table,
-    outdated_sheets,
     passed_outside,
     passed_table,
 )
@@ -119,6 +119,7 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
         ask_across_sheets(found.drafts, answers)
     asked = {draft.sheet for draft in found.drafts}
     found.passed = [passed for passed in found.passed if passed.why != NO_PRICES or passed.sheet not in asked]
+    found.passed[:0] = not_counted(sheets, found.drafts, found.passed)
     return found
 
 
@@ -196,8 +197,7 @@ def _read_tables(
     facts: FileFacts,
     file_vendor: Said[str] | None,
 ) -> None:
-    outdated = sheet.name in outdated_sheets([other.name for other in sheets])
-    why = "a later year has a sheet of its own" if outdated else outdated_whole(sheet, sheets)
+    why = outdated_whole(sheet, sheets)
     offering = [read for read in sheet.tables if not read.passed_over and not why]
     claimed = claimed_at(sheet.tables, facts)
     titles = tuple(_titles(sheets))
@@ -219,9 +219,8 @@ def _read_tables(
         vendor = vendor_of_table(read, sheet)
         if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):
             vendor = file_vendor
-        offers = TableReader(
-            read, levels, replace(claimed, own=claimed_at([read], facts)), facts, vendor, Doubts(read, sheet), titles
-        ).read()
+        claimed_here, doubts = replace(claimed, own=claimed_at([read], facts)), Doubts(read, sheet, sheets)
+        offers = TableReader(read, levels, claimed_here, facts, vendor, doubts, titles).read()
         found.passed.extend(offers.passed)
         drafts = joined_down(_by_row(offers.drafts))
         tell_of_the_last_firm_s(drafts, read, sheet)

@@ -10,6 +10,7 @@ from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.footnotes import is_footnote
 from tracker.intake.offers.notes.said import Said, at
+from tracker.intake.offers.rows.old_sheets import age_of_sheet, outdated_sheets
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.changes.list_age import Age, age_of_list, age_of_name, age_of_row
@@ -78,10 +79,12 @@ def _is_list_explained(heading: Words, table: Table) -> bool:
     return len(below) > MOST_EXAMPLES or len(below) == len(table.rows)
 
 
-def outdated_whole(sheet: ReadSheet, sheets: Iterable[ReadSheet]) -> str:
+def outdated_whole(sheet: ReadSheet, sheets: Sequence[ReadSheet]) -> str:
     """Why all of a sheet is no longer in force, '' where it may be: its name or its first words mark it as old, or as
-    an example beside the list on another of the file's sheets."""
-    if age_of_name(sheet.name) is Age.SUPERSEDED:
+    an example beside the list on another of the file's sheets, or another is called the same but for a later year."""
+    if sheet.name in outdated_sheets(tuple(other.name for other in sheets)):
+        return "a later year has a sheet of its own"
+    if age_of_sheet(sheet, sheets) is Age.SUPERSEDED:
         return "the sheet's name marks it as old"
     if title_offers(sheet.name) is Offering.NOT:
         return "the sheet's name marks it as no offers"
@@ -181,7 +184,7 @@ _NOT_OFFERED = "nobody offers it"
 class Doubts:
     """What leaves it open whether the prices of one table are offered, and still in force."""
 
-    def __init__(self, read: ReadTable, sheet: ReadSheet) -> None:
+    def __init__(self, read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet]) -> None:
         self._beside = columns_beside(read.table, read.columns)
         self._tables = sheet.found.tables
         # Nearly no text is doubtful, and to which table one belongs is asked of those alone.
@@ -194,7 +197,7 @@ class Doubts:
         # 'The superseded prices are shown for reference' is said of the column of those.
         told_apart = any(price.kind is Kind.PREVIOUS for price in read.columns.prices)
         old = None if told_apart else next(_doubtful(around, self._tables), None)
-        if old is None and age_of_name(sheet.name) is Age.DOUBTFUL:
+        if old is None and age_of_sheet(sheet, sheets) is Age.DOUBTFUL:
             old = Doubt(Said(sheet.name, "the sheet's name", sheet.name), _OUTDATED)
         shown = [*read.table.titles, *(_above(sheet) if len(sheet.tables) == 1 else ())]
         example = (Doubt(_said(one.cell, one.text), _NOT_OFFERED) for one in shown if may_be_all_example(one.text))

@@ -1,6 +1,5 @@
 """Tables and sheets that offer nothing: old lists, indices, freight rates, anything that describes no board."""
 
-import re
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from operator import attrgetter
@@ -36,8 +35,6 @@ from tracker.intake.values.prices.money import price_text
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
 from tracker.trade.offer import PassedOver
-
-_YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 
 
 def passed_table(read: ReadTable, found: SheetTables, elsewhere: Sequence[Words] = ()) -> str:
@@ -226,16 +223,6 @@ def _tells_prices(title: str) -> bool | None:
         return True
     quantities = weight or any(phrases(section).find(title) for section in ("volumes_sold", "volumes_listed"))
     return False if quantities else None
-
-
-def outdated_sheets(names: Sequence[str]) -> frozenset[str]:
-    """Sheets called the same but for an earlier year: '2025' beside '2026', 'List 2025' beside 'List 2026'."""
-    years: dict[str, dict[str, str]] = {}
-    for name in names:
-        found = _YEAR.findall(name)
-        if len(found) == 1:
-            years.setdefault(_YEAR.sub("", name).strip(), {})[found[0]] = name
-    return frozenset(name for group in years.values() for year, name in group.items() if year < max(group))
 
 
 def is_change_log(view: View) -> bool:

@@ -10,6 +10,7 @@ from enum import Enum, auto
 from functools import lru_cache
 
 from tracker.intake.values.changes.discounts import names_discount
+from tracker.intake.values.figures.rates import is_added
 from tracker.intake.values.freight.delivery import Delivery, find_delivery, terms_in
 from tracker.intake.values.freight.freight_to_buyer import costs_to_the_buyer
 from tracker.intake.values.notes.clauses import COMMA
@@ -123,7 +124,10 @@ def _is_of_other_things(ahead: str, behind: str, said: Delivery) -> bool:
         return True
     if any(phrases(section).find(ahead) for section in ("price_words", "list_names", "goods_meant")):
         return False
-    told = _is_one_word(said) and (_tells_their_state(ahead, behind) or _tells_of_packing(ahead, behind))
+    how = _tells_their_state(ahead, behind) or _tells_of_packing(ahead, behind) or _tells_their_form(behind)
+    # 'Weight: as delivered' and 'delivered within 3 weeks' are of no freight, where nothing else is named.
+    how = how or phrases("as_it_comes").whole(ahead.strip()) is not None or _tells_when(ahead, behind)
+    told = _is_one_word(said) and how
     return told or _names_others(ahead)
 
 
@@ -161,6 +165,18 @@ def _tells_of_packing(ahead: str, behind: str) -> bool:
     packed = phrases("packed").find(_without_loads(f"{ahead} {behind}"))
     led = phrases("to_the_buyer").find(behind) or phrases("carriage").find(f"{ahead} {behind}")
     return bool(packed) and not led
+
+
+def _tells_their_form(behind: str) -> bool:
+    """'Delivered in reels' says how board comes; 'delivered in rolls, USD/ST' does as well, and 'delivered in reels to
+    your dock' is of freight."""
+    form = phrases("comes_in_forms").at(tokens_of(behind.strip()), 0)
+    return form is not None and not any(map(str.isalpha, behind.strip()[form.end :]))
+
+
+def _tells_when(ahead: str, behind: str) -> bool:
+    led = phrases("within_a_time").at(tokens_of(behind.strip()), 0) is not None
+    return bool(led and counts_time(behind)) and subject_of(ahead, *_AHEAD) is not Subject.PRICES
 
 
 def _without_loads(words: str) -> str:
@@ -203,7 +219,7 @@ def _rest_behind(behind: str, said: Delivery) -> list[str]:
     Saturdays' are none, though they have a capital."""
     orders = phrases("order_words").at(tokens_of(behind.strip()), 0)
     if orders is not None or (said.delivered and _costs_extra(behind)):
-        # 'For FOB mill orders' is said of some.
+        # 'For FOB mill orders' is said of some, and 'delivered east coast +$20/ST' is dearer than the prices.
         return [behind]
     bounds = [one for section in ("days_off", "weekdays") for one in phrases(section).find(behind)]
     bounds += [one for one in phrases("only_if").find(without_words(behind, "basis")) if _is_small(behind, one)]
@@ -218,11 +234,13 @@ def _rest_behind(behind: str, said: Delivery) -> list[str]:
 
 
 def _costs_extra(behind: str) -> bool:
-    """'Freight delivered UK extra', and not 'at no extra charge', 'plus VAT', 'plus an energy surcharge'."""
+    """'Freight delivered UK extra', 'delivered east coast +$20/ST', and not 'at no extra charge', 'plus VAT', 'plus an
+    energy surcharge'."""
     other = {one.value for one in phrases("charges").find(behind)} - {"freight", "other"}
     denied = any(phrases(section).find(behind) for section in ("negations", "taxes"))
     last = len(behind.rstrip(" ."))
-    return any(one.end == last for one in phrases("extra_words").find(behind)) and not other and not denied
+    extra = any(one.end == last for one in phrases("extra_words").find(behind)) or is_added(behind)
+    return extra and not other and not denied
 
 
 _LONGEST_NAME = 2
@@ -255,9 +273,9 @@ _AHEAD = (
     "valid", "since", "until", "quoting",
 )  # fmt: skip
 _BEHIND = (
-    "freight_conditions", "kept_ours", "bears", "to_the_buyer", "behind_delivered", "whole_markets", "loads_priced",
-    "basis", "currency", "tax", "taxes", "months", "quarters", "valid", "until", "delivery", "incoterms",
-    "freight_included", "carriage", "charges", "packed", "price_words", "list_names", "papers", "forms",
+    "regions_reached", "freight_conditions", "kept_ours", "bears", "to_the_buyer", "behind_delivered", "whole_markets",
+    "loads_priced", "basis", "currency", "tax", "taxes", "months", "quarters", "valid", "until", "delivery",
+    "incoterms", "freight_included", "carriage", "charges", "packed", "price_words", "list_names", "papers", "forms",
     "goods_delivered", "board_goods", "orders_meant", "and_words", "articles", "count_words", "minimum",
     "order_words", "against", "payment_means",
 )  # fmt: skip

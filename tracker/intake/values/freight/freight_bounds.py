@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterable
 
 from tracker.intake.values.changes.discounts import names_discount
+from tracker.intake.values.figures.rates import in_signs, is_added
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.delivery_charged import sums_in
 from tracker.intake.values.freight.freight_of_orders import of_some_orders
@@ -39,7 +40,9 @@ def bounded_beside(clause: str) -> bool:
 
 def _tells_of_elsewhere(part: str) -> bool:
     """'Delivered in Ohio, freight $40/ST elsewhere', 'freight $40/ST to Alaska': to somewhere freight costs money, or
-    another term holds."""
+    another term holds; and so in 'delivered east coast, west coast add $30/ST'."""
+    if phrases("regions_reached").at(tokens_of(part.strip()), 0) is not None and is_added(in_signs(part)):
+        return True
     carried = bool(phrases("carriage").find(part)) and sums_in(part)
     led = carried and any(_PLACE.match(part[one.end :]) for one in phrases("to_a_place").find(part))
     return led or (bool(phrases("other_places").find(part)) and (carried or find_delivery(part) is not None))
