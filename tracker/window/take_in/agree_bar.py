@@ -51,7 +51,7 @@ class AgreeBar(QWidget):
     def show_file(self, file: FileAtHand | None, files: Sequence[FileAtHand], today: date) -> None:
         """Says what agreeing brings for the file at hand, and for all of them; of a list that has run out, that too."""
         number = 0 if file is None else file.accepted
-        unreadable = file is not None and file.taken is not None and file.taken.reading.unreadable is not None
+        unreadable = file is not None and file.is_unreadable
         self.agree.setText(f"Take in {counted(number, 'offer')}" if number else "Nothing to take in")
         self.agree.setEnabled(file is not None and file.ready > 0)
         self.agree.setVisible(not unreadable)

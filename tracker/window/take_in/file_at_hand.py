@@ -137,6 +137,11 @@ class FileAtHand:
         return bool(self.found.states[State.ACCEPTED] or self.found.states[State.QUESTION])
 
     @property
+    def is_unreadable(self) -> bool:
+        """Whether it was read, to no avail."""
+        return self.taken is not None and self.taken.reading.unreadable is not None
+
+    @property
     def is_blank(self) -> bool:
         """Whether there is no cell with anything in it."""
         return self.workbook is not None and not any(grid.cells for grid in self._grids())
@@ -144,7 +149,7 @@ class FileAtHand:
     @property
     def lacks_vendor(self) -> bool:
         """Whether neither the sheet nor the user names a vendor of any line. Of a blank sheet nobody needs to know."""
-        if self.taken is None or self.taken.reading.unreadable is not None or self.is_blank:
+        if self.taken is None or self.is_unreadable or self.is_blank:
             return False
         return not self.found.vendors
 
