@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QPushButton
 from tests.window.conftest import settle
 from tests.window.fixtures.invented_sheet import FILE
 from tracker.window.keys_dialog import KeysDialog
-from tracker.window.main_window import TAKE_IN, TODAY, MainWindow
+from tracker.window.main_window import SHEETS, TAKE_IN, TODAY, MainWindow
 
 pytestmark = pytest.mark.gui
 
@@ -124,3 +124,30 @@ def test_what_is_remembered_has_room_to_be_read(real_window: MainWindow, qtbot) 
     real_window.go_sheets()
     settle(qtbot, real_window)
     assert real_window.sheets.remembered.width() > 0.33 * real_window.sheets.width()
+
+
+def test_leaving_leads_back_to_the_row_one_came_from(real_window: MainWindow, qtbot, tmp_path) -> None:
+    for name in ("first", "second"):
+        path = tmp_path / f"{name}.csv"
+        path.write_text(_SHEET.replace("1216", str(len(name) + 1200)).replace(",ton", ",USD/t"), encoding="utf-8")
+        real_window.take_in_files([path])
+        settle(qtbot, real_window)
+        real_window.take_in.agree.click()
+        settle(qtbot, real_window)
+    real_window.go_sheets()
+    settle(qtbot, real_window)
+    table = real_window.sheets.table
+    table.selectRow(1)
+    chosen = real_window.sheets.chosen.id
+    for leave in (
+        lambda: qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Escape),
+        real_window.take_in.leave.click,
+    ):
+        qtbot.keyClick(table, Qt.Key.Key_A)
+        settle(qtbot, real_window)
+        assert real_window.stack.currentIndex() == TAKE_IN
+        leave()
+        settle(qtbot, real_window)
+        assert real_window.stack.currentIndex() == SHEETS
+        assert real_window.sheets.chosen.id == chosen
+        assert QApplication.focusWidget() is table
