@@ -93,9 +93,29 @@ def test_a_blank_sheet_asks_for_nothing(real_window: MainWindow, qtbot, tmp_path
     settle(qtbot, real_window)
     understood = real_window.take_in.understood
     assert understood.vendor.isHidden()
-    assert understood.summary.text() == "Nothing stands in this file."
-    _read(real_window, qtbot, tmp_path, "some words\n")
-    assert not understood.vendor.isHidden(), "marks of a vendor's earlier sheet may serve it"
+    assert understood.summary.text().startswith(
+        "Nothing stands in this file. If the program it comes from shows prices"
+    )
+
+
+def test_a_file_without_prices_asks_for_no_vendor_but_lets_it_be_named(
+    real_window: MainWindow, qtbot, tmp_path
+) -> None:
+    _read(real_window, qtbot, tmp_path, "Name,Telephone\nA. Quill,555 0101\n")
+    take_in = real_window.take_in
+    understood = take_in.understood
+    assert understood.vendor.isHidden()
+    assert QApplication.focusWidget() is take_in.sheet.view, "it may be marked by hand"
+    assert understood.summary.text() == "No prices were found. If it has some, mark its table by hand."
+    assert understood.whose.change.text() == "Name the vendor"
+    # Marks of a vendor's earlier sheet may serve it.
+    understood.whose.change.setFocus()
+    qtbot.keyClick(understood.whose.change, Qt.Key.Key_Return)
+    assert understood.vendor.isAncestorOf(QApplication.focusWidget())
+    QApplication.focusWidget().setText("Ostrel Karton Ltd")
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
+    settle(qtbot, real_window)
+    assert take_in.at_hand.given == {"vendor": "Ostrel Karton Ltd"}
 
 
 def test_what_was_answered_stands_above_what_is_asked(real_window: MainWindow, qtbot, tmp_path) -> None:

@@ -18,6 +18,7 @@ from tracker.window.take_in.line_columns import own_notes, price_words
 from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.marks_understood import marks_understood
 from tracker.window.take_in.passed_over import passed_words
+from tracker.window.take_in.terms_told import terms_words
 
 if TYPE_CHECKING:
     from tracker.desk.take_in import TakenIn
@@ -36,7 +37,7 @@ class Findings:
     `sized`: an order size sets some lines apart; `longest_price`: the price that takes most room, as it is shown;
     `longest_note`: the most that is told of one line by itself; `marks`: by sheet, what marking by hand starts from;
     `earlier`: marks of the vendor's that may serve; `left_out`: lines that the user decided to do without; `until`: of
-    those understood, how many end on which day."""
+    those understood, how many end on which day; `terms`: what was understood of its terms, in words."""
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
@@ -56,6 +57,7 @@ class Findings:
     earlier: EarlierMarks | None = None
     left_out: int = 0
     until: Counter[date] = field(default_factory=Counter)
+    terms: str = ""
 
     def lapsed(self, on: date) -> int:
         """How many of the offers understood have lapsed by a day, by every reading of their last one."""
@@ -94,6 +96,7 @@ def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Find
         _earlier(taken),
         sum(map(is_left_out, lines)),
         Counter(until for line in lines if line.state is State.ACCEPTED and (until := _last_day(line)) is not None),
+        terms_words(lines),
     )
 
 

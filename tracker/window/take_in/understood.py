@@ -56,6 +56,8 @@ class Understood(QWidget):
         self.far_off = button("Show the prices to doubt", "word")
         self.far_off.setToolTip("Goes to the next of them")
         self.far_off.clicked.connect(self._show_next_far_off)
+        self.terms = words("", "quiet", wrap=True, selectable=True)
+        self.terms.setAccessibleName("What was understood of its terms")
         self.told_once = words("", "quiet", wrap=True, selectable=True)
         self.passed = words("", "quiet", wrap=True, selectable=True)
         self.layout_said = words("", "quiet")
@@ -77,6 +79,7 @@ class Understood(QWidget):
             self.summary,
             row(self.far_off, None),
             self.whose,
+            self.terms,
             self._by_layout,
             self._earlier,
             self.told_once,
@@ -101,6 +104,8 @@ class Understood(QWidget):
         vendor = "" if reading is None else reading.vendor or ""
         given = {key: value for key, value in file.given.items() if key != "vendor"}
         self.show_whose(file, vendors)
+        self.terms.setText(file.found.terms)
+        self.terms.setVisible(bool(file.found.terms))
         self.layout_said.setText(file.found.layout_words)
         self._by_layout.setVisible(bool(file.found.layout_words) and file.marking is None)
         earlier = file.found.earlier if open_here and file.marking is None else None
@@ -128,9 +133,10 @@ class Understood(QWidget):
 
     def show_whose(self, file: FileAtHand, vendors: Sequence[str]) -> None:
         """Says whose the sheet is, or asks."""
-        self.whose.show_vendor(file.whose(), can_change="vendor" in file.given or (file.lacks_vendor and file.nameless))
+        said_here = "vendor" in file.given or (file.lacks_vendor and file.nameless)
+        self.whose.show_vendor(file.whose(), can_change=said_here, can_name=file.may_name_vendor)
         self.vendor.naming.know(vendors)
-        asked = file.lacks_vendor and not file.nameless
+        asked = file.lacks_vendor and not file.nameless and not file.may_name_vendor
         self.vendor.ask(asked, has_offers=file.accepted > 0, first_line=file.first_line if asked else "")
 
     def go_to_open(self) -> bool:
