@@ -21,7 +21,7 @@ _LEAD_UNREAD = (NoteCode.LEAD_TIME_UNREAD,)
 
 
 def terms_words(lines: Sequence[Line]) -> str:
-    """'Freight not included (“FOB mill”) · valid until 4 Dec 2026 · lead time 4 wk · no charges read'; '' without lines that
+    """'Freight not included (“FOB mill”) · valid until 4 Dec 2026 · lead time 4 wk · no charges read'; '' where no line
     can be used."""
     usable = [line for line in lines if line.state is not State.REFUSED]
     if not usable:
@@ -67,7 +67,7 @@ def _times(times: Iterable[tuple[int, int]]) -> str:
 
 
 def _unsaid(lines: Sequence[Line], what: str, unread: tuple[NoteCode, ...]) -> str:
-    """That none was read, which is no more than is known of it; where something stands there that can't be read for certain, that."""
+    """That none was read, which is no more than is known; where something stands there that is not certain, that."""
     doubtful = any(note.code in unread for line in lines for note in line.notes)
     return f"{what} not certain" if doubtful else f"no {what} read"
 
