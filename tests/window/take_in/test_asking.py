@@ -139,14 +139,16 @@ def test_a_word_that_is_no_currency_is_refused_beside_the_field(real_window: Mai
         "Fenlight 16,SBS,16,300,1216,tonne\n",
     )
     card = _card_in_focus()
+    # Letters typed on the card go to its field.
+    qtbot.keyClick(card, "c")
     field = QApplication.focusWidget()
     assert isinstance(field, QLineEdit)
-    qtbot.keyClicks(field, "crowns")
+    qtbot.keyClicks(field, "rowns")
     _press(qtbot, window, Qt.Key.Key_Return)
     assert field.text() == "crowns"
     assert field.hasFocus()
     assert card._wrong.label.isVisible()
-    assert card._wrong.label.text() == "“CROWNS” is no currency: write its three letters, such as SEK."
+    assert card._wrong.label.text() == "“crowns” is no currency: write its three letters, such as USD or EUR."
     assert window.take_in.at_hand.given == {}
     qtbot.keyClicks(field, "sek")
     _press(qtbot, window, Qt.Key.Key_Return)

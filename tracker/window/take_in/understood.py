@@ -112,7 +112,7 @@ class Understood(QWidget):
         self.earlier_said.setText("" if earlier is None else earlier.words)
         self._earlier.setVisible(earlier is not None)
         recalled = file.taken.recalled if file.taken is not None and open_here else ()
-        self.questions.show_questions(questions, given, recalled, vendor=vendor, said=file.words)
+        self.questions.show_questions(questions, given, recalled, vendor=vendor, said=file.words, units=units)
         self.questions.setVisible(bool(questions or given or recalled))
         # Only once the new cards have been laid out do they know how tall they are.
         QTimer.singleShot(0, self._share_height)
