@@ -100,6 +100,7 @@ class MainWindow(QWidget):
         self.today.demo_wanted.connect(self.databases.open_demo)
         self.sheets.sheet_wanted.connect(self._show_cell)
         self.take_in.left.connect(self._left_take_in)
+        self.take_in.another_wanted.connect(self.choose_sheets)
         self.sheet.left.connect(lambda: self.go(self._came_from))
 
     def _make_actions(self) -> None:

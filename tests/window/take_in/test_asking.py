@@ -264,7 +264,8 @@ def test_a_file_that_cant_be_read_is_one_message_and_a_way_back(real_window: Mai
     real_window.take_in_files([path])
     settle(qtbot, real_window)
     take_in = real_window.take_in
-    assert "prices.xlsx" in take_in.understood.summary.text()
+    assert "prices.xlsx" in take_in.unreadable.why.text()
+    assert take_in.unreadable.isVisible()
     for part in (take_in.sheet, take_in.agree, take_in.understood.table, take_in.understood.vendor):
         assert not part.isVisible()
     assert take_in.leave.text() == "Back"

@@ -27,6 +27,7 @@ from tracker.window.take_in.sheet_panel import SheetPanel
 from tracker.window.take_in.storing import Storing
 from tracker.window.take_in.two_sides import TwoSides
 from tracker.window.take_in.understood import Understood
+from tracker.window.take_in.unreadable_page import UnreadablePage
 
 if TYPE_CHECKING:
     from tracker.desk.files import StoredFile
@@ -35,11 +36,12 @@ if TYPE_CHECKING:
 class TakeInPlace(QWidget):
     """`left` says that the user is done here, with how many offers were stored (`stored_files`: of which files);
     `waits` names the file that the user can come back to, '' for none; `taken_up` that files which were left are being
-    read again."""
+    read again; `another_wanted` that a file is to be chosen in place of one that can't be read."""
 
     left = Signal(int)
     waits = Signal(str)
     taken_up = Signal()
+    another_wanted = Signal()
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -102,9 +104,11 @@ class TakeInPlace(QWidget):
         return self._files[place] if 0 <= place < len(self._files) else None
 
     def _lay_out(self) -> None:
-        self._both = TwoSides(self.sheet, self.understood)
-        parts = self.listed, self._progress, self._both, self.foot
-        self.setLayout(column(*parts, margins=(20, 12, 20, 14), gap=10, grow=2))
+        self._both, self.unreadable = TwoSides(self.sheet, self.understood), UnreadablePage()
+        parts = self.listed, self._progress, self._both, self.unreadable, self.foot
+        layout = column(*parts, margins=(20, 12, 20, 14), gap=10, grow=2)
+        layout.setStretchFactor(self.unreadable, 1)
+        self.setLayout(layout)
 
     def _connect(self) -> None:
         understood = self.understood
@@ -120,7 +124,9 @@ class TakeInPlace(QWidget):
         self.foot.left.connect(self._leave_all)
         self.listed.left.connect(self._leave_one)
         self._choose.turned.connect(self._pass_focus_on)
-        self.foot.anew_wanted.connect(self._answer_shown_anew)
+        self.foot.anew_wanted.connect(lambda: self._read_shown_anew(kept=True))
+        self.unreadable.again_wanted.connect(self._read_shown_anew)
+        self.unreadable.another_wanted.connect(self.another_wanted)
         self.foot.start_over.clicked.connect(self.answering.start_over)
         self._session.other_opened.connect(self.begin_anew)
         self._session.compared.connect(self._ask_what_counts)
@@ -175,27 +181,27 @@ class TakeInPlace(QWidget):
         self.waits.emit(file.path.name)
         self.understood.show_file(file, self._session.units, self._session.vendors)
         self._say_what_agreeing_does()
-        if file.taken is None:
-            self.sheet.show_nothing(file.path.name, "The sheet is being read. You can leave it at any time.")
-        elif file.workbook is None:
-            self.sheet.show_nothing(file.path.name, file.taken.reading.unreadable or "")
+        if file.workbook is None:
+            why = "The sheet is being read. You can leave it at any time." if file.taken is None else ""
+            self.sheet.show_nothing(file.path.name, why)
         elif file.workbook is self._shown_workbook:
             self.sheet.mark(file.found.uses)
         else:
             self.sheet.show_workbook(file.workbook, file.found.uses)
         # Where nothing could be read there is no sheet to look at, and why is said once.
-        self.sheet.setVisible(file.taken is None or file.workbook is not None)
+        self._both.setVisible(not file.is_unreadable)
+        self.unreadable.show_file(file.path.name, file.summary() if file.is_unreadable else "")
         self._shown_workbook = file.workbook
         self.marking.show_marks()
 
     def _say_what_agreeing_does(self) -> None:
         self.foot.show_file(self.at_hand, self._files, self._session.footing.as_of)
 
-    def _answer_shown_anew(self) -> None:
-        """The file at hand was taken in before: it is read as it was then, with its answers to be changed."""
+    def _read_shown_anew(self, *, kept: bool = False) -> None:
+        """The file at hand as it is on disk by now; `kept`: as it was taken in, its answers to be changed."""
         file = self.at_hand
         if file is not None and file.taken is not None:
-            file.kept, file.taken = file.taken.reading.sha256, None
+            file.kept, file.taken = file.taken.reading.sha256 if kept else file.kept, None
             self._focus_owed = True
             self.readings.ask(file)
             self._show_file()
@@ -204,8 +210,7 @@ class TakeInPlace(QWidget):
         """Goes on with what still waits, or is done."""
         self._keep_begun()
         self._stored += offers
-        done = (each.taken.reading.sha256 for each in self._files if each.stored and each.taken is not None)
-        self.stored_files = frozenset(done)
+        self.stored_files = frozenset(each.taken.reading.sha256 for each in self._files if each.stored and each.taken)
         # Whoever looks at Quotes before the rest is settled sees what is stored already.
         self._session.reload()
         self._choose.name(self._files)

@@ -21,7 +21,7 @@ _ROW_HEIGHT = 24
 _LONGEST_HEADING = 20
 _NAME_LINE, _NAME_LINES = 16, 2
 _NARROWEST_WORDS = 84
-_BESIDE_A_QUESTION = 12
+_BESIDE_A_SIGN = 12
 _LETTER = 2
 """Columns at the most of a sheet that is read as lines of text."""
 
@@ -67,8 +67,8 @@ class SheetView(QTableView):
         self._narrowed = {}
         self._sheet.show(grid, uses)
         widths = self._widths(grid)
-        for asked in {place[1] for place, _ in self._sheet.first_cells if uses.get(place) is Use.ASKED}:
-            widths[asked] += _BESIDE_A_QUESTION
+        for signed in {place[1] for place, _ in self._sheet.first_cells if uses.get(place) in (Use.ASKED, Use.REFUSED)}:
+            widths[signed] += _BESIDE_A_SIGN
         for column, width in enumerate(widths):
             self.setColumnWidth(column, width)
         self._merge(grid, widths)
@@ -162,8 +162,10 @@ class SheetView(QTableView):
         if not index.isValid():
             return
         self._stand_at(index)
-        # A price's unit most often stands at its right: without it a question about both can't be answered.
-        for seen in (index.siblingAtColumn(place[1] + 1), index):
+        # A price's unit most often stands at its right: without it a question about both can't be answered. An empty
+        # column is not worth what would go out of view at the left.
+        beside = place[1] + 1
+        for seen in (index.siblingAtColumn(beside if beside < self._sheet.used_columns else place[1]), index):
             self.scrollTo(seen, QAbstractItemView.ScrollHint.EnsureVisible)
         self.viewport().update()
 

@@ -21,6 +21,7 @@ from tracker.window.take_in.line_columns import LINE_COLUMNS, Lines
 from tracker.window.take_in.line_panel import LinePanel
 from tracker.window.take_in.passed_over import passed_in_full
 from tracker.window.take_in.questions_pane import QuestionsPane
+from tracker.window.take_in.refused_lines import RefusedLines
 from tracker.window.take_in.vendor_card import VendorCard
 from tracker.window.take_in.vendor_line import VendorLine
 
@@ -58,6 +59,8 @@ class Understood(QWidget):
         self.far_off.clicked.connect(self._show_next_far_off)
         self.terms = words("", "quiet", wrap=True, selectable=True)
         self.terms.setAccessibleName("What was understood of its terms")
+        self.refused = RefusedLines()
+        self.refused.wanted.connect(self._show_line)
         self.told_once = words("", "quiet", wrap=True, selectable=True)
         self.passed = words("", "quiet", wrap=True, selectable=True)
         self.layout_said = words("", "quiet")
@@ -77,6 +80,7 @@ class Understood(QWidget):
         self._split.setChildrenCollapsible(False)
         heading = column(
             self.summary,
+            self.refused,
             row(self.far_off, None),
             self.whose,
             self.terms,
@@ -119,6 +123,7 @@ class Understood(QWidget):
         self._lines = () if reading is None else reading.lines
         self._found = file.found
         self._asked = frozenset(question.text for question in questions)
+        self.refused.show_lines(file.found.refused_words, file.found.refused)
         self._say_far_off(file.found.far_off)
         # What is asked stands in its own card.
         self._tell_once(file.found.told_once - self._asked)
@@ -163,7 +168,10 @@ class Understood(QWidget):
     def _show_next_far_off(self) -> None:
         here = self.table.currentIndex().row()
         rows = sorted(row for row in map(self.model.row_of, self._found.far_off) if row is not None)
-        number = int(self.model.order[next((row for row in rows if row > here), rows[0])])
+        self._show_line(int(self.model.order[next((row for row in rows if row > here), rows[0])]))
+
+    def _show_line(self, number: int) -> None:
+        """Goes to a line that is out of sight in a long list, and to its cell."""
         self.table.setFocus()
         self.go_to(number)
         self.line_chosen.emit(self._lines[number])
