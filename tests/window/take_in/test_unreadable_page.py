@@ -25,11 +25,11 @@ def broken(real_window: MainWindow, qtbot, tmp_path: Path) -> Path:
 
 def test_why_stands_in_the_middle_of_the_page(real_window: MainWindow, qtbot, broken: Path) -> None:
     take_in = real_window.take_in
-    page, why = take_in.unreadable, take_in.unreadable.why
+    why = take_in.unreadable.why
     middle = why.mapTo(take_in, why.rect().center())
     assert abs(middle.x() - take_in.width() / 2) < 5
     assert abs(middle.y() - take_in.height() / 2) < take_in.height() / 4
-    assert page.name.text() == "prices.xlsx"
+    assert "prices.xlsx" in why.text()
 
 
 def test_a_file_that_was_saved_anew_is_read_again(real_window: MainWindow, qtbot, broken: Path) -> None:

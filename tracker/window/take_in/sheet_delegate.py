@@ -54,7 +54,7 @@ class SheetDelegate(QStyledItemDelegate):
         room = box.adjusted(6, 0, -6, 0)
         if use in _SIGNS:
             draw_state(painter, _SIGNS[use], QRectF(box.right() - 15, box.top(), 13, box.height()), palette)
-            room.adjust(0, 0, -10, 0)
+            room.adjust(0, 0, -12, 0)
         self._write(painter, option, index, room, strong=edge is Edge.HEADER)
         _draw_edge(painter, box, edge, palette)
         _draw_rings(

@@ -35,5 +35,6 @@ class UnreadablePage(QWidget):
     def show_file(self, name: str, why: str) -> None:
         """Says why this file can't be read; '' for one that can."""
         self.name.setText(name)
+        self.name.setVisible(name not in why)
         self.why.setText(why)
         self.setVisible(bool(why))
