@@ -39,7 +39,8 @@ class Findings:
     `longest_note`: the most that is told of one line by itself; `marks`: by sheet, what marking by hand starts from;
     `earlier`: marks of the vendor's that may serve; `left_out`: lines that the user decided to do without; `until`: of
     those understood, how many end on which day; `terms`: what was understood of its terms, in words;
-    `refused`: the lines that can't be used, and why."""
+    `refused`: the lines that can't be used, and why;
+    `notes`: what is told of one line by itself; `longest_board`: the name of a board that takes most room."""
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
@@ -62,6 +63,8 @@ class Findings:
     terms: str = ""
     refused: tuple[int, ...] = ()
     refused_words: str = ""
+    notes: dict[int, str] = field(default_factory=dict)
+    longest_board: str = ""
 
     def lapsed(self, on: date) -> int:
         """How many of the offers understood have lapsed by a day, by every reading of their last one."""
@@ -80,7 +83,8 @@ def findings_of(taken: TakenIn) -> Findings:
 def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Findings:
     told_once, asked, refused = _notes_of_all(lines), asked_of(reading), refused_lines(lines)
     sheets = frozenset(line.offer.source.sheet for line in lines)
-    longest_note = max((own_notes(line, told_once) for line in lines), key=len, default="")
+    notes = {number: said for number, line in enumerate(lines) if (said := own_notes(line, told_once))}
+    longest_note = max(notes.values(), key=len, default="")
     return Findings(
         Counter(line.state for line in lines),
         _vendors(reading),
@@ -103,6 +107,8 @@ def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Find
         terms_words(lines),
         refused,
         refused_words(lines, refused),
+        notes,
+        max((line.offer.product for line in lines), key=len, default=""),
     )
 
 

@@ -26,7 +26,9 @@ from tracker.window.take_in.vendor_card import VendorCard
 from tracker.window.take_in.vendor_line import VendorLine
 
 _MOST_FOR_QUESTIONS = 0.64
-_LINES_FOR_NOTES = 2
+_LINES_FOR_BOARDS, _LINES_FOR_NOTES = 2, 2
+_MOST_TALLER = 400
+"""Rows whose notes are looked at one by one: more would keep the interface waiting."""
 _MOST_FOR_ANSWERS = 0.22
 _FOR_NOTES = 110
 _GIVES_WAY = ("weight", "board", "cell")
@@ -191,13 +193,23 @@ class Understood(QWidget):
         self.line_chosen.emit(self._lines[number])
 
     def _set_lines(self) -> None:
-        """Two lines to a row where there are notes, three where these show the longest of them whole; what neither does
-        stands whole below the list once its line is chosen."""
-        longest, table = self._found.longest_note, self.table
-        table.show_texts_in(_LINES_FOR_NOTES if longest else 1)
-        if not table.shows_whole("notes", longest, _LINES_FOR_NOTES):
-            one_more = table.shows_whole("notes", longest, _LINES_FOR_NOTES + 1)
-            table.show_texts_in(_LINES_FOR_NOTES + one_more)
+        """Two lines to a row where boards' names need them, else one, and up to three where a row's own notes do: one
+        long note is not to make every row tall. What that does not show stands whole below the list once its line is
+        chosen."""
+        found, table = self._found, self.table
+        lines = 1 if table.shows_whole("board", found.longest_board, 1) else _LINES_FOR_BOARDS
+        if len(found.notes) > _MOST_TALLER:
+            table.show_texts_in(max(lines, _LINES_FOR_NOTES))
+            return
+        needed = {text: self._lines_for(text) for text in set(found.notes.values())}
+        table.show_texts_in(lines, {at: needed[text] for at, text in found.notes.items() if needed[text] > lines})
+
+    def _lines_for(self, note: str) -> int:
+        """Three lines only where they show it whole."""
+        if self.table.shows_whole("notes", note, 1):
+            return 1
+        two_do = self.table.shows_whole("notes", note, _LINES_FOR_NOTES)
+        return _LINES_FOR_NOTES + (not two_do and self.table.shows_whole("notes", note, _LINES_FOR_NOTES + 1))
 
     def _fit_columns(self) -> None:
         """What is the same in every line gives way, and in a narrow list what identifies a board least: never the
