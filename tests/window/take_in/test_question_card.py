@@ -89,3 +89,13 @@ def test_the_usual_currencies_are_buttons_beside_the_field(qtbot) -> None:
     qtbot.keyClicks(field, "py")
     qtbot.keyClick(field, Qt.Key.Key_Return)
     assert given == [("currency:", "CAD"), ("currency:", "EUR"), ("currency:", "JPY")]
+
+
+def test_the_tenth_answer_has_a_key_too(qtbot) -> None:
+    units = tuple(Choice(f"unit{number}", f"unit {number}") for number in range(1, 12))
+    card, given = card_of(qtbot, Question("basis:", NoteCode.BASIS_UNKNOWN, "What are the prices per?", "", units))
+    labels = [each.text() for each in card.findChildren(QPushButton)]
+    assert {"①  unit 1", "⓪  unit 10", "unit 11"} <= set(labels)
+    qtbot.keyClick(card, "0")
+    qtbot.keyClick(card, "9")
+    assert given == [("basis:", "unit10"), ("basis:", "unit9")]

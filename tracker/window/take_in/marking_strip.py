@@ -136,6 +136,8 @@ class MarkingStrip(QFrame):
             self._add(menu, known.words, known.role, "", now)
             return
         units = menu.addMenu(known.words)
+        units.menuAction().setCheckable(True)
+        units.menuAction().setChecked(now is not None and now.role == known.role)
         self._add(units, "as the sheet says", known.role, "", now)
         units.addSeparator()
         for code, said in known.units:

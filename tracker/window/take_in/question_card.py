@@ -25,7 +25,8 @@ _TYPED = ("currency", "bracket")
 _ANOTHER_CURRENCY = "another: three letters, such as JPY"
 _ONLY_THE_VENDOR = "The sheet itself can't settle this: {without}, or ask the vendor."
 
-_NUMBERS = "①②③④⑤⑥⑦⑧⑨"
+_NUMBERS = "①②③④⑤⑥⑦⑧⑨⓪"
+"""The keys 1 to 9, and 0 for the tenth."""
 _TOO_SOON_MS = 300
 """A number pressed sooner after the card has come up was meant for the one before it."""
 
@@ -45,7 +46,8 @@ def can_be_typed(key: str) -> bool:
 
 
 def _number(text: str) -> int:
-    return int(text) if text.isdecimal() else 0
+    """Which choice a key is for, counted from 1; 0 for no digit."""
+    return (int(text) or len(_NUMBERS)) if text.isdecimal() and len(text) == 1 else 0
 
 
 def _kind(key: str) -> str:
@@ -73,7 +75,7 @@ def _side_by_side(choices: Sequence[Choice]) -> list[list[Choice]]:
 
 
 class QuestionCard(QFrame):
-    """One question; the keys 1 to 9 choose among its answers. `answered` carries its key and the value chosen,
+    """One question; the keys 1 to 9 and 0 choose among its answers. `answered` carries its key and the value chosen,
     `asked_where` a cell it is about, `vendor_asked` the key of one that the vendor shall be asked. `leaving`: its lines
     can be left out here. `units`: those that the user chose to see."""
 
@@ -95,7 +97,7 @@ class QuestionCard(QFrame):
         self.setAccessibleName(question.text)
         layout = column(words(question.text, wrap=True), margins=(14, 10, 14, 8), gap=8)
         if self._choices:
-            self.setAccessibleDescription("The keys 1 to 9 choose an answer, Tab goes to the answers.")
+            self.setAccessibleDescription("The keys 1 to 9 and 0 choose an answer, Tab goes to the answers.")
             for line in _side_by_side(self._choices):
                 layout.addLayout(row(*(self._choice(choice) for choice in line), None, gap=8))
         if not question.choices and can_be_typed(question.key):
