@@ -40,7 +40,8 @@ class Findings:
     `earlier`: marks of the vendor's that may serve; `left_out`: lines that the user decided to do without; `until`: of
     those understood, how many end on which day; `terms`: what was understood of its terms, in words;
     `refused`: the lines that can't be used, and why;
-    `notes`: what is told of one line by itself; `longest_board`: the name of a board that takes most room."""
+    `notes`: what is told of one line by itself; `longest_board`: the name of a board that takes most room;
+    `held`: the lines that a question holds."""
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
@@ -65,6 +66,7 @@ class Findings:
     refused_words: str = ""
     notes: dict[int, str] = field(default_factory=dict)
     longest_board: str = ""
+    held: tuple[int, ...] = ()
 
     def lapsed(self, on: date) -> int:
         """How many of the offers understood have lapsed by a day, by every reading of their last one."""
@@ -109,6 +111,7 @@ def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Find
         refused_words(lines, refused),
         notes,
         max((line.offer.product for line in lines), key=len, default=""),
+        tuple(number for number, line in enumerate(lines) if line.state is State.QUESTION),
     )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 import numpy as np
+from numpy.typing import NDArray
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSplitter, QWidget
@@ -157,9 +158,17 @@ class Understood(QWidget):
         """Shows the lines in other units."""
         self._units = units
         shown = Lines(self._lines, units, len(self._found.sheets) > 1, self._found.told_once, self._asked)
-        self.model.show(shown, np.arange(len(self._lines)))
+        self.model.show(shown, self._in_order())
         self.line.show_line(None)
         self.line_chosen.emit(None)
+
+    def _in_order(self) -> NDArray[np.intp]:
+        """As the sheet has them, but what is held and what can't be used first: far down a long list nobody would look
+        for it."""
+        first = np.array((*self._found.held, *self._found.refused), dtype=np.intp)
+        rest = np.ones(len(self._lines), dtype=np.bool_)
+        rest[first] = False
+        return np.concatenate((first, np.flatnonzero(rest)))
 
     def _say_far_off(self, lines: Sequence[int]) -> None:
         """How many prices to doubt, where they may be out of sight in a long list."""
