@@ -77,7 +77,7 @@ def test_a_dry_run_stores_nothing_and_makes_no_database(
 
     nowhere = tmp_path / "folder" / "none.sqlite"
     assert run(["--database", str(nowhere), "import", str(plain), "--dry-run"]) == Status.DONE
-    assert capsys.readouterr().out == "plain.csv: 3 accepted, 0 held by a question, 0 refused\n"
+    assert capsys.readouterr().out.startswith("plain.csv: 3 accepted, 0 held by a question, 0 refused")
     assert not nowhere.parent.exists()
 
 
@@ -219,11 +219,11 @@ def test_a_question_names_its_cells_and_the_option_that_answers_it(tracker: Trac
 @here
 def test_a_question_that_no_option_answers_is_sent_to_the_window(tracker: Tracker, tmp_path: Path) -> None:
     path = tmp_path / "per_what.csv"
-    path.write_text("Board,Grade,Caliper (pt),Price USD\nFenlight,SBS,18,1240\nFenlight,SBS,20,1250\n", "utf-8")
+    path.write_text("Board,Grade,Caliper (pt),Price USD/ream\nFenlight,SBS,18,1240\nFenlight,SBS,20,1250\n", "utf-8")
     ended = tracker("import", str(path))
     assert ended.status == Status.ASKED
     assert "per_what.csv, cells D2, D3: " in ended.err
-    assert "short ton (2,000 lb); tonne (1,000 kg)" in ended.err
+    assert "1,000 sheets; " in ended.err
     assert "Answer it in the window, under Today." in ended.err
 
 
@@ -325,3 +325,70 @@ def test_a_stored_file_is_not_asked_about_again_once_it_is_answered(tracker: Tra
     again = tracker("import", str(tons))
     assert (again.status, again.err) == (Status.DONE, "")
     assert "nothing was added" in again.out
+
+
+@here
+@pytest.mark.parametrize("options", [(), ("--dry-run",), ("--json",)])
+def test_a_file_without_prices_says_what_to_do_and_is_no_failure(tracker: Tracker, tmp_path: Path, options) -> None:
+    path = tmp_path / "phones.csv"
+    path.write_text("Name,Telephone\nA. Quill,555 0101\nB. Reed,555 0102\n", "utf-8")
+    ended = tracker("import", str(path), *options)
+    assert ended.status == Status.DONE
+    assert "phones.csv: No prices were found" in ended.err
+    assert "open it in the window and mark its table by hand" in ended.err
+
+
+@here
+def test_a_blank_sheet_is_said_to_be_blank(tracker: Tracker, tmp_path: Path) -> None:
+    path = tmp_path / "blank.xlsx"
+    Workbook().save(path)
+    assert tracker("import", str(path)).err.startswith("blank.xlsx: Nothing stands in it. ")
+
+
+@here
+def test_a_dry_run_shows_each_line_and_says_that_nothing_is_stored(tracker: Tracker, plain: Path, tons: Path) -> None:
+    shown = tracker("import", str(plain), str(tons), "--dry-run").out.splitlines()
+    assert shown[0] == "plain.csv: 3 accepted, 0 held by a question, 0 refused. A dry run: nothing was stored"
+    assert [row.split() for row in shown[1:4]] == [
+        ["G2", "$1,240.50", "/ST", "SBS", "18", "pt", "Fenlight", "White"],
+        ["G3", "$1,215", "/ST", "SBS", "18", "pt", "Fenlight", "White"],
+        ["G4", "$44.20", "/MSF", "CRB", "20", "pt", "Greyfold"],
+    ]
+    assert shown[5].endswith("held by a question")
+    assert "nothing was stored" not in tracker("import", str(plain)).out
+
+
+@here
+def test_of_many_lines_a_dry_run_shows_the_first(tracker: Tracker, tmp_path: Path) -> None:
+    path = tmp_path / "many.csv"
+    rows = "".join(f"Marrowby,Greyfold {number},CRB,1,20,80,44.20,USD,msf,,,21,,\n" for number in range(70))
+    path.write_text(f"{HEADER}\n{rows}", encoding="utf-8")
+    shown = tracker("import", str(path), "--dry-run").out.splitlines()
+    assert (len(shown), shown[-1]) == (62, "  and 10 more; --json has every line")
+
+
+@here
+def test_an_option_says_what_prices_are_per_that_name_no_unit(tracker: Tracker, tmp_path: Path) -> None:
+    path = tmp_path / "per_what.csv"
+    head = "Ostrel Karton Ltd,,,\n\nBoard,Grade,Caliper (pt),Price USD\n"
+    path.write_text(f"{head}Fenlight,SBS,18,1240\nFenlight,SBS,20,1250\n", "utf-8")
+    asked = tracker("import", str(path), "--dry-run")
+    assert "Answer it with --per CODE, where CODE is one of short_ton, tonne" in asked.err
+    assert tracker("import", str(path), "--per", "short_ton").status == Status.DONE
+    offers = tracker("quotes", "--json").document["offers"]
+    assert {offer["basis"] for offer in offers} == {"short_ton"}
+
+
+@here
+def test_per_leaves_alone_what_the_sheet_says(tracker: Tracker, plain: Path) -> None:
+    tracker("import", str(plain), "--per", "kg")
+    offers = tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]
+    assert {offer["basis"] for offer in offers} == {"short_ton", "msf"}
+
+
+@here
+def test_a_dry_run_sends_nobody_to_what_waits_under_today(tracker: Tracker, tmp_path: Path) -> None:
+    path = tmp_path / "ream.csv"
+    path.write_text("Board,Grade,Caliper (pt),Price USD/ream\nFenlight,SBS,18,124\nFenlight,SBS,20,125\n", "utf-8")
+    assert "Open the file in the window to answer it." in tracker("import", str(path), "--dry-run").err
+    assert "Answer it in the window, under Today." in tracker("import", str(path)).err

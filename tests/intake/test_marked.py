@@ -21,7 +21,7 @@ from tracker.trade.layout import (
     layout_from_plain,
     layout_to_plain,
 )
-from tracker.trade.offer import Answers, Reading, State
+from tracker.trade.offer import Answers, NoteCode, Reading, State
 
 HEADS = ("Qxz", "Zuv", "Pli", "Kof", "Wux")
 ROWS = (
@@ -146,3 +146,51 @@ def test_rows_with_prices_that_the_marks_leave_out_are_told() -> None:
     assert passed == [("2", "outside the rows marked"), ("7-8", "outside the rows marked")]
     # Words and a figure that stands alone are no offers that anybody would miss.
     assert read((*ROWS, ("", "", "", "", 1)), LAYOUT).passed_over == ()
+
+
+_PER_MSF = replace(
+    LAYOUT, columns=(*LAYOUT.columns[:3], MarkedColumn(3, NOT_USED), MarkedColumn(4, "price", "msf")), currency="USD"
+)
+_TITLED = [
+    pytest.param("All prices per short ton", id="en"),
+    pytest.param("Alle Preise je Tonne", id="de"),
+    pytest.param("Tous les prix à la tonne", id="fr"),
+    pytest.param("Todos los precios por tonelada", id="es"),
+    pytest.param("Alla priser per ton", id="sv"),
+]
+
+
+@pytest.mark.parametrize("title", _TITLED)
+def test_a_unit_marked_in_this_sheet_holds_over_its_title_with_a_note(title: str) -> None:
+    rows = ((title, "", "", "", ""), *ROWS[1:])
+    reading = read(rows, _PER_MSF)
+    assert {line.offer.basis for line in reading.lines} == {Basis.MSF}
+    assert not any("unit" in question.text for question in reading.questions)
+    notes = [note.text for note in reading.lines[0].notes]
+    assert "“USD per 1,000 ft²” holds, as you marked it, though row 1 names another unit." in " ".join(notes)
+
+
+@pytest.mark.parametrize("title", _TITLED)
+def test_a_unit_marked_in_an_earlier_sheet_is_asked_about_where_this_one_says_another(title: str) -> None:
+    reading = read(((title, "", "", "", ""), *ROWS[1:]), _PER_MSF, sha256="second")
+    assert {line.state for line in reading.lines} == {State.QUESTION}
+    (question,) = [each for each in reading.questions if "different units" in each.text]
+    assert "as you marked an earlier sheet" in question.text
+
+
+def test_a_unit_in_the_price_cell_itself_is_not_overruled_by_a_mark() -> None:
+    rows = (*ROWS[:2], ("Fenlight", "SBS", 18, 330, "USD 1240 per tonne"), *ROWS[3:])
+    first, *others = read(rows, _PER_MSF).lines
+    assert (first.offer.basis, first.state) != (Basis.MSF, State.ACCEPTED)
+    assert {line.offer.basis for line in others} == {Basis.MSF}
+
+
+def test_a_unit_that_was_marked_is_said_without_a_note_where_nothing_names_another() -> None:
+    assert not any(note.code is NoteCode.BASIS_UNKNOWN for line in read(ROWS, _PER_MSF).lines for note in line.notes)
+
+
+def test_a_unit_in_the_columns_own_head_gives_way_to_the_mark_with_a_note() -> None:
+    rows = (ROWS[0], (*HEADS[:4], "Wux per tonne"), *ROWS[2:])
+    reading = read(rows, replace(_PER_MSF, heads=tuple(enumerate(rows[1]))))
+    assert {line.offer.basis for line in reading.lines} == {Basis.MSF}
+    assert "row 2 names another unit" in " ".join(note.text for note in reading.lines[0].notes)

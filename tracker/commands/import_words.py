@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 from tracker.desk.take_in import TakenIn
 from tracker.trade.offer import Line, NoteCode, Question, State
 
+_NO_PRICES = "no prices"
 _MOST_CELLS = 6
 _MOST_REFUSALS = 10
 """A long list whose every formula is empty would bury what else was said; --json has them all."""
@@ -12,8 +13,8 @@ _MOST_REFUSALS = 10
 _REFUSING = {NoteCode.FORMULA_WITHOUT_VALUE, NoteCode.ERROR_CELL, NoteCode.PRICE_NOT_POSITIVE}
 
 
-def outcome(taken: TakenIn) -> str:
-    """How many lines were accepted, are held or were refused, and whether that is new."""
+def outcome(taken: TakenIn, *, dry: bool = False) -> str:
+    """How many lines were accepted, are held or were refused, and whether that is new; `dry`: nothing was stored."""
     counts = {state: sum(line.state is state for line in taken.reading.lines) for state in State}
     said = (
         f"{taken.reading.file}: {counts[State.ACCEPTED]} accepted, {counts[State.QUESTION]} held by a question, "
@@ -23,15 +24,34 @@ def outcome(taken: TakenIn) -> str:
         said += f"; already taken in on {taken.imported_on.isoformat()}, so nothing was added"
         if counts[State.QUESTION]:
             said += ". What is held waits for its answers, here as options or in the window"
-    elif counts[State.ACCEPTED] and not all(line.offer.vendor for line in taken.reading.lines):
+    elif dry:
+        said += ". A dry run: nothing was stored"
+    if (
+        taken.imported_on is None
+        and counts[State.ACCEPTED]
+        and not all(line.offer.vendor for line in taken.reading.lines)
+    ):
         said += ". Nothing in it says who quotes, so its offers have no vendor: import it again with --vendor NAME"
     return said
 
 
-def questions(taken: TakenIn) -> Iterator[str]:
+def nothing_found(taken: TakenIn) -> Iterator[str]:
+    """What to do with a file that can be read and has no prices: its vendor may have changed the form."""
+    if taken.reading.lines or taken.reading.questions:
+        return
+    passed = taken.reading.passed_over
+    why = next((f" ({each.why})" for each in passed if each.why != _NO_PRICES), "")
+    if not any(each.rows for each in passed):
+        said = "Nothing stands in it. If its own program shows prices, save it there anew; else ask the vendor for it."
+    else:
+        said = f"No prices were found{why}. If it has some, open it in the window and mark its table by hand."
+    yield f"{taken.reading.file}: {said}"
+
+
+def questions(taken: TakenIn, *, dry: bool = False) -> Iterator[str]:
     """Each open question with the cells it is about and what answers it."""
     for question in taken.reading.questions:
-        yield f"{taken.reading.file}, {_where(question.cells)}: {question.text} {_answered_by(question)}"
+        yield f"{taken.reading.file}, {_where(question.cells)}: {question.text} {_answered_by(question, dry=dry)}"
 
 
 def refusals(taken: TakenIn) -> Iterator[str]:
@@ -57,7 +77,7 @@ def _where(cells: Sequence[tuple[str, str]]) -> str:
     return (said or "no cell") + (f" and {more} more" if more > 0 else "")
 
 
-def _answered_by(question: Question) -> str:
+def _answered_by(question: Question, *, dry: bool) -> str:
     kind = question.key.partition(":")[0]
     if kind == "ton":
         return "Answer it with --ton short or --ton metric."
@@ -70,9 +90,13 @@ def _answered_by(question: Question) -> str:
     if question.key == "vendor":
         return "Answer it with --vendor NAME."
     if kind == "table":
-        return "Take the file in in the window to do so."
+        return "Open the file in the window and mark its table by hand."
+    if question.key == "basis:":
+        codes = ", ".join(choice.value for choice in question.choices)
+        return f"Answer it with --per CODE, where CODE is one of {codes}."
     choices = f"It is one of: {'; '.join(choice.label for choice in question.choices)}. " if question.choices else ""
-    return f"{choices}Answer it in the window, under Today."
+    # After a dry run nothing waits under Today.
+    return f"{choices}{'Open the file in the window to answer it.' if dry else 'Answer it in the window, under Today.'}"
 
 
 def _why(line: Line) -> str:

@@ -11,7 +11,8 @@ from functools import partial
 from pathlib import Path
 
 from tracker.commands import values
-from tracker.commands.import_words import outcome, questions, refusals
+from tracker.commands.import_lines import lines_read
+from tracker.commands.import_words import nothing_found, outcome, questions, refusals
 from tracker.commands.opened import desk_for_writing
 from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
@@ -24,6 +25,7 @@ from tracker.desk.opening import Desk, desk_if_there, is_there, load_store
 from tracker.desk.questions import answer_kept
 from tracker.desk.take_in import Manner, TakenIn, keep_ready, read, read_again, stand_down, store
 from tracker.desk.trouble import Trouble
+from tracker.trade.basis import Basis
 from tracker.trade.offer import Answers, State
 
 Told = tuple[TakenIn, Trouble | None]
@@ -35,11 +37,17 @@ def describe(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "files", nargs="+", metavar="FILE", type=Path, help="price sheets: .xlsx .xlsm .xls .xlsb .ods .csv .tsv"
     )
-    parser.add_argument("--dry-run", action="store_true", help="read and show, but store nothing")
+    parser.add_argument("--dry-run", action="store_true", help="read and show each line, but store nothing")
     parser.add_argument("--json", action="store_true", help="print one JSON document with every line and its notes")
     answers = parser.add_argument_group("answers to what a sheet leaves open")
     answers.add_argument("--vendor", metavar="NAME", help="who quotes, where the sheet does not say")
     answers.add_argument("--currency", metavar="CODE", type=values.currency, help="the currency meant, for example USD")
+    answers.add_argument(
+        "--per",
+        metavar="CODE",
+        choices=[basis.value for basis in Basis],
+        help=f"what prices are per that name no unit: {', '.join(basis.value for basis in Basis)}",
+    )
     answers.add_argument("--ton", choices=("short", "metric"), help="which ton 'ton' means")
     answers.add_argument("--received", metavar="DATE", type=values.day, help="when the sheet came; else today")
     answers.add_argument(
@@ -89,7 +97,7 @@ def _show(results: list[Told], options: argparse.Namespace) -> None:
         print_json({"files": [file_object(taken) for taken, _ in results]}, 4)
     for taken, trouble in results:
         if trouble is None:
-            _tell(taken, plain=not options.json)
+            _tell(taken, plain=not options.json, dry=options.dry_run)
         else:
             print(f"{taken.reading.file}: {trouble}", file=sys.stderr)
 
@@ -135,6 +143,8 @@ def _answers(options: argparse.Namespace) -> Answers:
         value = getattr(options, key)
         if value:
             settled[key] = " ".join(value.split())
+    if options.per:
+        settled["basis:"] = options.per
     return Answers(settled, options.received)
 
 
@@ -145,15 +155,17 @@ def _grade_answer(text: str) -> tuple[str, str]:
     return f"grade:{' '.join(words.split()).casefold()}", values.grade(code)
 
 
-def _tell(taken: TakenIn, *, plain: bool) -> None:
+def _tell(taken: TakenIn, *, plain: bool, dry: bool) -> None:
     """The same in sentences: the outcome on standard output (unless JSON stands there), questions on standard error."""
     reading = taken.reading
     if reading.unreadable:
         print(reading.unreadable, file=sys.stderr)
         return
     if plain:
-        print(outcome(taken))
-    asides = [*questions(taken), *(refusals(taken) if plain else ())]
+        print(outcome(taken, dry=dry))
+        for line in lines_read(taken) if dry else ():
+            print(line)
+    asides = [*nothing_found(taken), *questions(taken, dry=dry), *(refusals(taken) if plain else ())]
     for sentence in asides:
         print(sentence, file=sys.stderr)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
+from tracker.trade.exact import KG_PER_LB, half_up
 from tracker.trade.grades import grades
 from tracker.trade.layout import MARKED_ROLES
 from tracker.trade.offer import LEAVE_OUT, Choice
@@ -45,10 +46,10 @@ def other_answers(key: str, value: str) -> tuple[Choice, ...]:
     return tuple(choice for choice in choices if choice.value != value)
 
 
-_CURRENCIES = ("USD", "EUR", "GBP", "CAD", "SEK", "NOK", "DKK", "PLN", "CHF", "CZK")
+USUAL_CURRENCIES = ("USD", "EUR", "GBP", "CAD", "SEK", "NOK", "DKK", "PLN", "CHF", "CZK")
 _OFFERED: Mapping[str, Callable[[], Mapping[str, str]]] = {
     "grade": lambda: {code: f"{code} · {grade.name.says}" for code, grade in grades().items()},
-    "currency": lambda: {code: code for code in _CURRENCIES},
+    "currency": lambda: {code: code for code in USUAL_CURRENCIES},
     "ton": lambda: _TONS,
     "weight-basis": lambda: _AREAS,
     "decimal": lambda: _SIGNS,
@@ -70,10 +71,20 @@ def _basis(words: str, value: str) -> str:
     return f"“{words}” is {per}" if words else f"prices are {per}"
 
 
-def _bracket(words: str, value: str) -> str:
+def size_words(value: str) -> str:
+    """'from 4,536 kg (10,000 lb)', 'of any size': an order size as it is kept, in both units of orders."""
     low, _, high = value.partition(":")
-    span = " ".join(part for part in (f"from {low} kg" if low else "", f"below {high} kg" if high else "") if part)
-    return f"“{words}” is an order {span or 'of any size'}"
+    bounds = [f"{word} {_mass(kg)}" for word, kg in (("from", low), ("below", high)) if kg]
+    return " ".join(bounds) or "of any size"
+
+
+def _mass(kg: str) -> str:
+    in_lb = half_up(float(kg) / float(KG_PER_LB), 0)
+    return f"{half_up(float(kg), 0):,f} kg ({in_lb:,f} lb)"
+
+
+def _bracket(words: str, value: str) -> str:
+    return f"“{words}” is an order {size_words(value)}"
 
 
 _SAY: Mapping[str, Callable[[str, str], str]] = {

@@ -10,4 +10,4 @@ def is_currency(code: str) -> bool:
 
 def no_currency(code: str) -> str | None:
     """Why these letters name none, in a sentence; None where they do."""
-    return None if is_currency(code) else f"“{code}” is no currency: write its three letters, such as SEK."
+    return None if is_currency(code) else f"“{code}” is no currency: write its three letters, such as USD or EUR."

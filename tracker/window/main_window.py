@@ -26,7 +26,7 @@ from tracker.window.reference.place import ReferencePlace
 from tracker.window.samples.place import SamplesPlace
 from tracker.window.session import Session
 from tracker.window.sheet_at_hand import SheetAtHand
-from tracker.window.sheet_drop import SheetDrop
+from tracker.window.sheet_drop import FILE_KINDS, SheetDrop
 from tracker.window.sheets.place import SheetsPlace
 from tracker.window.steps import Steps
 from tracker.window.switches import Switches
@@ -41,7 +41,6 @@ if TYPE_CHECKING:
 TITLES = ("Today", "Quotes", "Samples", "Reference", "Sheets")
 TODAY, QUOTES, SAMPLES, REFERENCE, SHEETS, TAKE_IN, SHEET = range(7)
 _WITH_FOOTING = (TODAY, QUOTES)
-_SHEETS = "Price sheets (*.xlsx *.xlsm *.xls *.xlsb *.ods *.csv *.tsv *.txt);;All files (*)"
 
 
 class MainWindow(QWidget):
@@ -99,9 +98,9 @@ class MainWindow(QWidget):
         self.today.cell_wanted.connect(self._show_cell)
         self.today.sheets_wanted.connect(self.choose_sheets)
         self.today.demo_wanted.connect(self.databases.open_demo)
-        self.today.files_dropped.connect(self.take_in_files)
         self.sheets.sheet_wanted.connect(self._show_cell)
         self.take_in.left.connect(self._left_take_in)
+        self.take_in.another_wanted.connect(self.choose_sheets)
         self.sheet.left.connect(lambda: self.go(self._came_from))
 
     def _make_actions(self) -> None:
@@ -125,9 +124,8 @@ class MainWindow(QWidget):
         session.today_changed.connect(self._settle_focus)
 
     def _watch_drops(self) -> None:
-        drop = SheetDrop(self)
-        drop.hovering.connect(lambda: self.message.say("Drop it to read it. Nothing is stored until you agree."))
-        drop.gone.connect(self.message.hide)
+        drop = SheetDrop(self, self.message)
+        self.today.files_dropped.connect(drop.take)
         # The program it was dragged from has the keys until then.
         drop.dropped.connect(lambda _: self.activateWindow())
         drop.dropped.connect(self.take_in_files)
@@ -198,7 +196,7 @@ class MainWindow(QWidget):
 
     @Slot()
     def choose_sheets(self) -> None:
-        names, _ = QFileDialog.getOpenFileNames(self, "Choose price sheets", "", _SHEETS)
+        names, _ = QFileDialog.getOpenFileNames(self, "Choose price sheets", "", FILE_KINDS)
         self.take_in_files([Path(name) for name in names])
 
     def take_in_files(self, paths: Sequence[Path]) -> None:
@@ -281,7 +279,9 @@ class MainWindow(QWidget):
             self.go_quotes()
             self.quotes.show_taken_in(self.take_in.stored_files)
         else:
-            self.go_today()
+            # Back to the row, or the list, that one came from.
+            backs = self.go_today, self.go_quotes, self.go_samples, self.go_reference, self.go_sheets
+            backs[self.at_hand.came_from]()
 
     # Qt's own names from here on
 

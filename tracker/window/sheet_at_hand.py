@@ -29,10 +29,22 @@ class SheetAtHand(QObject):
         super().__init__(parent)
         self._take_in, self._stack, self._bar, self._show = take_in, stack, bar, show
         self._waits = ""
+        self._here = self._before = stack.currentIndex()
         take_in.waits.connect(self._note)
         take_in.taken_up.connect(self.back_to_sheet)
-        stack.currentChanged.connect(self._offer_way_back)
+        stack.currentChanged.connect(self._follow)
         bar.back.clicked.connect(self.back_to_sheet)
+
+    @property
+    def came_from(self) -> int:
+        """The place from which one came to the sheets being taken in; the first one where one is elsewhere by now."""
+        return self._before if self._stack.currentWidget() is self._take_in else 0
+
+    def _follow(self, place: int) -> None:
+        if self._stack.currentWidget() is self._take_in and self._here < place:
+            self._before = self._here
+        self._here = place
+        self._offer_way_back()
 
     def lead_back_from(self, today: TodayPlace, session: Session, message: MessageBar) -> None:
         """Lists what was begun on Today, and goes on with it from there."""

@@ -34,7 +34,7 @@ class Steps(QObject):
             return
         text = stack.undoText()
         stack.undo()
-        self._message.say(f"Undone: {text}", "Do again", stack.redo)
+        self._message.say(f"Undone: {text}", "Do again", self.redo)
 
     def _drop_spent(self) -> None:
         """Lets go of the latest steps as far as they are spent: whoever undoes one looks for what it changed."""
@@ -46,7 +46,9 @@ class Steps(QObject):
     @Slot()
     def redo(self) -> None:
         stack = self._stack
-        if stack.canRedo():
-            stack.redo()
-        else:
+        if not stack.canRedo():
             self._message.say("There is nothing to do again.")
+            return
+        text = stack.redoText()
+        stack.redo()
+        self._message.say(f"Done again: {text}", "Undo", self.undo)

@@ -123,3 +123,29 @@ def test_a_sheet_taken_in_without_a_vendor_is_named_later_and_that_can_be_undone
     real_window.steps.undo()
     settle(qtbot, real_window)
     assert [file.vendor for file in sheets._files] == [None]
+
+
+def test_the_latest_file_is_chosen_from_the_start_and_told_what_can_be_done(marked: MainWindow, qtbot) -> None:
+    marked.take_in.agree.click()
+    settle(qtbot, marked)
+    marked.go_sheets()
+    settle(qtbot, marked)
+    sheets = marked.sheets
+    assert sheets.chosen is not None
+    assert sheets.show_sheet.isEnabled()
+    assert "no longer count" in sheets.withdraw.toolTip()
+    qtbot.keyClick(sheets.table, Qt.Key.Key_Delete)
+    settle(qtbot, marked)
+    assert (sheets.withdraw.text(), sheets.withdraw.toolTip()) == ("Bring back", "Delete: its offers count again")
+
+
+def test_a_file_shown_from_its_row_outlines_nothing_and_is_named_once(marked: MainWindow, qtbot) -> None:
+    marked.take_in.agree.click()
+    settle(qtbot, marked)
+    marked.go_sheets()
+    settle(qtbot, marked)
+    qtbot.keyClick(marked.sheets.table, Qt.Key.Key_Return)
+    settle(qtbot, marked)
+    assert "outlined" not in marked.sheet._told.text()
+    assert marked.sheet._title.text() == ""
+    assert marked.sheet.sheet._title.text()

@@ -139,14 +139,16 @@ def test_a_word_that_is_no_currency_is_refused_beside_the_field(real_window: Mai
         "Fenlight 16,SBS,16,300,1216,tonne\n",
     )
     card = _card_in_focus()
+    # Letters typed on the card go to its field.
+    qtbot.keyClick(card, "c")
     field = QApplication.focusWidget()
     assert isinstance(field, QLineEdit)
-    qtbot.keyClicks(field, "crowns")
+    qtbot.keyClicks(field, "rowns")
     _press(qtbot, window, Qt.Key.Key_Return)
     assert field.text() == "crowns"
     assert field.hasFocus()
     assert card._wrong.label.isVisible()
-    assert card._wrong.label.text() == "“CROWNS” is no currency: write its three letters, such as SEK."
+    assert card._wrong.label.text() == "“crowns” is no currency: write its three letters, such as USD or EUR."
     assert window.take_in.at_hand.given == {}
     qtbot.keyClicks(field, "sek")
     _press(qtbot, window, Qt.Key.Key_Return)
@@ -262,7 +264,8 @@ def test_a_file_that_cant_be_read_is_one_message_and_a_way_back(real_window: Mai
     real_window.take_in_files([path])
     settle(qtbot, real_window)
     take_in = real_window.take_in
-    assert "prices.xlsx" in take_in.understood.summary.text()
+    assert "prices.xlsx" in take_in.unreadable.why.text()
+    assert take_in.unreadable.isVisible()
     for part in (take_in.sheet, take_in.agree, take_in.understood.table, take_in.understood.vendor):
         assert not part.isVisible()
     assert take_in.leave.text() == "Back"

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QPushButton
 from tests.window.conftest import settle
 from tests.window.fixtures.invented_sheet import FILE
 from tracker.window.keys_dialog import KeysDialog
-from tracker.window.main_window import TAKE_IN, TODAY, MainWindow
+from tracker.window.main_window import SHEETS, TAKE_IN, TODAY, MainWindow
 
 pytestmark = pytest.mark.gui
 
@@ -93,9 +93,29 @@ def test_a_blank_sheet_asks_for_nothing(real_window: MainWindow, qtbot, tmp_path
     settle(qtbot, real_window)
     understood = real_window.take_in.understood
     assert understood.vendor.isHidden()
-    assert understood.summary.text() == "Nothing stands in this file."
-    _read(real_window, qtbot, tmp_path, "some words\n")
-    assert not understood.vendor.isHidden(), "marks of a vendor's earlier sheet may serve it"
+    assert understood.summary.text().startswith(
+        "Nothing stands in this file. If the program it comes from shows prices"
+    )
+
+
+def test_a_file_without_prices_asks_for_no_vendor_but_lets_it_be_named(
+    real_window: MainWindow, qtbot, tmp_path
+) -> None:
+    _read(real_window, qtbot, tmp_path, "Name,Telephone\nA. Quill,555 0101\n")
+    take_in = real_window.take_in
+    understood = take_in.understood
+    assert understood.vendor.isHidden()
+    assert QApplication.focusWidget() is take_in.sheet.view, "it may be marked by hand"
+    assert understood.summary.text() == "No prices were found. If it has some, mark its table by hand."
+    assert understood.whose.change.text() == "Name the vendor"
+    # Marks of a vendor's earlier sheet may serve it.
+    understood.whose.change.setFocus()
+    qtbot.keyClick(understood.whose.change, Qt.Key.Key_Return)
+    assert understood.vendor.isAncestorOf(QApplication.focusWidget())
+    QApplication.focusWidget().setText("Ostrel Karton Ltd")
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
+    settle(qtbot, real_window)
+    assert take_in.at_hand.given == {"vendor": "Ostrel Karton Ltd"}
 
 
 def test_what_was_answered_stands_above_what_is_asked(real_window: MainWindow, qtbot, tmp_path) -> None:
@@ -124,3 +144,30 @@ def test_what_is_remembered_has_room_to_be_read(real_window: MainWindow, qtbot) 
     real_window.go_sheets()
     settle(qtbot, real_window)
     assert real_window.sheets.remembered.width() > 0.33 * real_window.sheets.width()
+
+
+def test_leaving_leads_back_to_the_row_one_came_from(real_window: MainWindow, qtbot, tmp_path) -> None:
+    for name in ("first", "second"):
+        path = tmp_path / f"{name}.csv"
+        path.write_text(_SHEET.replace("1216", str(len(name) + 1200)).replace(",ton", ",USD/t"), encoding="utf-8")
+        real_window.take_in_files([path])
+        settle(qtbot, real_window)
+        real_window.take_in.agree.click()
+        settle(qtbot, real_window)
+    real_window.go_sheets()
+    settle(qtbot, real_window)
+    table = real_window.sheets.table
+    table.selectRow(1)
+    chosen = real_window.sheets.chosen.id
+    for leave in (
+        lambda: qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Escape),
+        real_window.take_in.leave.click,
+    ):
+        qtbot.keyClick(table, Qt.Key.Key_A)
+        settle(qtbot, real_window)
+        assert real_window.stack.currentIndex() == TAKE_IN
+        leave()
+        settle(qtbot, real_window)
+        assert real_window.stack.currentIndex() == SHEETS
+        assert real_window.sheets.chosen.id == chosen
+        assert QApplication.focusWidget() is table

@@ -276,8 +276,10 @@ def fill_bracket(draft: Draft, bracket: Said[KgBracket] | None) -> None:
             return
         size = KgBracket(unread=True) if sheet_kg is None else size.weighed(sheet_kg)
     if size.unread:
-        text = f"For what weight of order does “{bracket.words}” stand?"
-        draft.ask(NoteCode.BRACKET_UNREAD, key_about("bracket", bracket.words), bracket.where, text, bracket.words)
+        key, text = key_about("bracket", bracket.words), f"For what weight of order does “{bracket.words}” stand?"
+        if size.of_ton:
+            key, text = "ton", f"Is the ton of “{bracket.words}” a short ton (2,000 lb) or a tonne (1,000 kg)?"
+        draft.ask(NoteCode.BRACKET_UNREAD, key, bracket.where, text, bracket.words)
         return
     draft.from_kg, draft.below_kg = size.from_kg, size.below_kg
     draft.evidence.append(bracket.evidence("from_kg"))

@@ -17,7 +17,7 @@ _PRICED = frozenset(role.value for role in PRICE_ROLES)
 def fitting(view: View, sha256: str, layouts: Sequence[Layout]) -> Layout | None:
     """The first layout that this sheet can be read by: the one marked in it, else one whose header row it repeats."""
     for layout in layouts:
-        if _marked_here(view, sha256, layout) or _span(view, layout) is not None:
+        if marked_here(view, sha256, layout) or _span(view, layout) is not None:
             return layout
     return None
 
@@ -51,7 +51,7 @@ def _has_price(view: View, row: int, priced: frozenset[int]) -> bool:
 
 def _rows_marked(view: View, sha256: str, layout: Layout) -> tuple[int | None, int, int | None]:
     """Header row, first and last row of the table in this sheet, which the layout is known to fit."""
-    if _marked_here(view, sha256, layout):
+    if marked_here(view, sha256, layout):
         return layout.header_row, layout.first_row, layout.last_row
     span = _span(view, layout)
     assert span is not None
@@ -68,7 +68,8 @@ def _stated(view: View, layout: Layout, row: int) -> list[Words]:
     return [Words(view.sheet, row, Cell(row, 0, text, text), text)] if text else []
 
 
-def _marked_here(view: View, sha256: str, layout: Layout) -> bool:
+def marked_here(view: View, sha256: str, layout: Layout) -> bool:
+    """Whether the user marked this very sheet, and not an earlier one that it looks like."""
     return layout.of_file == sha256 and layout.sheet == view.sheet
 
 

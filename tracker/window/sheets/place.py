@@ -27,6 +27,8 @@ if TYPE_CHECKING:
     from tracker.desk.questions import Remembered
 
 _WIDE = 1200
+_WITHDRAW = "Delete: its offers no longer count; the file is kept and can be brought back"
+_BRING_BACK = "Delete: its offers count again"
 
 
 class SheetsPlace(QWidget):
@@ -49,7 +51,6 @@ class SheetsPlace(QWidget):
         self.anew = button("Answer anew…")
         self.anew.setToolTip("A: what was answered about it, to be changed; it then replaces what was stored of it")
         self.withdraw = button("Withdraw")
-        self.withdraw.setToolTip("Delete: its offers no longer count; the file is kept and can be brought back")
         self.name_vendor = button("Name the vendor…")
         self.name_vendor.setToolTip("N: the sheet names nobody, so its offers are no vendor's yet")
         self.remembered = RememberedPanel()
@@ -110,7 +111,9 @@ class SheetsPlace(QWidget):
         self._told.setText(f"{counted(len(files), 'file')}{gone}" if files else "None yet: drop one on the window.")
         self.table.show_column("state", withdrawn > 0)
         self.model.show(files, np.arange(len(files)))
-        again = next((place for place, file in enumerate(files) if kept is not None and file.id == kept.id), -1)
+        # Where none was chosen the latest is, so that what can be done with it can be done at once.
+        first = 0 if files else -1
+        again = next((place for place, file in enumerate(files) if kept is not None and file.id == kept.id), first)
         if again >= 0:
             self.table.go_to(again)
         self._choose(again)
@@ -123,7 +126,9 @@ class SheetsPlace(QWidget):
         for press in (self.show_sheet, self.anew, self.withdraw):
             press.setEnabled(file is not None)
         self.name_vendor.setVisible(file is not None and file.vendor is None)
-        self.withdraw.setText("Bring back" if file is not None and file.withdrawn else "Withdraw")
+        withdrawn = file is not None and file.withdrawn
+        self.withdraw.setText("Bring back" if withdrawn else "Withdraw")
+        self.withdraw.setToolTip(_BRING_BACK if withdrawn else _WITHDRAW)
         self.remembered.show_vendor(file.vendor or "" if file is not None else "")
 
     def _show_sheet(self) -> None:

@@ -10,6 +10,7 @@ from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import QFrame, QLayout, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from tracker.trade.answer_words import answer_words, other_answers, sentence
+from tracker.window.currency_dialog import CurrencyDialog
 from tracker.window.look.figures import counted, date_text
 from tracker.window.pieces import button, clear, column, holder, row, scrolled, words
 
@@ -111,8 +112,16 @@ class RememberedPanel(QFrame):
         choices = QMenu(change)
         for other in others:
             choices.addAction(other.label, partial(self.change_answer.emit, answer.id, other.value))
+        if answer.key.partition(":")[0] == "currency":
+            choices.addSeparator()
+            choices.addAction("Another…", partial(self._ask_currency, answer.id))
         change.clicked.connect(lambda: choices.popup(change.mapToGlobal(change.rect().bottomLeft())))
         return change
+
+    def _ask_currency(self, answer: int) -> None:
+        dialog = CurrencyDialog(self)
+        dialog.chosen.connect(partial(self.change_answer.emit, answer))
+        dialog.open()
 
     def _layout(self, kept: KeptLayout) -> QLayout:
         layout = kept.layout

@@ -1,6 +1,6 @@
-"""The table on screen: rows of one height, whole rows selected, columns as wide as their words as far as may be."""
+"""The table on screen: rows of one height but for a few with long texts, columns as wide as their words may be."""
 
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 
 import numpy as np
 from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, Qt, Signal
@@ -32,6 +32,8 @@ class RowsView(QTableView):
         super().__init__(parent)
         self._table = model
         self._lines = 1
+        self._taller: Mapping[int, int] = {}
+        self._made_taller: list[int] = []
         self._asked_for: dict[str, int] = {}
         self._widest: dict[str, int] = {}
         self._measured: object = None
@@ -50,6 +52,8 @@ class RowsView(QTableView):
         self.selectionModel().currentRowChanged.connect(self._current_changed)
         self.activated.connect(self._activated)
         model.modelReset.connect(self._measure)
+        model.modelReset.connect(self._make_taller)
+        model.layoutChanged.connect(self._make_taller)
         theme.changed.connect(self.viewport().update)
 
     def go_to(self, number: int) -> bool:
@@ -119,14 +123,18 @@ class RowsView(QTableView):
         """The width for columns, less that of a scroll bar that may come, in pixels."""
         return self.width() - self.verticalScrollBar().sizeHint().width() - 2 * self.frameWidth()
 
-    def show_texts_in(self, lines: int) -> None:
-        """Rows tall enough for texts that go on over so many lines."""
-        if lines == self._lines and self._measured is self._table.contents:
+    def show_texts_in(self, lines: int, taller: Mapping[int, int] | None = None) -> None:
+        """Rows tall enough for texts that go on over so many lines; `taller`: rows of the data that need more, with how
+        many lines each."""
+        taller = taller or {}
+        same = lines == self._lines and self._measured is self._table.contents
+        if same and taller == self._taller:
             return
-        self._lines = lines
+        self._lines, self._taller = lines, taller
         self._set_row_height()
-        self._measured = None
-        self._measure()
+        if not same:
+            self._measured = None
+            self._measure()
 
     def shows_whole(self, key: str, text: str, lines: int) -> bool:
         """Whether so many lines hold a text in the width that its column has now."""
@@ -134,10 +142,26 @@ class RowsView(QTableView):
         return "…" not in in_lines(text, self.font(), self.columnWidth(place) - _BESIDE_TEXT, lines)
 
     def _set_row_height(self) -> None:
-        text = self.fontMetrics()
-        height = max(ROW_HEIGHT, text.height() + 12) + (self._lines - 1) * text.lineSpacing()
+        height = self._height(self._lines)
         if self.verticalHeader().defaultSectionSize() != height:
             self.verticalHeader().setDefaultSectionSize(height)
+        self._make_taller()
+
+    def _height(self, lines: int) -> int:
+        text = self.fontMetrics()
+        return max(ROW_HEIGHT, text.height() + 12) + (lines - 1) * text.lineSpacing()
+
+    def _make_taller(self) -> None:
+        """Gives the rows with long texts their height, wherever they stand by now."""
+        down = self.verticalHeader()
+        for place in self._made_taller:
+            if place < down.count():
+                down.resizeSection(place, down.defaultSectionSize())
+        places = ((self._table.row_of(number), lines) for number, lines in self._taller.items())
+        tall = {place: lines for place, lines in places if place is not None}
+        for place, lines in tall.items():
+            down.resizeSection(place, self._height(lines))
+        self._made_taller = list(tall)
 
     def _fix_headers(self) -> None:
         across = self.horizontalHeader()

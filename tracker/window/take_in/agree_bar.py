@@ -51,8 +51,8 @@ class AgreeBar(QWidget):
     def show_file(self, file: FileAtHand | None, files: Sequence[FileAtHand], today: date) -> None:
         """Says what agreeing brings for the file at hand, and for all of them; of a list that has run out, that too."""
         number = 0 if file is None else file.accepted
-        unreadable = file is not None and file.taken is not None and file.taken.reading.unreadable is not None
-        self.agree.setText(f"Take in {counted(number, 'offer')}" if number else "Nothing to take in")
+        unreadable = file is not None and file.is_unreadable
+        self.agree.setText(f"Take in {counted(number, 'offer')}" if number else _why_not(file))
         self.agree.setEnabled(file is not None and file.ready > 0)
         self.agree.setVisible(not unreadable)
         ready = [each for each in files if each.ready]
@@ -63,6 +63,11 @@ class AgreeBar(QWidget):
         self.start_over.setVisible(file is not None and file.begun and not file.kept)
         self.leave.setText(_way_back(file, unreadable, sum(each.unsettled for each in files)))
         self.told.setText("" if unreadable else " ".join((_NOTHING_YET, *_agreeing(file), *_lapsed(file, today))))
+
+
+def _why_not(file: FileAtHand | None) -> str:
+    held = file is not None and file.taken is not None and file.imported_on is None and bool(file.found.asked)
+    return "Answer a question first" if held else "Nothing to take in"
 
 
 def _way_back(file: FileAtHand | None, unreadable: bool, unsettled: int) -> str:

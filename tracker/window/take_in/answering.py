@@ -76,7 +76,10 @@ class Answering(QObject):
     def _ask_whose(self) -> None:
         """Asks for the vendor anew, whatever was said."""
         file = self._at_hand()
-        if file is not None and file.nameless:
+        if file is not None and file.may_name_vendor:
+            file.vendor_wanted = True
+            self._show_whose()
+        elif file is not None and file.nameless:
             self._choose_nameless(False)
         else:
             self.answer("vendor", None)

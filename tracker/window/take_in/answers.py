@@ -56,7 +56,7 @@ class StartedOver(SaidOfFile):
     """Drops all that was said about a file: its answers, its marks, and that it has no vendor's name."""
 
     def __init__(self, file: FileAtHand, read_again: Callable[[], None]) -> None:
-        super().__init__(file, f"started over with {file.path.name}")
+        super().__init__(file, f"forgot your answers about {file.path.name}")
         self._given, self._anew = dict(file.given), set(file.anew)
         self._marking, self._nameless = file.marking, file.nameless
         self._read_again = read_again

@@ -10,7 +10,7 @@ from threading import Event
 from typing import TYPE_CHECKING, Any
 
 from tracker.trade.layout import Layout
-from tracker.trade.offer import LEAVE_OUT, Answers, State
+from tracker.trade.offer import LEAVE_OUT, Answers, Reading, State
 from tracker.window.door import Door
 from tracker.window.look.figures import counted, date_text
 from tracker.window.take_in.findings import Findings, findings_of
@@ -21,6 +21,7 @@ if TYPE_CHECKING:
 
 
 _LONGEST_NAME = 60
+_NO_PRICES, _MOST_TOLD = "no prices", 3
 
 
 @dataclass(eq=False)
@@ -28,6 +29,7 @@ class FileAtHand:
     """`given` are the answers of this session by question key, `words` what of the sheet each of them answered, `anew`
     the keys that are asked about whatever is remembered; `marking` is the table as it was marked by hand, if it was.
     `unlaid`: read without any remembered layout. `nameless`: to be taken in although nobody is named as its vendor.
+    `vendor_wanted`: without lines to be taken in, the user wants to say whose it is all the same.
     `kept`: the sha256 of a stored file that is read from the database, to be stored in place of what it came to, and
     `said_before` the answers that it was stored with.
     `waits`: the window was closed over it; `let_go`: it was left, and is no longer among those being taken in.
@@ -40,6 +42,7 @@ class FileAtHand:
     marking: Marking | None = None
     unlaid: bool = False
     nameless: bool = False
+    vendor_wanted: bool = False
     kept: str = ""
     said_before: dict[str, str] = field(default_factory=dict)
     taken: TakenIn | None = None
@@ -137,6 +140,11 @@ class FileAtHand:
         return bool(self.found.states[State.ACCEPTED] or self.found.states[State.QUESTION])
 
     @property
+    def is_unreadable(self) -> bool:
+        """Whether it was read, to no avail."""
+        return self.taken is not None and self.taken.reading.unreadable is not None
+
+    @property
     def is_blank(self) -> bool:
         """Whether there is no cell with anything in it."""
         return self.workbook is not None and not any(grid.cells for grid in self._grids())
@@ -144,9 +152,16 @@ class FileAtHand:
     @property
     def lacks_vendor(self) -> bool:
         """Whether neither the sheet nor the user names a vendor of any line. Of a blank sheet nobody needs to know."""
-        if self.taken is None or self.taken.reading.unreadable is not None or self.is_blank:
+        if self.taken is None or self.is_unreadable or self.is_blank:
             return False
         return not self.found.vendors
+
+    @property
+    def may_name_vendor(self) -> bool:
+        """Whether nobody is asked whose it is, since nothing is to be taken in, but may say so: the vendor's earlier
+        marks may serve it."""
+        nothing = self.taken is not None and not self.taken.reading.lines
+        return nothing and self.lacks_vendor and not self.vendor_wanted
 
     @property
     def ready(self) -> int:
@@ -170,7 +185,8 @@ class FileAtHand:
         """'From Tolmere Board, dated 9 Nov 2026'; where the lines name several vendors, how many."""
         vendors = self.found.vendors
         if not vendors:
-            return "Nobody is named as its vendor." if self.lacks_vendor and self.nameless else ""
+            nobody = self.lacks_vendor and (self.nameless or self.may_name_vendor)
+            return "Nobody is named as its vendor." if nobody else ""
         dated = None if self.taken is None else self.taken.reading.dated
         named = next(iter(vendors)) if len(vendors) == 1 else f"{len(vendors)} vendors"
         return f"From {named}" + (f", dated {date_text(dated)}" if dated is not None else "")
@@ -186,10 +202,12 @@ class FileAtHand:
             return f"This very file was taken in on {date_text(self.imported_on)}: nothing would be added."
         states = self.found.states
         if self.is_blank:
-            return "Nothing stands in this file."
+            return (
+                "Nothing stands in this file. If the program it comes from shows prices in it, save it there anew; "
+                "else ask the vendor for it."
+            )
         if not reading.lines:
-            why = " ".join(f"{passed.sheet or 'The file'}: {passed.why}." for passed in reading.passed_over[:3])
-            return f"No prices were found. {why} If it has some, mark its table by hand."
+            return f"No prices were found.{_why_none(reading)} If it has some, mark its table by hand."
         parts = [f"{counted(states[State.ACCEPTED], 'offer')} understood"]
         if held := states[State.QUESTION]:
             parts.append(f"{held:,} held by {counted(len(reading.questions), 'question')}")
@@ -198,6 +216,12 @@ class FileAtHand:
         if refused := states[State.REFUSED] - left_out:
             parts.append(f"{refused:,} that can't be used")
         return ", ".join(parts) + "."
+
+
+def _why_none(reading: Reading) -> str:
+    """' Tab “Terms”: an index of prices.'; nothing where no more is known than that there are none."""
+    told = [part for part in reading.passed_over if part.why != _NO_PRICES][:_MOST_TOLD]
+    return "".join(f" {f'Tab “{part.sheet}”' if part.sheet else 'The file'}: {part.why}." for part in told)
 
 
 def lapsed_words(gone: int, of: int) -> str:

@@ -18,6 +18,8 @@ from tracker.window.take_in.line_columns import own_notes, price_words
 from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.marks_understood import marks_understood
 from tracker.window.take_in.passed_over import passed_words
+from tracker.window.take_in.refused_lines import refused_lines, refused_words
+from tracker.window.take_in.terms_told import terms_words
 
 if TYPE_CHECKING:
     from tracker.desk.take_in import TakenIn
@@ -36,7 +38,10 @@ class Findings:
     `sized`: an order size sets some lines apart; `longest_price`: the price that takes most room, as it is shown;
     `longest_note`: the most that is told of one line by itself; `marks`: by sheet, what marking by hand starts from;
     `earlier`: marks of the vendor's that may serve; `left_out`: lines that the user decided to do without; `until`: of
-    those understood, how many end on which day."""
+    those understood, how many end on which day; `terms`: what was understood of its terms, in words;
+    `refused`: the lines that can't be used, and why;
+    `notes`: what is told of one line by itself; `longest_board`: the name of a board that takes most room;
+    `held`: the lines that a question holds."""
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
@@ -56,6 +61,12 @@ class Findings:
     earlier: EarlierMarks | None = None
     left_out: int = 0
     until: Counter[date] = field(default_factory=Counter)
+    terms: str = ""
+    refused: tuple[int, ...] = ()
+    refused_words: str = ""
+    notes: dict[int, str] = field(default_factory=dict)
+    longest_board: str = ""
+    held: tuple[int, ...] = ()
 
     def lapsed(self, on: date) -> int:
         """How many of the offers understood have lapsed by a day, by every reading of their last one."""
@@ -72,9 +83,10 @@ def findings_of(taken: TakenIn) -> Findings:
 
 
 def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Findings:
-    told_once, asked = _notes_of_all(lines), asked_of(reading)
+    told_once, asked, refused = _notes_of_all(lines), asked_of(reading), refused_lines(lines)
     sheets = frozenset(line.offer.source.sheet for line in lines)
-    longest_note = max((own_notes(line, told_once) for line in lines), key=len, default="")
+    notes = {number: said for number, line in enumerate(lines) if (said := own_notes(line, told_once))}
+    longest_note = max(notes.values(), key=len, default="")
     return Findings(
         Counter(line.state for line in lines),
         _vendors(reading),
@@ -94,6 +106,12 @@ def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Find
         _earlier(taken),
         sum(map(is_left_out, lines)),
         Counter(until for line in lines if line.state is State.ACCEPTED and (until := _last_day(line)) is not None),
+        terms_words(lines),
+        refused,
+        refused_words(lines, refused),
+        notes,
+        max((line.offer.product for line in lines), key=len, default=""),
+        tuple(number for number, line in enumerate(lines) if line.state is State.QUESTION),
     )
 
 

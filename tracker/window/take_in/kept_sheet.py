@@ -15,6 +15,7 @@ from tracker.window.session import Session
 from tracker.window.take_in.cells import Use, place_of
 from tracker.window.take_in.sheet_panel import SheetPanel
 
+_BARS = "Cells with a bar are prices read from this file"
 Uses = dict[str, dict[tuple[int, int], Use]]
 
 
@@ -27,9 +28,7 @@ class KeptSheet(QWidget):
         super().__init__(parent)
         self._session = session
         self._title = words("", "heading")
-        self._told = words(
-            "Cells with a bar are prices read from this file; the outlined one is what you asked for.", "quiet"
-        )
+        self._told = words("", "quiet")
         back = button("Back")
         back.clicked.connect(self.left)
         self.sheet = SheetPanel(session.theme)
@@ -58,6 +57,7 @@ class KeptSheet(QWidget):
     def _fetch(self, file: int | str, sheet: str, cell: str, title: str, name: str) -> None:
         """Two files may have one name: what tells them apart is the number, or the sha256 of what is in them."""
         self._title.setText(title)
+        self._told.setText(f"{_BARS}; the outlined one is what you asked for." if cell else f"{_BARS}.")
         self.sheet.show_nothing(name, "Fetching the file…")
         door, comparison = self._session.door, self._session.comparison
 
@@ -67,7 +67,8 @@ class KeptSheet(QWidget):
 
         def show(fetched: tuple[Any, Uses]) -> None:
             workbook, uses = fetched
-            self._title.setText(title or workbook.file)
+            # Over the sheet itself stands the file's name.
+            self._title.setText(title)
             self.sheet.show_workbook(workbook, uses)
             self.sheet.go_to(sheet, cell)
             self.sheet.view.setFocus()

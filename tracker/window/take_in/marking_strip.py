@@ -9,13 +9,13 @@ from typing import Any
 from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtWidgets import QFrame, QMenu, QToolButton, QWidget
 
+from tracker.trade.answer_words import USUAL_CURRENCIES
 from tracker.trade.grades import grades
 from tracker.trade.layout import MARKED_ROLES, MarkedColumn, MarkedRole
+from tracker.window.currency_dialog import CurrencyDialog
 from tracker.window.pieces import button, column, row, words
 from tracker.window.take_in.cells import column_letters
 from tracker.window.take_in.marking import Marking
-
-_CURRENCIES = ("USD", "EUR", "GBP", "CAD", "SEK", "NOK", "DKK", "PLN", "CHF", "CZK")
 
 
 class MarkingStrip(QFrame):
@@ -136,6 +136,8 @@ class MarkingStrip(QFrame):
             self._add(menu, known.words, known.role, "", now)
             return
         units = menu.addMenu(known.words)
+        units.menuAction().setCheckable(True)
+        units.menuAction().setChecked(now is not None and now.role == known.role)
         self._add(units, "as the sheet says", known.role, "", now)
         units.addSeparator()
         for code, said in known.units:
@@ -149,12 +151,22 @@ class MarkingStrip(QFrame):
     def _fill_all_rows(self, menu: QMenu) -> None:
         menu.clear()
         money = menu.addMenu("The prices are in")
-        for code in (None, *_CURRENCIES):
+        for code in (None, *USUAL_CURRENCIES):
             self._add_whole(money, code or "as the sheet says", "currency", code)
+        money.addSeparator()
+        other = self._marking.currency if self._marking.currency not in (None, *USUAL_CURRENCIES) else None
+        if other:
+            self._add_whole(money, other, "currency", other)
+        money.addAction("another…", self._ask_currency)
         boards = menu.addMenu("The boards are")
         self._add_whole(boards, "as the sheet says", "grade", None)
         for code, grade in grades().items():
             self._add_whole(boards, f"{code} · {grade.name.says}", "grade", code)
+
+    def _ask_currency(self) -> None:
+        dialog = CurrencyDialog(self)
+        dialog.chosen.connect(lambda code: self._mark(replace(self._marking, currency=code), f"currency {code}"))
+        dialog.open()
 
     def _add_whole(self, menu: QMenu, title: str, what: str, code: str | None) -> None:
         said = f"{what} {code}" if code else f"{what} as the sheet says"

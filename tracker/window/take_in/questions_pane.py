@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QPushButton, QS
 from tracker.desk.open_dates import DATE_ORDER
 from tracker.trade.answer_words import answer_words, sentence
 from tracker.trade.offer import Question
+from tracker.window.look.figures import Units
 from tracker.window.pieces import button, clear, follow_by_tab, row, words
 from tracker.window.take_in.question_card import QuestionCard
 
@@ -41,6 +42,7 @@ class QuestionsPane(QScrollArea):
         self._changes: list[QPushButton] = []
         self._above: list[QPushButton] = []
         self._answered_at = 0
+        self._units = Units.US
         inside = QWidget()
         self._inside = inside
         self._cards = QVBoxLayout(inside)
@@ -58,6 +60,7 @@ class QuestionsPane(QScrollArea):
         *,
         vendor: str,
         said: Mapping[str, str],
+        units: Units = Units.US,
     ) -> None:
         """Puts these questions in place of the old ones; `given` are answers of this session by key, `said` the
         sheet's own words that each of them answered, `recalled` what was remembered and served."""
@@ -67,6 +70,7 @@ class QuestionsPane(QScrollArea):
             # Else Qt hands the focus of each card that goes to the next one, and scrolls after it to the very end.
             self.setFocus()
         clear(self._cards)
+        self._units = units
         self._changes = []
         whose = (vendor or "the vendor").rstrip(".")
         self._asked = [self._card(question) for question in questions]
@@ -111,7 +115,7 @@ class QuestionsPane(QScrollArea):
 
     def _card(self, question: Question) -> QuestionCard:
         # No line waits for the order of day and month.
-        card = QuestionCard(question, leaving=question.key != DATE_ORDER)
+        card = QuestionCard(question, leaving=question.key != DATE_ORDER, units=self._units)
         card.answered.connect(self._answer)
         card.asked_where.connect(self.asked_where)
         card.vendor_asked.connect(self.vendor_asked)

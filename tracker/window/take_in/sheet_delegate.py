@@ -1,13 +1,14 @@
 """How a cell of the vendor's sheet is drawn: what it was used for, whether it is pointed out, where a table was marked.
 
-By ground and by sign: a bar for a price read, a question mark for one asked, a stroke for one refused.
+By ground and by sign: a bar for a price read, a question mark for one asked, a cross for one refused, as in
+the list beside it; a stroke would look like the vendor's own.
 """
 
 from __future__ import annotations
 
 from enum import IntEnum
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, Qt
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
@@ -21,6 +22,7 @@ from tracker.window.take_in.cells import Use
 USE = int(Qt.ItemDataRole.UserRole) + 1
 POINTED = USE + 1
 EDGE = USE + 2
+_SIGNS = {Use.ASKED: State.QUESTION, Use.REFUSED: State.REFUSED}
 
 
 class Edge(IntEnum):
@@ -50,13 +52,10 @@ class SheetDelegate(QStyledItemDelegate):
         if use is Use.PRICE:
             painter.fillRect(QRectF(box.left(), box.top(), 3, box.height()), colour(palette.accent))
         room = box.adjusted(6, 0, -6, 0)
-        if use is Use.ASKED:
-            draw_state(painter, State.QUESTION, QRectF(box.right() - 15, box.top(), 13, box.height()), palette)
-            room.adjust(0, 0, -10, 0)
+        if use in _SIGNS:
+            draw_state(painter, _SIGNS[use], QRectF(box.right() - 15, box.top(), 13, box.height()), palette)
+            room.adjust(0, 0, -12, 0)
         self._write(painter, option, index, room, strong=edge is Edge.HEADER)
-        if use is Use.REFUSED:
-            painter.setPen(QPen(QColor(palette.above), 1.4))
-            painter.drawLine(QPointF(room.left(), box.center().y()), QPointF(room.right(), box.center().y()))
         _draw_edge(painter, box, edge, palette)
         _draw_rings(
             painter, box, bool(index.data(POINTED)), bool(option.state & QStyle.StateFlag.State_Selected), palette

@@ -100,6 +100,20 @@ class SheetModel(QAbstractTableModel):
         read = (place[1] for place, _ in self.first_cells if self._uses.get(place, Use.SAID) is not Use.SAID)
         return min(read, default=None)
 
+    @property
+    def board_column(self) -> int:
+        """The leftmost column of words beside the prices that were read; -1 for none."""
+        first = self.first_price_column
+        if first is None:
+            return -1
+        rows = {place[0] for place, _ in self.first_cells if self._uses.get(place, Use.SAID) is not Use.SAID}
+        beside = (
+            place[1]
+            for place, cell in self.first_cells
+            if place[0] in rows and place[1] < first and any(map(str.isalpha, cell.text))
+        )
+        return min(beside, default=-1)
+
     def data(self, index: QModelIndex | QPersistentModelIndex, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if not index.isValid():
             return None

@@ -7,7 +7,7 @@ from typing import Any
 
 from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QComboBox, QFrame, QWidget
+from PySide6.QtWidgets import QBoxLayout, QComboBox, QFrame, QWidget
 
 from tracker.window.look.theme import Theme
 from tracker.window.pieces import button, column, row, words
@@ -16,7 +16,7 @@ from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.marking_strip import MarkingStrip
 from tracker.window.take_in.sheet_view import SheetView
 
-_NARROWEST_TITLE, _WIDEST_TITLE = 80, 260
+_NARROWEST_TITLE, _WIDEST_TITLE, _AROUND_NAME = 80, 260, 40
 
 
 class SheetPanel(QFrame):
@@ -58,8 +58,9 @@ class SheetPanel(QFrame):
         self._why.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._why.setContentsMargins(16, 8, 16, 8)
         self._why.hide()
-        heading = row(self._title, None, self.mark_by_hand, self._sheets, margins=(16, 8, 10, 8), gap=8)
-        layout = column(heading, self.strip, self._why, self.view, margins=(1, 1, 1, 1), grow=3)
+        beside = row(None, self.mark_by_hand, self._sheets, gap=8)
+        self._heading = row(self._title, beside, margins=(16, 8, 10, 8), gap=8, grow=1)
+        layout = column(self._heading, self.strip, self._why, self.view, margins=(1, 1, 1, 1), grow=3)
         # Where there is no sheet to see, its name stays at the top all the same.
         layout.setStretchFactor(self._why, 1)
         self.setLayout(layout)
@@ -149,18 +150,20 @@ class SheetPanel(QFrame):
             self.sheet_shown.emit()
 
     def _show_name(self, name: str) -> None:
-        """As much of the file's name as there is room for: a long one must not keep the sheet wide."""
+        """The file's name, on a line of its own where it has no room beside the rest, and of a very long one as much as
+        there is room for: it must not keep the sheet wide."""
         self._name = name
         self._title.setToolTip(name)
-        self._title.setText(self._title.fontMetrics().elidedText(name, Qt.TextElideMode.ElideMiddle, self._room()))
-
-    def _room(self) -> int:
-        return max(_NARROWEST_TITLE, self.width() - self._beside_name())
+        metrics, beside = self._title.fontMetrics(), self._beside_name()
+        alone = beside > _AROUND_NAME and metrics.horizontalAdvance(name) > self.width() - beside
+        self._heading.setDirection(QBoxLayout.Direction.TopToBottom if alone else QBoxLayout.Direction.LeftToRight)
+        room = max(_NARROWEST_TITLE, self.width() - (_AROUND_NAME if alone else beside))
+        self._title.setText(metrics.elidedText(name, Qt.TextElideMode.ElideMiddle, room))
 
     def _beside_name(self) -> int:
         """What else stands in its line, in pixels."""
         others = (self.mark_by_hand, self._sheets)
-        return sum(part.sizeHint().width() + 8 for part in others if not part.isHidden()) + 40
+        return sum(part.sizeHint().width() + 8 for part in others if not part.isHidden()) + _AROUND_NAME
 
     def _pointed(self, at_row: int, at_column: int) -> None:
         grid = self.grid

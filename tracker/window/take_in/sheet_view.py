@@ -6,10 +6,11 @@ from collections.abc import Mapping, Set
 from typing import Any
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, QPoint, Signal
-from PySide6.QtGui import QContextMenuEvent, QKeyEvent
+from PySide6.QtGui import QContextMenuEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
 
 from tracker.window.look.theme import Theme
+from tracker.window.take_in.board_column import BoardColumn
 from tracker.window.take_in.cells import Use
 from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.sheet_delegate import SheetDelegate
@@ -21,7 +22,7 @@ _ROW_HEIGHT = 24
 _LONGEST_HEADING = 20
 _NAME_LINE, _NAME_LINES = 16, 2
 _NARROWEST_WORDS = 84
-_BESIDE_A_QUESTION = 12
+_BESIDE_A_SIGN = 14
 _LETTER = 2
 """Columns at the most of a sheet that is read as lines of text."""
 
@@ -60,6 +61,9 @@ class SheetView(QTableView):
         self.selectionModel().currentChanged.connect(self._moved)
         self.horizontalScrollBar().actionTriggered.connect(self._scroll_by_hand)
         theme.changed.connect(self.viewport().update)
+        self.boards = BoardColumn(self)
+        self.boards.setItemDelegate(SheetDelegate(theme, self.boards))
+        theme.changed.connect(self.boards.viewport().update)
 
     def show_grid(self, grid: Any, uses: Mapping[tuple[int, int], Use]) -> None:
         """Shows one sheet from its top left corner."""
@@ -67,8 +71,8 @@ class SheetView(QTableView):
         self._narrowed = {}
         self._sheet.show(grid, uses)
         widths = self._widths(grid)
-        for asked in {place[1] for place, _ in self._sheet.first_cells if uses.get(place) is Use.ASKED}:
-            widths[asked] += _BESIDE_A_QUESTION
+        for signed in {place[1] for place, _ in self._sheet.first_cells if uses.get(place) in (Use.ASKED, Use.REFUSED)}:
+            widths[signed] += _BESIDE_A_SIGN
         for column, width in enumerate(widths):
             self.setColumnWidth(column, width)
         self._merge(grid, widths)
@@ -87,6 +91,7 @@ class SheetView(QTableView):
         self._widen()
         if not self._marking:
             self._narrow_before(first)
+        self.boards.show_column(-1 if self._marking else self._sheet.board_column)
         across = self.horizontalScrollBar()
         right = across.value() + self.columnViewportPosition(first) + self.columnWidth(first)
         across.setValue(max(0, right - self.viewport().width()))
@@ -146,6 +151,7 @@ class SheetView(QTableView):
         self._sheet.show_marking(marking)
         names = {} if marking is None else {at: name_in_lines(named) for at, named in marking.columns.items()}
         if marking is not None:
+            self.boards.show_column(-1)
             self._widen()
             if not self.currentIndex().isValid():
                 self._stand_at(self._sheet.index(0, 0))
@@ -162,10 +168,20 @@ class SheetView(QTableView):
         if not index.isValid():
             return
         self._stand_at(index)
-        # A price's unit most often stands at its right: without it a question about both can't be answered.
-        for seen in (index.siblingAtColumn(place[1] + 1), index):
+        # A price's unit most often stands at its right: without it a question about both can't be answered. An empty
+        # column is not worth what would go out of view at the left.
+        beside = place[1] + 1
+        for seen in (index.siblingAtColumn(beside if beside < self._sheet.used_columns else place[1]), index):
             self.scrollTo(seen, QAbstractItemView.ScrollHint.EnsureVisible)
+        self._uncover(index)
         self.viewport().update()
+
+    def _uncover(self, index: QModelIndex) -> None:
+        """Moves a cell out from under the column of boards."""
+        self.boards.lie()
+        hidden = self.boards.covered - self.visualRect(index).left()
+        if hidden > 0 and index.column() != self.boards.column:
+            self.horizontalScrollBar().setValue(self.horizontalScrollBar().value() - hidden)
 
     def _stand_at(self, index: QModelIndex) -> None:
         """Outlines a cell; that the user went there is not said."""
@@ -218,10 +234,15 @@ class SheetView(QTableView):
 
     def _moved(self, index: QModelIndex, _before: QModelIndex) -> None:
         if index.isValid():
+            self._uncover(index)
             self.stands.emit(index.row(), index.column())
             self.pointed.emit(index.row(), index.column())
 
     # Qt's own names from here on
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.boards.lie()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if self._marking and event.text().upper() in MARKING_KEYS and not event.modifiers():

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 import numpy as np
+from numpy.typing import NDArray
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSplitter, QWidget
@@ -21,11 +22,14 @@ from tracker.window.take_in.line_columns import LINE_COLUMNS, Lines
 from tracker.window.take_in.line_panel import LinePanel
 from tracker.window.take_in.passed_over import passed_in_full
 from tracker.window.take_in.questions_pane import QuestionsPane
+from tracker.window.take_in.refused_lines import RefusedLines
 from tracker.window.take_in.vendor_card import VendorCard
 from tracker.window.take_in.vendor_line import VendorLine
 
 _MOST_FOR_QUESTIONS = 0.64
-_LINES_FOR_NOTES = 2
+_LINES_FOR_BOARDS, _LINES_FOR_NOTES = 2, 2
+_MOST_TALLER = 400
+"""Rows whose notes are looked at one by one: more would keep the interface waiting."""
 _MOST_FOR_ANSWERS = 0.22
 _FOR_NOTES = 110
 _GIVES_WAY = ("weight", "board", "cell")
@@ -56,6 +60,10 @@ class Understood(QWidget):
         self.far_off = button("Show the prices to doubt", "word")
         self.far_off.setToolTip("Goes to the next of them")
         self.far_off.clicked.connect(self._show_next_far_off)
+        self.terms = words("", "quiet", wrap=True, selectable=True)
+        self.terms.setAccessibleName("What was understood of its terms")
+        self.refused = RefusedLines()
+        self.refused.wanted.connect(self._show_line)
         self.told_once = words("", "quiet", wrap=True, selectable=True)
         self.passed = words("", "quiet", wrap=True, selectable=True)
         self.layout_said = words("", "quiet")
@@ -75,8 +83,10 @@ class Understood(QWidget):
         self._split.setChildrenCollapsible(False)
         heading = column(
             self.summary,
+            self.refused,
             row(self.far_off, None),
             self.whose,
+            self.terms,
             self._by_layout,
             self._earlier,
             self.told_once,
@@ -101,19 +111,22 @@ class Understood(QWidget):
         vendor = "" if reading is None else reading.vendor or ""
         given = {key: value for key, value in file.given.items() if key != "vendor"}
         self.show_whose(file, vendors)
+        self.terms.setText(file.found.terms)
+        self.terms.setVisible(bool(file.found.terms))
         self.layout_said.setText(file.found.layout_words)
         self._by_layout.setVisible(bool(file.found.layout_words) and file.marking is None)
         earlier = file.found.earlier if open_here and file.marking is None else None
         self.earlier_said.setText("" if earlier is None else earlier.words)
         self._earlier.setVisible(earlier is not None)
         recalled = file.taken.recalled if file.taken is not None and open_here else ()
-        self.questions.show_questions(questions, given, recalled, vendor=vendor, said=file.words)
+        self.questions.show_questions(questions, given, recalled, vendor=vendor, said=file.words, units=units)
         self.questions.setVisible(bool(questions or given or recalled))
         # Only once the new cards have been laid out do they know how tall they are.
         QTimer.singleShot(0, self._share_height)
         self._lines = () if reading is None else reading.lines
         self._found = file.found
         self._asked = frozenset(question.text for question in questions)
+        self.refused.show_lines(file.found.refused_words, file.found.refused)
         self._say_far_off(file.found.far_off)
         # What is asked stands in its own card.
         self._tell_once(file.found.told_once - self._asked)
@@ -128,9 +141,10 @@ class Understood(QWidget):
 
     def show_whose(self, file: FileAtHand, vendors: Sequence[str]) -> None:
         """Says whose the sheet is, or asks."""
-        self.whose.show_vendor(file.whose(), can_change="vendor" in file.given or (file.lacks_vendor and file.nameless))
+        said_here = "vendor" in file.given or (file.lacks_vendor and file.nameless)
+        self.whose.show_vendor(file.whose(), can_change=said_here, can_name=file.may_name_vendor)
         self.vendor.naming.know(vendors)
-        asked = file.lacks_vendor and not file.nameless
+        asked = file.lacks_vendor and not file.nameless and not file.may_name_vendor
         self.vendor.ask(asked, has_offers=file.accepted > 0, first_line=file.first_line if asked else "")
 
     def go_to_open(self) -> bool:
@@ -144,9 +158,17 @@ class Understood(QWidget):
         """Shows the lines in other units."""
         self._units = units
         shown = Lines(self._lines, units, len(self._found.sheets) > 1, self._found.told_once, self._asked)
-        self.model.show(shown, np.arange(len(self._lines)))
+        self.model.show(shown, self._in_order())
         self.line.show_line(None)
         self.line_chosen.emit(None)
+
+    def _in_order(self) -> NDArray[np.intp]:
+        """As the sheet has them, but what is held and what can't be used first: far down a long list nobody would look
+        for it."""
+        first = np.array((*self._found.held, *self._found.refused), dtype=np.intp)
+        rest = np.ones(len(self._lines), dtype=np.bool_)
+        rest[first] = False
+        return np.concatenate((first, np.flatnonzero(rest)))
 
     def _say_far_off(self, lines: Sequence[int]) -> None:
         """How many prices to doubt, where they may be out of sight in a long list."""
@@ -157,7 +179,10 @@ class Understood(QWidget):
     def _show_next_far_off(self) -> None:
         here = self.table.currentIndex().row()
         rows = sorted(row for row in map(self.model.row_of, self._found.far_off) if row is not None)
-        number = int(self.model.order[next((row for row in rows if row > here), rows[0])])
+        self._show_line(int(self.model.order[next((row for row in rows if row > here), rows[0])]))
+
+    def _show_line(self, number: int) -> None:
+        """Goes to a line that is out of sight in a long list, and to its cell."""
         self.table.setFocus()
         self.go_to(number)
         self.line_chosen.emit(self._lines[number])
@@ -177,13 +202,23 @@ class Understood(QWidget):
         self.line_chosen.emit(self._lines[number])
 
     def _set_lines(self) -> None:
-        """Two lines to a row where there are notes, three where these show the longest of them whole; what neither does
-        stands whole below the list once its line is chosen."""
-        longest, table = self._found.longest_note, self.table
-        table.show_texts_in(_LINES_FOR_NOTES if longest else 1)
-        if not table.shows_whole("notes", longest, _LINES_FOR_NOTES):
-            one_more = table.shows_whole("notes", longest, _LINES_FOR_NOTES + 1)
-            table.show_texts_in(_LINES_FOR_NOTES + one_more)
+        """Two lines to a row where boards' names need them, else one, and up to three where a row's own notes do: one
+        long note is not to make every row tall. What that does not show stands whole below the list once its line is
+        chosen."""
+        found, table = self._found, self.table
+        lines = 1 if table.shows_whole("board", found.longest_board, 1) else _LINES_FOR_BOARDS
+        if len(found.notes) > _MOST_TALLER:
+            table.show_texts_in(max(lines, _LINES_FOR_NOTES))
+            return
+        needed = {text: self._lines_for(text) for text in set(found.notes.values())}
+        table.show_texts_in(lines, {at: needed[text] for at, text in found.notes.items() if needed[text] > lines})
+
+    def _lines_for(self, note: str) -> int:
+        """Three lines only where they show it whole."""
+        if self.table.shows_whole("notes", note, 1):
+            return 1
+        two_do = self.table.shows_whole("notes", note, _LINES_FOR_NOTES)
+        return _LINES_FOR_NOTES + (not two_do and self.table.shows_whole("notes", note, _LINES_FOR_NOTES + 1))
 
     def _fit_columns(self) -> None:
         """What is the same in every line gives way, and in a narrow list what identifies a board least: never the

@@ -21,8 +21,11 @@ class VendorLine(QWidget):
         self.change.clicked.connect(self.change_wanted)
         self.setLayout(row(self.label, self.change, None, gap=8))
 
-    def show_vendor(self, text: str, *, can_change: bool) -> None:
-        """Shows whose it is; nothing for ''."""
+    def show_vendor(self, text: str, *, can_change: bool, can_name: bool = False) -> None:
+        """Shows whose it is; nothing for ''. `can_name`: nobody is named, and nobody need be."""
         self.label.setText(text)
-        self.change.setVisible(can_change)
+        self.change.setText("Name the vendor" if can_name else "Change")
+        self.change.setAccessibleName("Name the vendor" if can_name else "Change the vendor")
+        self.change.setToolTip("What you marked in an earlier sheet of theirs may serve this one" if can_name else "")
+        self.change.setVisible(can_change or can_name)
         self.setVisible(bool(text))

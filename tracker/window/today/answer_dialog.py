@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QDialog, QVBoxLayout, QWidget
 
+from tracker.window.look.figures import Units
 from tracker.window.pieces import button, column, holder, row, scrolled, words
 from tracker.window.take_in.question_card import QuestionCard
 from tracker.window.take_in.vendor_words_dialog import VendorWordsDialog
@@ -31,11 +32,14 @@ class AnswerDialog(QDialog):
     cell_wanted = Signal(object, str, str)
     vendor_named = Signal(int, str)
 
-    def __init__(self, questions: Sequence[OpenQuestion], vendors: Sequence[str], parent: QWidget) -> None:
+    def __init__(
+        self, questions: Sequence[OpenQuestion], vendors: Sequence[str], parent: QWidget, units: Units = Units.US
+    ) -> None:
         super().__init__(parent)
         self.setObjectName("window")
         self.setWindowTitle("Questions left by a price sheet")
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self._units = units
         self._first = first = questions[0]
         self._whose, self._told = words("", "heading", wrap=True), words("", "small", wrap=True)
         self.naming = VendorNaming()
@@ -67,7 +71,7 @@ class AnswerDialog(QDialog):
         self.vendor_named.emit(self._first.file_id, vendor)
 
     def _card(self, asked: OpenQuestion) -> QuestionCard:
-        card = QuestionCard(asked.question, leaving=False)
+        card = QuestionCard(asked.question, leaving=False, units=self._units)
         card.answered.connect(lambda _key, value: self._answer(asked.id, value))
         card.asked_where.connect(lambda sheet, cell: self._show(asked.file_id, sheet, cell))
         card.vendor_asked.connect(lambda _key: VendorWordsDialog(asked.file, [asked.question], self).open())

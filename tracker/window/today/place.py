@@ -175,7 +175,7 @@ class TodayPlace(QWidget):
             self._ask(target)
 
     def _ask(self, questions: tuple[OpenQuestion, ...]) -> None:
-        dialog = AnswerDialog(questions, self._session.vendors, self)
+        dialog = AnswerDialog(questions, self._session.vendors, self, self._session.units)
         dialog.vendor_named.connect(self._name_vendor)
         dialog.answered.connect(self._store_answer)
         dialog.set_aside.connect(self._set_aside)

@@ -16,22 +16,30 @@ from tracker.trade.basis import Basis
 from tracker.trade.layout import Layout, MarkedColumn
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 
-BY_HAND = ", as you marked it"
+HERE, EARLIER = ", as you marked it", ", as you marked an earlier sheet"
+"""How words end that the user said of this very sheet, and of one whose layout serves this one too."""
 _SAMPLE = 60
 
 
-def named_columns(table: Table, layout: Layout) -> Columns:
-    """The table's columns with the roles that they were given."""
+def named_columns(table: Table, layout: Layout, *, here: bool) -> Columns:
+    """The table's columns with the roles that they were given; `here`: in this very sheet."""
     marked = {column.index: column for column in layout.columns}
-    columns = [_column(table, headed, marked[headed.index], layout) for headed in table.columns]
+    whence = HERE if here else EARLIER
+    columns = [_column(table, headed, marked[headed.index], layout, whence) for headed in table.columns]
     samples = {column.index: _sample(table, column.index) for column in columns}
     return price_columns(columns, samples)
 
 
-def _column(table: Table, headed: HeadedColumn, marked: MarkedColumn, layout: Layout) -> Column:
+def unmarked(words: str) -> str | None:
+    """What the user said of a column, without that it was marked; None for the sheet's own words."""
+    ending = next((each for each in (HERE, EARLIER) if words.endswith(each)), None)
+    return None if ending is None else words.removesuffix(ending)
+
+
+def _column(table: Table, headed: HeadedColumn, marked: MarkedColumn, layout: Layout, whence: str) -> Column:
     role = Role(marked.role) if marked.role else None
     said = tuple(header(cell.text.strip()) for cell in headed.heads)
-    added = _added(role, marked, layout)
+    added = _added(role, marked, layout, whence)
     if added is None:
         return Column(headed.index, role, headed.heads, said)
     # On top, so that whatever the sheet's own heads say is nearer to the cells and comes first.
@@ -39,12 +47,12 @@ def _column(table: Table, headed: HeadedColumn, marked: MarkedColumn, layout: La
     return Column(headed.index, role, (cell, *headed.heads), (added, *said))
 
 
-def _added(role: Role | None, marked: MarkedColumn, layout: Layout) -> Header | None:
+def _added(role: Role | None, marked: MarkedColumn, layout: Layout, whence: str) -> Header | None:
     """What the user says of a column beyond its role, as if a head said it; None for nothing."""
     currency = layout.currency if role is Role.PRICE else None
     if role is None or not (marked.unit or currency):
         return None
-    words = " ".join(part for part in (currency, marked.words.partition(", ")[2]) if part) + BY_HAND
+    words = " ".join(part for part in (currency, marked.words.partition(", ")[2]) if part) + whence
     said = _UNITS[role](marked.unit, words) if marked.unit and role in _UNITS else Header(words, ())
     return _with_currency(said, currency) if currency else said
 

@@ -111,7 +111,22 @@ def _joined(written: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, 
     ton = tons.pop() if len(tons) == 1 else None
     found = joined(brackets, ton, facts.decimal_sign)
     told = tuple(_answered(bracket, kg, facts) for bracket, kg in zip(brackets, found, strict=True))
-    return found if told == brackets else joined(told, ton, facts.decimal_sign)
+    found = found if told == brackets else joined(told, ton, facts.decimal_sign)
+    settled = ton is not None or facts.ton_answered or facts.tons_differ
+    return found if settled else _of_either_ton(told, found, facts)
+
+
+def _of_either_ton(
+    brackets: tuple[Bracket, ...], found: tuple[KgBracket, ...], facts: FileFacts
+) -> tuple[KgBracket, ...]:
+    """Sizes that can be read once it is known which ton is meant say so: that is asked, and not what each weighs."""
+    if not any(one.unread for one in found):
+        return found
+    short, metric = (joined(brackets, ton, facts.decimal_sign) for ton in (MassUnit.SHORT_TON, MassUnit.TONNE))
+    return tuple(
+        replace(one, of_ton=True) if one.unread and not by_short.unread and not by_metric.unread else one
+        for one, by_short, by_metric in zip(found, short, metric, strict=True)
+    )
 
 
 def _counts_sheets(bracket: Bracket) -> bool:

@@ -14,6 +14,7 @@ from tracker.intake.offers.notes.remarked import (
     take_sheet_remarked,
 )
 from tracker.intake.offers.notes.said import Said, at
+from tracker.intake.offers.prices.marked_unit import as_marked
 from tracker.intake.offers.prices.money import (
     Around,
     basis_claim,
@@ -70,7 +71,8 @@ def fill_price(
         said = [*bases[:1], bases_in(said_beside, facts), *_but(bases[1:], denied)]
         basis = settle(said)
     _fill_currency(draft, currency, facts)
-    basis = of_these_rows(basis, said, draft) if basis.against is not None else basis
+    if basis.against is not None:
+        basis = as_marked(of_these_rows(basis, said, draft), money.basis, draft)
     _fill_basis(draft, counted(basis, whole, columns, facts), facts)
     if read.delivered is not None:
         draft.delivered = read.delivered

@@ -3,11 +3,11 @@
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from tracker.intake.columns.roles.marked import BY_HAND, named_columns
+from tracker.intake.columns.roles.marked import named_columns, unmarked
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.plain_lines import PlainLine
-from tracker.intake.tables.marked import fitting, marked_table, priced_outside
+from tracker.intake.tables.marked import fitting, marked_here, marked_table, priced_outside
 from tracker.intake.tables.view import View
 from tracker.trade.layout import LAYOUT_SAID, Layout
 from tracker.trade.offer import Evidence, LineEvidence
@@ -21,7 +21,8 @@ def marked_sheet(view: View, sha256: str, layouts: Sequence[Layout]) -> ReadShee
     found = marked_table(view, sha256, layout)
     table = found.tables[0]
     outside = priced_outside(view, sha256, layout)
-    return ReadSheet(found, (ReadTable(table, named_columns(table, layout)),), layout, outside=outside)
+    columns = named_columns(table, layout, here=marked_here(view, sha256, layout))
+    return ReadSheet(found, (ReadTable(table, columns),), layout, outside=outside)
 
 
 def lines_of(drafts: Iterable[Draft], layouts: Mapping[str, Layout]) -> Iterator[PlainLine]:
@@ -39,6 +40,5 @@ def _by_hand(draft: Draft, layout: Layout) -> PlainLine:
 
 
 def _owned(piece: Evidence) -> Evidence:
-    if not piece.words.endswith(BY_HAND):
-        return piece
-    return replace(piece, said_by=LAYOUT_SAID, words=piece.words.removesuffix(BY_HAND))
+    words = unmarked(piece.words)
+    return piece if words is None else replace(piece, said_by=LAYOUT_SAID, words=words)

@@ -15,7 +15,7 @@ class KgBracket:
     """A bracket in kg, start inclusive, end exclusive, None open. `unread`: it can't be put in weight (yet).
 
     `of_sheets`: it counts sheets, to be weighed with the board's own. `stated`: the one quantity that its price was
-    asked for, which bounds no order.
+    asked for, which bounds no order. `of_ton`: unread for no other reason than that its ton may be either.
     """
 
     from_kg: Decimal | None = None
@@ -23,6 +23,7 @@ class KgBracket:
     unread: bool = False
     of_sheets: bool = False
     stated: bool = False
+    of_ton: bool = False
 
     def weighed(self, sheet_kg: Decimal) -> "KgBracket":
         """A count of sheets in kg, where one of them weighs so much."""
