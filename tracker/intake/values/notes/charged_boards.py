@@ -15,6 +15,7 @@ from tracker.intake.values.freight.not_included import not_included
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.relatives import is_relative
 from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import blanked, outside
@@ -53,11 +54,19 @@ def charged_boards(text: str) -> Charged | None:
 
 
 def _held_open(charged: Charged) -> Charged:
-    """'Surcharge of $25/ST' of 'surcharge of $25/ST … rolls under 20 in wide': what stands behind isn't read."""
+    """'Surcharge of $25/ST' of 'surcharge of $25/ST … rolls under 20 in wide': what stands behind isn't read. What is
+    no charge of every order with it, as the prices include it or small orders bear it, is none without it either."""
+    if find_masses(charged.said) or _is_included(charged.said):
+        return charged
     ends = [end for _, _, end, _ in prices_within(charged.said)]
     ends += [match.end() for match in _RATE.finditer(charged.said)]
     said = charged.said[: max(ends, default=len(charged.said))]
     return charged._replace(said=said if charges_named(said) else charged.said, unsure=True)
+
+
+def _is_included(said: str) -> bool:
+    within = any(match.value == "within" for match in phrases("relieved").find(said))
+    return within and not phrases("negations").find(said)
 
 
 def _borne_behind(text: str) -> Charged | None:
