@@ -30,6 +30,7 @@ from tracker.intake.offers.prices.price_cell import PriceCell, Standing
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
 from tracker.intake.offers.prices.unit_cells import UnitCell, counted, unit_cells
 from tracker.intake.offers.rows.rows import WholeRow
+from tracker.intake.values.prices.money import find_price_unit
 from tracker.trade.basis import BY_SHEET, Basis
 from tracker.trade.offer import Evidence, NoteCode
 from tracker.trade.quantities import MassUnit
@@ -246,9 +247,24 @@ def _take_basis(draft: Draft, value: str, by: Claim[str], facts: FileFacts) -> N
         text = f"The price is per {unit} (“{by.words}”), which is none of the units that prices are compared by."
         draft.ask(NoteCode.BASIS_UNKNOWN, key_about("basis", by.words), by.where, text, by.words)
         return
+    if _counts_what_is_open(draft, value, by):
+        left = (Basis.MSF.value, Basis.THOUSAND_SHEETS.value)
+        answer = answer_about(facts.answered.settled, "basis", by.words, left)
+        if answer is None:
+            text = f"Is “{by.words}” per 1,000 ft² or per 1,000 sheets? No size of sheets is told."
+            draft.ask(NoteCode.BASIS_UNKNOWN, key_about("basis", by.words), by.where, text, by.words, left)
+            return
     _set_basis(draft, Basis(value if answer is None else answer), by)
     if answer is not None:
         draft.evidence.append(_answered(answer, by.words).evidence("basis"))
+
+
+def _counts_what_is_open(draft: Draft, value: str, by: Claim[str]) -> bool:
+    """'Price per M' in a list that tells no size of sheets may be per 1,000 square feet."""
+    unit = find_price_unit(by.words)
+    thousand = unit is not None and unit.basis is not None and unit.basis.needs_sheet
+    sized = draft.sheet_mm is not None or draft.sheet_weighed is not None or bool(draft.sheet_words)
+    return value == Basis.THOUSAND_SHEETS and thousand and not sized
 
 
 def _set_basis(draft: Draft, basis: Basis, by: Claim[str] | Said[str]) -> None:
