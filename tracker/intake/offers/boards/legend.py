@@ -132,10 +132,12 @@ def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
                 yield fold(found["code"]).strip(), unit if "(" in unit else unit.rstrip(")"), words.text
 
 
-def behind_codes(text: str) -> str:
-    """The 'U.S. dollars.' of 'A = per short ton; B = per cwt. U.S. dollars.': what it says holds for every code."""
+def is_of_codes(clause: str, text: str) -> bool:
+    """Whether a clause of a text that explains units by their codes is about some of these. The 'U.S. dollars.' behind
+    'A = per short ton; B = per cwt.' and the 'Prices in US dollars.' before 'M = 1,000 sheets' hold for every code."""
     *entries, behind = BEHIND_THE_CODES.split(text)
-    return behind if entries else ""
+    explains = any(_IN_ONE_TEXT.fullmatch(part) for part in _PARTS.split(_without_label(clause)))
+    return explains and not (entries and clause in behind)
 
 
 def _without_label(text: str) -> str:

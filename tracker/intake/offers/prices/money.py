@@ -10,7 +10,7 @@ from tracker.intake.columns.column import Column, PriceColumn, basis_in_head, ma
 from tracker.intake.columns.sizes.forms import form_named
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.boards_held import ANY_BOARD, BoardPriced
-from tracker.intake.offers.boards.legend import behind_codes
+from tracker.intake.offers.boards.legend import is_of_codes
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.parts_of_rows import of_parts
 from tracker.intake.offers.notes.said import Said, at
@@ -222,7 +222,7 @@ class _Prices:
     def heard(self, said: tuple[Said[S], ...], facts: FileFacts) -> Iterator[Said[S]]:
         """Of what a level states, what is said of these prices."""
         for one in of_board(of_parts(said, self.parts, self.board), self.board):
-            of_codes = one.words in facts.coded_texts and one.value.words not in behind_codes(one.words)
+            of_codes = one.words in facts.coded_texts and is_of_codes(one.value.words, one.words)
             if column_named(one.value.words) in (None, self.column) and not of_codes:
                 yield one
 
