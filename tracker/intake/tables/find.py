@@ -24,6 +24,7 @@ from tracker.intake.tables.lying.long_forms import said_beside_all
 from tracker.intake.tables.lying.turned import Labels, label_runs
 from tracker.intake.tables.parts.bands import bands_of
 from tracker.intake.tables.parts.segments import segments_of
+from tracker.intake.tables.parts.terms_boxes import with_terms_apart
 from tracker.intake.tables.parts.words_between import by_table, parted, taken_by_tables
 from tracker.intake.tables.rows.body import Body, body_of
 from tracker.intake.tables.rows.charge_lines import charges_apart
@@ -36,8 +37,8 @@ from tracker.intake.tables.rows.old_prices_below import without_old_prices_below
 from tracker.intake.tables.rows.sizes_on_two_rows import with_sizes_on_one_row
 from tracker.intake.tables.rows.terms_below import with_terms_below
 from tracker.intake.tables.rows.two_lines import with_second_lines
-from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
-from tracker.intake.tables.view import View, part_of, turned
+from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
+from tracker.intake.tables.view import View, part_of, turned, without_cells
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.heads.roles import Role
 
@@ -46,9 +47,9 @@ _LOOKED_AT = 60
 
 def find_tables(view: View) -> SheetTables:
     """Every table of a sheet with its own titles and notes, and the texts that hold for the whole sheet."""
+    view, texts = with_terms_apart(view)
     lying, rest = _lying_tables(view)
     tables = list(lying)
-    texts: list[Words] = []
     bands = bands_of(rest)
     for band in bands.beside:
         texts.extend(words_of(band, band.order))
@@ -74,7 +75,7 @@ def _lying_tables(view: View) -> tuple[list[Table], View]:
         taken.update((row, column) for row in run.rows for column in range(run.column, run.right + 1))
         taken.update(place for pair in pairs for place in pair.places)
         above = run.rows[-1]
-    return tables, _without(view, taken)
+    return tables, without_cells(view, taken)
 
 
 def _lying_table(view: View, run: Labels, pairs: list[Pair]) -> Table | None:
@@ -88,18 +89,6 @@ def _lying_table(view: View, run: Labels, pairs: list[Pair]) -> Table | None:
     if not body.rows:
         return None
     return Table(side, tuple(zone.columns), body.rows, run.rows[0], run.rows[-1])
-
-
-def _without(view: View, taken: set[tuple[int, int]]) -> View:
-    if not taken:
-        return view
-    rest = part_of(view, view.order)
-    rest.rows = {
-        row: left
-        for row, cells in view.rows.items()
-        if (left := {column: cell for column, cell in cells.items() if (row, column) not in taken})
-    }
-    return rest
 
 
 def _rows_right_above(view: View, row: int, limit: int) -> list[int]:

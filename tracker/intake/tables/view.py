@@ -4,7 +4,7 @@ Cells keep the address they have in the vendor's file, so what is found in a tur
 """
 
 import re
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 from typing import Protocol, runtime_checkable
@@ -261,6 +261,19 @@ def _part_of_rows(
         return rows.part(numbers, columns)
     kept = {number: _within(rows[number], columns) for number in numbers if number in rows}
     return {number: cells for number, cells in kept.items() if cells}
+
+
+def without_cells(view: View, taken: Set[tuple[int, int]]) -> View:
+    """The view without the cells at some positions, with the others where they are."""
+    if not taken:
+        return view
+    rest = part_of(view, view.order)
+    rest.rows = {
+        row: left
+        for row, cells in view.rows.items()
+        if (left := {column: cell for column, cell in cells.items() if (row, column) not in taken})
+    }
+    return rest
 
 
 def turned(view: View) -> View:

@@ -122,21 +122,26 @@ def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
     for name, explanation in _pairs(sheet):
         yield fold(name.text).strip(" :="), explanation.text.lstrip(" :="), explanation.text
     for words in _loose(sheet):
-        for _, code, unit in units_of_codes(words.text):
-            yield code, unit, words.text
-        parts = _PARTS.split(_without_label(words.text))
-        for part in (entry for piece in parts for entry in entries_side_by_side(piece)):
-            found = _IN_ONE_TEXT.fullmatch(part)
-            if found is not None:
-                unit = found["unit"].strip(" .")
-                yield fold(found["code"]).strip(), unit if "(" in unit else unit.rstrip(")"), words.text
+        yield from ((code, unit, words.text) for code, unit in _explained_in(words.text))
+
+
+def _explained_in(text: str) -> Iterator[tuple[str, str]]:
+    for _, code, unit in units_of_codes(text):
+        yield code, unit
+    parts = _PARTS.split(_without_label(text))
+    for part in (entry for piece in parts for entry in entries_side_by_side(piece)):
+        found = _IN_ONE_TEXT.fullmatch(part)
+        if found is not None:
+            unit = found["unit"].strip(" .")
+            yield fold(found["code"]).strip(), unit if "(" in unit else unit.rstrip(")")
 
 
 def is_of_codes(clause: str, text: str) -> bool:
     """Whether a clause of a text that explains units by their codes is about some of these. The 'U.S. dollars.' behind
     'A = per short ton; B = per cwt.' and the 'Prices in US dollars.' before 'M = 1,000 sheets' hold for every code."""
     *entries, behind = BEHIND_THE_CODES.split(text)
-    explains = any(_IN_ONE_TEXT.fullmatch(part) for part in _PARTS.split(_without_label(clause)))
+    # Where the code stands in the cell before, the text is what it means.
+    explains = any(_explained_in(clause)) or not any(_explained_in(text))
     return explains and not (entries and clause in behind)
 
 

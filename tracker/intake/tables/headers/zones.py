@@ -169,11 +169,14 @@ def _continues_header(view: View, main: int, row: int) -> bool:
     if any(head.number is not None for head in heads):
         bare = all(head.number is not None for head in heads)
         return (
-            (bare and under_axis(view, main, row))
+            (bare and any(under_axis(view, above, row) for above in {main, row - 1}))
             or _second_axis(view, main, row, heads)
             or measures_across(view, main, row, heads)
         )
     if under_group(view, main, columns) or beside_units(view, main, row, heads):
+        return True
+    if len(heads) == 1 and heads[0].axis_word and row + 1 in view.rows and under_axis(view, row, row + 1):
+        # 'Board | US$ per cwt' over 'Caliper, points' over 14 | 16 | 18.
         return True
     # A row of units stands under heads of its own; a lone grade in the first column is a sub-heading.
     if len(heads) == 1 and heads[0].unit and not heads[0].across:
