@@ -1,4 +1,4 @@
-"""Columns of prices that were, that will be, that are before a rebate, and of what is saved: today's are offers."""
+"""Columns of prices that were, that are before a rebate, and of what is saved: today's are offers."""
 
 import pytest
 
@@ -19,24 +19,18 @@ def _read(*heads):
     [
         ("This month", "Last month"),
         ("Today", "A year ago"),
-        ("This quarter", "Next quarter"),
-        ("Price", "Outlook"),
         ("Price", "6 months ago"),
         ("Heute", "Vor einem Jahr"),
         ("Diese Woche", "Letzte Woche"),
-        ("Preis", "Nächstes Quartal"),
         ("Aujourd'hui", "Il y a un an"),
         ("Ce mois", "Mois dernier"),
-        ("Prix", "Trimestre prochain"),
         ("Hoy", "Hace un año"),
         ("Este mes", "Mes pasado"),
-        ("Precio", "Próximo mes"),
         ("Denna månad", "Förra månaden"),
         ("Idag", "För ett år sedan"),
-        ("Pris", "Nästa kvartal"),
     ],
 )
-def test_what_was_or_will_be_paid_is_not_offered(now, other):
+def test_what_was_paid_is_not_offered(now, other):
     assert _read(f"{now} EUR/t", f"{other} EUR/t") == OFFERED
 
 
@@ -46,7 +40,6 @@ def test_what_was_or_will_be_paid_is_not_offered(now, other):
         ("EUR/t before rebate", "EUR/t after rebate"),
         ("EUR/t vor Rabatt", "EUR/t nach Rabatt"),
         ("EUR/t avant remise", "EUR/t après remise"),
-        ("EUR/t antes de descuento", "EUR/t con descuento"),
         ("EUR/t före rabatt", "EUR/t efter rabatt"),
     ],
 )

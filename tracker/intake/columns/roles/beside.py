@@ -82,8 +82,9 @@ def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping
     words = " ".join(map(without_unit, column.said))
     if not any(map(str.isalpha, words)) or spreads_values(column) or _tells_prices_apart(words):
         return column
-    # 'Loyalty €/t' and 'Early pay $/cwt' may as well be taken off.
+    # 'Loyalty €/t' and 'Early pay $/cwt' may as well be taken off, and 'You save €/t' is in the price already.
     role = Role.DISCOUNT if phrases("discount_conditions").find(words) else Role.CHARGE
+    role = Role.CHANGE if phrases("saved").whole(words.strip(" ()/")) is not None else role
     own, units = figures_by_row(samples[column.index]), {basis.bases for basis in column.bases}
     for other in columns:
         prices = figures_by_row(samples[other.index]) if other is not column and other.role in PRICE_ROLES else {}

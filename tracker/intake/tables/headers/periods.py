@@ -21,7 +21,7 @@ _LEFT_OVER = " .,'’/0123456789-"
 def is_period(text: str) -> bool:
     """'January', 'Q2 2026', 'Mai 26', '01.07.2026', '2027 est.': a time and nothing else, on one line or two."""
     text = without_estimates(" ".join(text.split()))
-    if date_readings(text) or _NUMBERED.fullmatch(text):
+    if date_readings(text) or _NUMBERED.fullmatch(text) or phrases("relative_periods").whole(text) is not None:
         return True
     rest = _without_names(text)
     return rest != text and not rest.strip(_LEFT_OVER)

@@ -24,6 +24,7 @@ from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.values.prices.basis import BasisReading, basis_span, basis_text
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
 from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.values.prices.pounds_of_money import with_pounds_as_money
 from tracker.intake.values.prices.several_bases import bases_side_by_side, one_of
 from tracker.intake.values.times.lead import LeadUnit, lead_unit
 from tracker.intake.words.likeness import near_miss
@@ -81,7 +82,7 @@ def header(text: str) -> Header:
     name = own_field["name"] if own_field is not None else without_count(text)
     if name != text and header(name).roles:
         return replace(header(name), text=text)
-    unit = find_price_unit(text)
+    unit = find_price_unit(with_pounds_as_money(text) if phrases("price_words").find(text) else text)
     currency = unit.currency if unit is not None else None
     basis = one_of(bases_side_by_side(text)) or (unit.basis if unit is not None else None)
     weights = (weighing_units(text) or _metric_by_its_word(text)) if currency is None else ()

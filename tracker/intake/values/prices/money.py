@@ -21,7 +21,6 @@ from tracker.intake.values.prices.currency import (
     find_currencies,
     with_country,
 )
-from tracker.intake.values.prices.pounds_of_money import with_pounds_as_money
 from tracker.intake.values.prices.pricewalk import PriceText, PriceWalk, cents_by_unit, no_piece
 from tracker.intake.values.prices.was_now import parted_by_age
 from tracker.intake.words.fold import fold, tokens
@@ -118,7 +117,7 @@ def _of_a_size(one: PriceText, other: PriceText) -> bool:
 @lru_cache(maxsize=16384)
 def price_unit(text: str) -> PriceUnit | None:
     """A text that is a currency and/or what a price is per, and nothing else: 'USD/ST', '¢/LB', '€ je 1.000 Bogen'."""
-    stripped = with_pounds_as_money(_P_DOT.sub("per ", text.strip().strip("()[]:;")))
+    stripped = _P_DOT.sub("per ", text.strip().strip("()[]:;"))
     if not stripped:
         return None
     sized = _of_sized_sheets(stripped)
@@ -175,7 +174,7 @@ def find_price_unit(text: str) -> PriceUnit | None:
 
     'Price\\n(US$/ST)', 'Preise in Euro je Tonne'.
     """
-    text = with_pounds_as_money(_P_DOT.sub("per ", text))
+    text = _P_DOT.sub("per ", text)
     whole = price_unit(text)
     if whole is not None:
         return whole

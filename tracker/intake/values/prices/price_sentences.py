@@ -25,6 +25,7 @@ from tracker.intake.values.prices.currency import CurrencyReading, currency_text
 from tracker.intake.values.prices.exchange import beside_exchange
 from tracker.intake.values.prices.money import PriceUnit, find_price_unit
 from tracker.intake.values.prices.other_times import without_other_times
+from tracker.intake.values.prices.pounds_of_money import with_pounds_as_money
 from tracker.intake.values.prices.several_bases import bases_side_by_side, one_of
 from tracker.intake.values.prices.units_by_board import (
     OF_ALL,
@@ -67,7 +68,8 @@ class SaysBasis:
 
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
-    told = without_weights(_without_definition(_without_marks_of_pallets(without_other_times(clause))))
+    told = with_pounds_as_money(_without_marks_of_pallets(without_other_times(clause)))
+    told = without_weights(_without_definition(told))
     clause = without_other_money(beside_exchange(without_other_lists(without_payment(told))))
     defined = _sign_defined(clause)
     if defined is not None:
