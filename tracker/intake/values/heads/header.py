@@ -15,7 +15,7 @@ from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize, find_
 from tracker.intake.values.freight.delivery import Delivery, find_delivery
 from tracker.intake.values.heads.counted import without_count
 from tracker.intake.values.heads.role_words import header_roles
-from tracker.intake.values.heads.roles import PRICES, Role, RoleReading
+from tracker.intake.values.heads.roles import MEASURES, PRICES, Role, RoleReading
 from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
@@ -97,7 +97,10 @@ def header(text: str) -> Header:
     if bracket is not None and not bracket.alone:
         # 'Moins de 5 t' is an order size, though 'moins' is a letter off the 'main' of a sheet, its bulk.
         roles = tuple(reading for reading in roles if reading.role is not Role.PROPERTY)
+    if _names_tolerance(text):
+        roles = tuple(reading for reading in roles if reading.role not in MEASURES)
     measured = not (roles and roles[0].role in (Role.PROPERTY, Role.YIELD)) and not weighs_a_package(text)
+    measured = measured and not _names_tolerance(text)
     by_load = bracket is not None and (bracket.not_weight in VEHICLES or load_at_end(text) is not None)
     by_load = by_load or (currency is None and _names_pallets(text, bracket))
     ordered = by_pallet is not None or by_load
@@ -123,6 +126,12 @@ def header(text: str) -> Header:
         sheet_sizes=find_sheet_sizes(text) if ream is None else (),
         ream=ream,
     )
+
+
+def _names_tolerance(text: str) -> bool:
+    """'Toleranz g/m² %'; 'g/m² (tolerance ±4 %)' is a weight, with how far it may be off."""
+    shares = "%" in text and re.search(r"(?<![a-z])[0-9]", text) is None
+    return shares and bool(phrases("tolerances").find(text))
 
 
 def _counts_what_one_holds(bracket: Bracket) -> bool:
