@@ -1,7 +1,7 @@
 """Charges beside a price: columns of freight, energy or sheeting, and notes that hold for every row."""
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
@@ -23,6 +23,7 @@ from tracker.intake.values.figures.formats import unit_of_format
 from tracker.intake.values.figures.numbers import percent, settled_in_words
 from tracker.intake.values.freight.charge_names import ChargeKind, same_charge
 from tracker.intake.values.freight.charge_parts import is_optional
+from tracker.intake.values.freight.charged_forms import OTHER_FORM
 from tracker.intake.values.freight.charges import (
     ChargeWords,
     OptionalCharge,
@@ -44,11 +45,12 @@ from tracker.trade.quantities import MassUnit
 
 def fill_charges(
     draft: Draft, cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts, told: ChargeColumns,
-    below: Sequence[Said[ChargeWords]] = (), load: str = "",
+    below: Sequence[Said[ChargeWords]] = (), load: str = "", ways: Callable[[], frozenset[str]] = frozenset,
 ) -> None:  # fmt: skip
     """The row's charges in the order of the sheet, and the cells that said them; a charge with no currency or unit of
     its own has the price's. `told`: what the columns of charges are for this price; `below`: the charges that a row of
-    the table gives to this price's column alone; `load`: the kind of load that its order size is called by."""
+    the table gives to this price's column alone; `load`: the kind of load that its order size is called by; `ways`:
+    those in which the row's board is sold."""
     found: list[Charge] = []
     free = free_for(scope, draft, facts)
     in_columns: list[tuple[ChargeKind, str]] = []
@@ -81,6 +83,7 @@ def fill_charges(
         around = [said for said in around if not _is_of_sheets(said)]
     for said in (*own, *(said for said in around if not _repeats(said.value, in_columns))):
         words = relieved(said.value, [*free, *free_of_itself(said.words, facts)])
+        words = _for_form(words, ways) if words is not None else None
         charge = _stated(words, facts, draft) if words is not None else None
         if charge is not None:
             found.append(charge)
@@ -100,6 +103,13 @@ def _said_in_row(words: ChargeWords, in_row: Iterable[tuple[ChargeKind, str]]) -
     if words.kind is ChargeKind.OTHER:
         return False
     return any(same_charge(words.kind, words.label, label) for label in of_kind) if words.amounts else bool(of_kind)
+
+
+def _for_form(words: ChargeWords, ways: Callable[[], frozenset[str]]) -> ChargeWords | None:
+    """None of a charge that another form of board bears; no amounts where the row's form is not known."""
+    if not words.form or words.form in (own := ways()):
+        return words
+    return None if OTHER_FORM[words.form] in own else replace(words, amounts=())
 
 
 def _is_of_sheets(said: Said[ChargeWords]) -> bool:

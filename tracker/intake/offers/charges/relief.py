@@ -28,7 +28,7 @@ def free_for(scope: Scope, draft: Draft, facts: FileFacts) -> list[NoCharge]:
     around = (
         said.value
         for said in scope.all_of(NoCharge)
-        if not said.value.itself
+        if not (said.value.itself or said.value.form)
         and (not said.value.grades or draft.grade in said.value.grades)
         and said.value.delivered in (None, draft.delivered)
     )

@@ -1,0 +1,99 @@
+"""The form of board that alone bears a charge: 'Für Bogenware berechnen wir einen Zuschlag von 38 EUR/t', 'sheets carry
+a cutting surcharge of 42 €/t; rolls bear none'."""
+
+from functools import lru_cache
+from typing import NamedTuple
+
+from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.freight.charge_names import charges_named, whole_name
+from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.values.prices.price_within import prices_within
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found, outside
+
+OTHER_FORM = {"roll": "sheet", "sheet": "roll"}
+_STOPS = " ,;:–-"
+
+
+class ChargedForm(NamedTuple):
+    """A clause without the words for the one form that bears what it charges; `form`: 'roll', 'sheet', or '' for all.
+    `unsure`: more is said of that form than is read."""
+
+    said: str
+    form: str = ""
+    unsure: bool = False
+
+
+@lru_cache(maxsize=4096)
+def charged_form(clause: str) -> ChargedForm:
+    """The form behind 'for' or 'on', or before 'carries', where a clause charges something and no other bears it."""
+    parts = COMMA.split(clause)
+    clause = ",".join(part for part in parts if not form_freed(part)) if len(parts) > 1 else clause
+    named = _forms_in(clause) if charges_named(clause) else []
+    if len(named) != 1 or boards_named(clause).some:
+        return ChargedForm(clause)
+    before, behind = clause[: named[0].start], clause[named[0].end :]
+    start = _lead(before)
+    if start is None:
+        verb = next((one for one in phrases("charge_verbs").find(behind) if not behind[: one.start].strip()), None)
+        if verb is None or rest_of(before, (), *_GOODS):
+            # 'For narrow rolls, we charge 42 EUR/t': some of that form bear it, and which is not read.
+            ahead = COMMA.split(before)[-1] + COMMA.split(behind)[0]
+            leads = any(not ahead[: lead.start].strip() for lead in phrases("charged_on").find(ahead))
+            return ChargedForm(clause, unsure=leads and not charges_named(ahead))
+        start, behind = 0, behind[verb.end :]
+    behind = _without_only(behind)
+    part = f"{COMMA.split(before[:start])[-1]} {COMMA.split(behind)[0]}"
+    unsure = not charges_named(part) and bool(rest_of(part, (), "charge_verbs", "charge_filler"))
+    return ChargedForm(f"{before[:start]}{behind.lstrip(_STOPS)}".strip(_STOPS), named[0].value, unsure)
+
+
+def forms_freed(text: str) -> frozenset[str]:
+    """The forms of which a part of a text says that they bear no charge."""
+    parts = (part for clause in clauses(text) for part in (clause, *COMMA.split(clause)))
+    return frozenset(filter(None, map(form_freed, parts)))
+
+
+def form_freed(clause: str) -> str:
+    """The form of which a clause says no more than that it bears no charge: 'rolls bear none', 'la bobina va sin
+    recargo'; '' for any other."""
+    named = _forms_in(clause)
+    if len(named) != 1 or not any(phrases(section).find(clause) for section in _DENIALS):
+        return ""
+    rest = rest_of(clause, [named[0].span], *_GOODS, *_DENIALS, *_OF_CHARGES)
+    return "" if rest else named[0].value
+
+
+_GOODS = ("board_goods", "articles", "only_these")
+_DENIALS = ("charge_exempt", "negations", "relieved.waived")
+_OF_CHARGES = (
+    "charges", "surcharge_words", "charge_verbs", "charged_on", "copula", "of_the_charge", "charge_filler", "but_words",
+)  # fmt: skip
+
+
+def _lead(before: str) -> int | None:
+    """Where the words begin that lead to a form right behind: the 'al material' of 'al material en hojas'."""
+    leads = (lead.start for lead in phrases("charged_on").find(before) if not rest_of(before[lead.end :], (), *_GOODS))
+    return next(leads, None)
+
+
+def _without_only(behind: str) -> str:
+    only = next((one for one in phrases("no_other_boards").find(behind) if not behind[: one.start].strip()), None)
+    return behind if only is None else behind[only.end :]
+
+
+def _forms_in(clause: str) -> list[Found[str]]:
+    """The forms that a clause names: not those of 'cut to sheets' and '12 EUR per 1,000 sheets', nor 'rolls and
+    sheets', which are all there is."""
+    found = [match for section in ("forms", "forms_named") for match in phrases(section).find(clause)]
+    found = outside(found, phrases("charge_filler").find(clause))
+    taken = [whole_name(clause, match) for match in charges_named(clause)]
+    taken += [(start, end) for _, start, end, _ in prices_within(clause)]
+    free = [one for one in found if not any(start <= one.start < end for start, end in taken)]
+    longest = sorted(free, key=lambda one: one.start - one.end)
+    kept: list[Found[str]] = []
+    for one in longest:
+        if not any(one.start < other.end and other.start < one.end for other in kept):
+            kept.append(one)
+    return sorted(kept, key=lambda one: one.start)
