@@ -34,4 +34,4 @@ def without_boards_word(rest: str) -> str:
 
 def _without_article(text: str) -> str:
     ahead = next((found for found in phrases("articles").find(text) if found.start == 0), None)
-    return text if ahead is None else text[ahead.end :].lstrip()
+    return text if ahead is None else text[ahead.end :].lstrip(" '’")

@@ -175,4 +175,4 @@ def _with_terms(told: list[_Said]) -> Iterator[_Said]:
 
 def _without_article(part: str) -> str:
     ahead = next((match for match in phrases("articles").find(part) if match.start == 0), None)
-    return part if ahead is None else re.sub(r"^\s+", "", part[ahead.end :])
+    return part if ahead is None else part[ahead.end :].lstrip(" '’")

@@ -228,7 +228,7 @@ _READ_BEHIND = ("only_these", "no_other_boards", "charge_verbs", "copula", "adde
 def _without_article(text: str) -> str:
     """'The 28 pt needs six weeks' begins with a board all the same."""
     ahead = next((found for found in phrases("articles").find(text.strip()) if found.start == 0), None)
-    return text.strip() if ahead is None else text.strip()[ahead.end :].lstrip()
+    return text.strip() if ahead is None else text.strip()[ahead.end :].lstrip(" '’")
 
 
 def _without_others(board: str, rest: str) -> LinesMeant | None:
