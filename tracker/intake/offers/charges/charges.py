@@ -10,7 +10,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.sheets_said import comes_in_rolls
 from tracker.intake.offers.charges.charge_columns import ChargeColumns
 from tracker.intake.offers.charges.charge_units import may_share_unit
-from tracker.intake.offers.charges.relief import free_for, free_of_itself, kind_of
+from tracker.intake.offers.charges.relief import free_for, free_of_itself, kind_of, left_to_form
 from tracker.intake.offers.charges.row_charges import LARGEST_PERCENTAGE
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
@@ -22,11 +22,9 @@ from tracker.intake.offers.prices.price_cell import is_price
 from tracker.intake.values.figures.formats import unit_of_format
 from tracker.intake.values.figures.numbers import percent, settled_in_words
 from tracker.intake.values.freight.charge_names import ChargeKind, same_charge
-from tracker.intake.values.freight.charge_parts import is_optional
-from tracker.intake.values.freight.charged_forms import OTHER_FORM
+from tracker.intake.values.freight.charge_parts import OptionalCharge, is_optional
 from tracker.intake.values.freight.charges import (
     ChargeWords,
-    OptionalCharge,
     charge_header,
     find_charges,
     relieved,
@@ -83,7 +81,7 @@ def fill_charges(
         around = [said for said in around if not _is_of_sheets(said)]
     for said in (*own, *(said for said in around if not _repeats(said.value, in_columns))):
         words = relieved(said.value, [*free, *free_of_itself(said.words, facts)])
-        words = _for_form(words, ways) if words is not None else None
+        words = left_to_form(words, ways) if words is not None else None
         charge = _stated(words, facts, draft) if words is not None else None
         if charge is not None:
             found.append(charge)
@@ -103,13 +101,6 @@ def _said_in_row(words: ChargeWords, in_row: Iterable[tuple[ChargeKind, str]]) -
     if words.kind is ChargeKind.OTHER:
         return False
     return any(same_charge(words.kind, words.label, label) for label in of_kind) if words.amounts else bool(of_kind)
-
-
-def _for_form(words: ChargeWords, ways: Callable[[], frozenset[str]]) -> ChargeWords | None:
-    """None of a charge that another form of board bears; no amounts where the row's form is not known."""
-    if not words.form or words.form in (own := ways()):
-        return words
-    return None if OTHER_FORM[words.form] in own else replace(words, amounts=())
 
 
 def _is_of_sheets(said: Said[ChargeWords]) -> bool:

@@ -10,7 +10,7 @@ from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found, outside
+from tracker.intake.words.phrases import Found, blanked, outside
 
 OTHER_FORM = {"roll": "sheet", "sheet": "roll"}
 _STOPS = " ,;:–-"
@@ -30,6 +30,7 @@ def charged_form(clause: str) -> ChargedForm:
     """The form behind 'for' or 'on', or before 'carries', where a clause charges something and no other bears it."""
     parts = COMMA.split(clause)
     clause = ",".join(part for part in parts if not form_freed(part)) if len(parts) > 1 else clause
+    clause = _without_both(clause)
     named = _forms_in(clause) if charges_named(clause) else []
     if len(named) != 1 or boards_named(clause).some:
         return ChargedForm(clause)
@@ -49,10 +50,11 @@ def charged_form(clause: str) -> ChargedForm:
     return ChargedForm(f"{before[:start]}{behind.lstrip(_STOPS)}".strip(_STOPS), named[0].value, unsure)
 
 
-def forms_freed(text: str) -> frozenset[str]:
-    """The forms of which a part of a text says that they bear no charge."""
+def form_not_freed(text: str) -> str:
+    """The form that alone bears the charges of a text, as it says of the other that it bears none; '' of any other."""
     parts = (part for clause in clauses(text) for part in (clause, *COMMA.split(clause)))
-    return frozenset(filter(None, map(form_freed, parts)))
+    freed = {form for part in parts if (form := form_freed(part))}
+    return OTHER_FORM[freed.pop()] if len(freed) == 1 else ""
 
 
 def form_freed(clause: str) -> str:
@@ -76,6 +78,16 @@ def _lead(before: str) -> int | None:
     """Where the words begin that lead to a form right behind: the 'al material' of 'al material en hojas'."""
     leads = (lead.start for lead in phrases("charged_on").find(before) if not rest_of(before[lead.end :], (), *_GOODS))
     return next(leads, None)
+
+
+def _without_both(clause: str) -> str:
+    """'On rolls and sheets' is on all there is."""
+    fillers = phrases("charge_filler").find(clause)
+    return blanked(clause, (one.span for one in fillers if _names_both(clause[one.start : one.end])))
+
+
+def _names_both(words: str) -> bool:
+    return len({form.value for form in phrases("forms").find(words)}) > 1
 
 
 def _without_only(behind: str) -> str:

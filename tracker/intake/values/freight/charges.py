@@ -17,7 +17,7 @@ from tracker.intake.values.freight.charge_parts import (
     tells_another_rate,
     without_added,
 )
-from tracker.intake.values.freight.charged_forms import OTHER_FORM, charged_form, forms_freed
+from tracker.intake.values.freight.charged_forms import charged_form, form_not_freed
 from tracker.intake.values.freight.charges_together import named_alone, named_together, parted_at_plus
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
@@ -62,13 +62,6 @@ class ChargeWords:
     clause: str = field(default="", compare=False)
 
 
-@dataclass(frozen=True, slots=True)
-class OptionalCharge:
-    """A charge for what a buyer may do without: it is no part of what the board costs."""
-
-    words: str
-
-
 @lru_cache(maxsize=4096)
 def charge_header(text: str) -> ChargeWords | None:
     """The charge that a header names: 'Freight US$/cwt', 'Energy\\nsurcharge %'. None where it names none.
@@ -100,10 +93,7 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders, said_as_added)
     own = (without_not_included(without_other_goods(clause)) for clause in with_their_names(clauses(text)))
     told = (clause for clause in own if not any(tells(clause) for tells in others))
-    found = (_if_decided(one, clause) for clause in told for one in _of_form(clause))
-    freed = forms_freed(text)
-    bearing = OTHER_FORM[next(iter(freed))] if len(freed) == 1 else ""
-    found = (one and replace(one, form=one.form or bearing) for one in found)
+    found = (_if_decided(one, clause) for clause in told for one in _of_form(clause, form_not_freed(text)))
     # What ends or begins on a day is told once the day of the list is known.
     free = [one for one in no_charges(text) if not (one.grades or one.days or one.form) and one.delivered is None]
     several = leads_to_several(text)
@@ -111,12 +101,12 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     return tuple(charge for charge in left if charge is not None)
 
 
-def _of_form(clause: str) -> Iterator[ChargeWords | None]:
-    """The charges of a clause with the form of board that it says bears them."""
+def _of_form(clause: str, bearing: str) -> Iterator[ChargeWords | None]:
+    """The charges of a clause with the form of board that it says bears them; else with the one that alone is not freed
+    of them."""
     borne = charged_form(clause)
     for one in _in_clause(without_added(borne.said)):
-        unsure = one is not None and borne.unsure
-        yield one and replace(one, form=borne.form, amounts=() if unsure else one.amounts)
+        yield one and replace(one, form=borne.form or bearing, amounts=() if borne.unsure else one.amounts)
 
 
 def _if_decided(charge: ChargeWords | None, clause: str) -> ChargeWords | None:
@@ -165,17 +155,6 @@ def relieved(charge: ChargeWords, free: Iterable[NoCharge]) -> ChargeWords | Non
     if any(ends):
         return None
     return replace(charge, amounts=()) if None in ends else charge
-
-
-@lru_cache(maxsize=4096)
-def optional_charges(text: str) -> tuple[OptionalCharge, ...]:
-    """The charges of a note that a buyer may do without, where it says what they come to: 'Sheeting on request, 60
-    EUR/t'."""
-    return tuple(
-        OptionalCharge(clause.strip())
-        for clause in clauses(text)
-        if any(charges_named(part) for part in ClauseParts.of(clause).optional) and any(map(str.isdigit, clause))
-    )
 
 
 _AND = re.compile(rf"\s*\b{pattern('range', 'and')}\b", re.IGNORECASE)

@@ -1,5 +1,5 @@
-"""Charges that a sentence calls by 'it', behind one that says that they are not in the prices: 'Freight is not included;
-we bill it at $2.15 per cwt'."""
+"""Charges that a sentence calls by 'it', behind one that says that they are not in the prices: 'Freight is not
+included; we bill it at $2.15 per cwt'."""
 
 from collections.abc import Iterable, Iterator
 from itertools import pairwise
@@ -43,7 +43,7 @@ def _with_name(before: str, piece: str) -> str:
 
 
 def _is_on_top(clause: str) -> bool:
-    """'Freight is not in these prices', 'le transport est en sus'; what only some orders bear is said of those alone."""
+    """'Freight is not in these prices', 'le transport est en sus'; what only some orders bear is no charge of all."""
     kinds = {match.value for match in charges_named(clause)} - {ChargeKind.OTHER.value}
     if len(kinds) > 1 or is_optional(clause) or phrases("only_if").find(clause) or find_masses(clause):
         return False

@@ -41,7 +41,9 @@ _STOP = re.compile(r"[;.]\s")
 
 def sentences_of(text: str) -> list[str]:
     """What stands between full stops and semicolons, with the dashes within: the stop of 'U.S. dollars' is none."""
-    stops = [stop for stop in _STOP.finditer(text) if text[stop.start()] == ";" or not _abbreviation(text, stop.start())]
+    stops = [
+        stop for stop in _STOP.finditer(text) if text[stop.start()] == ";" or not _abbreviation(text, stop.start())
+    ]
     starts, ends = [0, *(stop.end() for stop in stops)], [*(stop.start() for stop in stops), len(text)]
     return [text[start:end] for start, end in zip(starts, ends, strict=True)]
 

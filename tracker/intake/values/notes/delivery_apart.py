@@ -1,7 +1,6 @@
 """Freight that a note tells apart by boards: 'SBS and CUK delivered, CRB not', 'Prices FOB mill. SBS delivered', 'Buyer
 pays freight, on CRB the seller does'. Read as one it would be contradicted, or hold for the wrong ones."""
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise

@@ -10,6 +10,7 @@ from tracker.intake.values.boards.boards_behind import boards_behind
 from tracker.intake.values.boards.boards_excepted import boards_ahead, boards_excepted, said_of_boards_alone
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.coated_boards import coated_ahead
 from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.boards.not_only import not_of_these_only
 from tracker.intake.values.changes.line_corrections import lines_corrected
@@ -165,6 +166,10 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
     if only is not None:
         head, rest = text[: only.start], text[only.end :]
     begins = note and bool(board_ahead(_without_article(text))[0])
+    coated = coated_ahead(text) if note and not (begins or colon or only) else None
+    if coated is not None:
+        # 'Coated board is sold delivered'; of 'uncoated board (CRB)' it is not told which is meant.
+        return LinesMeant(coated[1].strip(), boards=coated[0], unsure=boards_named(coated[1]).some)
     behind = _behind_words(text) if not begins else None
     if behind is not None:
         return behind
