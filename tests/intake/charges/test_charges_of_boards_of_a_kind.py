@@ -18,8 +18,8 @@ def _charged(note):
     "note",
     [
         (
-            "An energy surcharge of 2.5 % is added to the recycled grades, CRB and URB. There is no surcharge on SBS and"
-            " CUK."
+            "An energy surcharge of 2.5 % is added to the recycled grades, CRB and URB. There is no surcharge on"
+            " SBS and CUK."
         ),
         "An energy surcharge of 2.5 % is added to the recycled grades (CRB and URB).",
         (
@@ -27,8 +27,8 @@ def _charged(note):
             " Zuschlag."
         ),
         (
-            "Un supplément énergie de 2,5 % s'ajoute aux qualités recyclées, CRB et URB. Il n'y a pas de supplément sur le"
-            " SBS et le CUK."
+            "Un supplément énergie de 2,5 % s'ajoute aux qualités recyclées, CRB et URB. Il n'y a pas de supplément"
+            " sur le SBS et le CUK."
         ),
         (
             "A las calidades recicladas, CRB y URB, se les suma un recargo energético de 2,5 %. No hay recargo en SBS y"

@@ -59,6 +59,8 @@ def test_rolls_alone_bear_what_is_said_of_them():
 def test_the_form_that_is_not_freed_bears_it():
     assert _charges("A packing charge of €38/t is added; rolls bear none.") == [[], ["38"]]
     assert _charges("Energy surcharge 38 EUR/t, no surcharge on sheets.") == [["38"], []]
+    assert _charges("The energy surcharge of 38 EUR/t does not apply to rolls.") == [[], ["38"]]
+    assert _charges("The energy surcharge of 38 EUR/t is waived on sheets.") == [["38"], []]
 
 
 @pytest.mark.parametrize(
@@ -84,6 +86,8 @@ def test_of_a_row_whose_form_is_not_told_it_is_open():
         "For narrow rolls, we charge a supplement of 38 EUR/t.",
         "Packing of sheets on pallets: 38 EUR/t.",
         "Sheets carry a surcharge of €12/t and rolls one of €5/t.",
+        "An energy surcharge of 12 % is charged on sheets and 2 % on rolls.",
+        "Energy surcharge 12 EUR/t, sheets 38 EUR/t.",
     ],
 )
 def test_nothing_is_certain_where_more_is_said_of_the_form(note):

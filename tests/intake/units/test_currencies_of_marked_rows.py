@@ -39,8 +39,8 @@ def _currencies(note, *, mark="†", price=1140):
         ),
         (
             (
-                "Los precios son en euros por tonelada. Los artículos marcados con † se cotizan en dólares americanos por"
-                " tonelada."
+                "Los precios son en euros por tonelada. Los artículos marcados con † se cotizan en dólares americanos"
+                " por tonelada."
             ),
             "EUR",
             "USD",

@@ -1,6 +1,7 @@
 """The form of board that alone bears a charge: 'Für Bogenware berechnen wir einen Zuschlag von 38 EUR/t', 'sheets carry
 a cutting surcharge of 42 €/t; rolls bear none'."""
 
+import re
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -9,7 +10,7 @@ from tracker.intake.values.freight.charge_names import charges_named, whole_name
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.price_within import prices_within
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import Found, blanked, outside
 
 OTHER_FORM = {"roll": "sheet", "sheet": "roll"}
@@ -32,6 +33,16 @@ def charged_form(clause: str) -> ChargedForm:
     clause = ",".join(part for part in parts if not form_freed(part)) if len(parts) > 1 else clause
     clause = _without_both(clause)
     named = _forms_in(clause) if charges_named(clause) else []
+    amounts = _amounts(clause) if named else []
+    if len(amounts) > 1:
+        # 'Freight is 30 EUR/t, sheets 45 EUR/t': whose each is, is not told apart.
+        return ChargedForm(clause, unsure=True)
+    freed = form_freed(clause) if amounts else ""
+    if freed:
+        denials = (match.span for match in joined(*_DENIALS).find(clause))
+        start = _lead(clause[: named[0].start])
+        of_form = (named[0].start if start is None else start, named[0].end)
+        return ChargedForm(blanked(clause, (*denials, of_form)).strip(_STOPS), OTHER_FORM[freed])
     if len(named) != 1 or boards_named(clause).some:
         return ChargedForm(clause)
     before, behind = clause[: named[0].start], clause[named[0].end :]
@@ -63,7 +74,7 @@ def form_freed(clause: str) -> str:
     named = _forms_in(clause)
     if len(named) != 1 or not any(phrases(section).find(clause) for section in _DENIALS):
         return ""
-    rest = rest_of(clause, [named[0].span], *_GOODS, *_DENIALS, *_OF_CHARGES)
+    rest = rest_of(clause, [named[0].span, *_amounts(clause)], *_GOODS, *_DENIALS, *_OF_CHARGES)
     return "" if rest else named[0].value
 
 
@@ -72,6 +83,17 @@ _DENIALS = ("charge_exempt", "negations", "relieved.waived")
 _OF_CHARGES = (
     "charges", "surcharge_words", "charge_verbs", "charged_on", "copula", "of_the_charge", "charge_filler", "but_words",
 )  # fmt: skip
+
+
+def _amounts(clause: str) -> list[tuple[int, int]]:
+    """Where its amounts of money and its shares of the price stand."""
+    spans = sorted({(start, end) for _, start, end, _ in prices_within(clause)})
+    # An amount is found with the small words before it as well: 'von 38 EUR/t', '38 EUR/t'.
+    apart = [one for place, one in enumerate(spans) if all(other[1] <= one[0] for other in spans[:place])]
+    return [*apart, *(one.span() for one in _SHARE.finditer(clause))]
+
+
+_SHARE = re.compile(r"\d+(?:[.,]\d+)?\s*%")
 
 
 def _lead(before: str) -> int | None:
