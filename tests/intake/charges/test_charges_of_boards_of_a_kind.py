@@ -42,5 +42,10 @@ def test_these_bear_it_and_no_others(note):
     assert _charged(note) == [False, False, True, True]
 
 
+def test_another_rate_of_one_board_behind_and():
+    found = lines([["Board", "g/m²", "µm", "EUR/tonne"], *_ROWS, ["Freight is 30 EUR/t and 45 EUR/t for URB."]])
+    assert [[f"{one.price:f}" for one in line.offer.charges] for line in found.values()] == [["30"]] * 3 + [["45"]]
+
+
 def test_boards_of_another_kind_behind_it_are_not_told_apart():
     assert _charged("An energy surcharge of 2.5 % is added to the recycled grades, SBS and CUK.") == [None] * 4

@@ -52,6 +52,10 @@ def test_what_is_said_of_coated_boards_is_said_of_no_other(note):
     assert _delivered(note)[1:] == [True, None]
 
 
+def test_a_kind_and_its_boards_by_name():
+    assert _delivered("The recycled grades, CRB and URB, are sold ex works.") == [None, False, False]
+
+
 def test_a_kind_that_its_grade_contradicts_is_none():
     assert _delivered("Uncoated board (CRB) is sold delivered.") == [None] * 3
 

@@ -3,13 +3,12 @@
 import re
 from typing import NamedTuple
 
-from tracker.intake.values.boards.boards_behind import boards_behind
+from tracker.intake.values.boards.boards_behind import boards_behind, names_of_a_kind
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.coated_boards import coated_ahead
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.measures_ahead import measures_ahead
-from tracker.intake.values.boards.some_boards import FAMILIES
 from tracker.intake.values.freight.charge_names import charges_named, whole_name
 from tracker.intake.values.freight.charge_parts import PARTS
 from tracker.intake.values.freight.not_included import not_included
@@ -158,28 +157,12 @@ _READ = (
 
 def _boards_ahead(text: str) -> tuple[str, str]:
     words, rest = boards_behind(text)
-    words, rest = (words, rest) if words else _names_of_a_kind(text)
+    words, rest = (words, rest) if words else names_of_a_kind(text)
     if words:
         return words, rest
     words, rest = measures_ahead(text)
     # The 'carton' of 'on carton above 18 pt' may be one kind of board.
     return (words, rest) if find_grade(words) is None else ("", text)
-
-
-def _names_of_a_kind(text: str) -> tuple[str, str]:
-    """'CRB and URB' of 'the recycled grades, CRB and URB': a kind, and then which boards of the list are of it."""
-    kind = _KIND.match(text)
-    families = phrases("families").find(kind["kind"]) if kind is not None else []
-    if kind is None or not families or rest_of(kind["kind"], (), "families", "board_goods", "articles"):
-        return "", text
-    words, rest = boards_behind(text[kind.end() :])
-    grade = boards_named(words).grade if words else None
-    of_kind = {one for family in families for one in FAMILIES[family.value]}
-    named = grade is not None and bool(grade.grades) and of_kind.issuperset(grade.grades)
-    return (words, rest.removeprefix(")")) if named else ("", text)
-
-
-_KIND = re.compile(r"(?P<kind>[^,(:]+?)\s*(?:[,:]\s|\()")
 
 
 def _without_verb(rest: str) -> str:

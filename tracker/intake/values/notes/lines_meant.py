@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.boards.board_ahead import board_ahead, kind_ahead
-from tracker.intake.values.boards.boards_behind import boards_behind
+from tracker.intake.values.boards.boards_behind import boards_behind, names_of_a_kind
 from tracker.intake.values.boards.boards_excepted import boards_ahead, boards_excepted, said_of_boards_alone
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
@@ -174,7 +174,10 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
     if behind is not None:
         return behind
     if not colon and only is None:
-        return _without_others(*boards_ahead(_without_article(text))) if note else None
+        # 'The recycled grades, CRB and URB, are sold ex works'.
+        words, rest = names_of_a_kind(text)
+        words, rest = (words, rest.lstrip(" ,")) if words else boards_ahead(_without_article(text))
+        return _without_others(words, rest) if note else None
     boards = boards_named(head)
     if len(boards.spans) > 1 and not boards_named(rest).some:
         return LinesMeant(_of_each(boards, rest), boards=boards)
