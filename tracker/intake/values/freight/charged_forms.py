@@ -29,36 +29,59 @@ class ChargedForm(NamedTuple):
 @lru_cache(maxsize=4096)
 def charged_form(clause: str) -> ChargedForm:
     """The form behind 'for' or 'on', or before 'carries', where a clause charges something and no other bears it."""
-    parts = COMMA.split(clause)
-    clause = ",".join(part for part in parts if not form_freed(part)) if len(parts) > 1 else clause
-    clause = _without_both(clause)
+    clause = _without_both(_without_freed_parts(clause))
     named = _forms_in(clause) if charges_named(clause) else []
     amounts = _amounts(clause) if named else []
     if len(amounts) > 1:
         # 'Freight is 30 EUR/t, sheets 45 EUR/t': whose each is, is not told apart.
         return ChargedForm(clause, unsure=True)
-    freed = form_freed(clause) if amounts else ""
-    if freed:
-        denials = (match.span for match in joined(*_DENIALS).find(clause))
-        start = _lead(clause[: named[0].start])
-        of_form = (named[0].start if start is None else start, named[0].end)
-        return ChargedForm(blanked(clause, (*denials, of_form)).strip(_STOPS), OTHER_FORM[freed])
+    if amounts and form_freed(clause):
+        return _of_the_other(clause, named[0])
     if len(named) != 1 or boards_named(clause).some:
         return ChargedForm(clause)
-    before, behind = clause[: named[0].start], clause[named[0].end :]
-    start = _lead(before)
-    if start is None:
-        verb = next((one for one in phrases("charge_verbs").find(behind) if not behind[: one.start].strip()), None)
-        if verb is None or rest_of(before, (), *_GOODS):
-            # 'For narrow rolls, we charge 42 EUR/t': some of that form bear it, and which is not read.
-            ahead = COMMA.split(before)[-1] + COMMA.split(behind)[0]
-            leads = any(not ahead[: lead.start].strip() for lead in phrases("charged_on").find(ahead))
-            return ChargedForm(clause, unsure=leads and not charges_named(ahead))
-        start, behind = 0, behind[verb.end :]
+    return _led_to(clause, named[0]) or _bearing(clause, named[0]) or _of_some(clause, named[0])
+
+
+def _without_freed_parts(clause: str) -> str:
+    """'Sheets carry 38 EUR/t, while rolls bear none' without its second part."""
+    parts = COMMA.split(clause)
+    return ",".join(part for part in parts if not form_freed(part)) if len(parts) > 1 else clause
+
+
+def _of_the_other(clause: str, freed: Found[str]) -> ChargedForm:
+    """'The surcharge of 38 EUR/t does not apply to rolls' is one for sheets."""
+    denials = (match.span for match in joined(*_DENIALS).find(clause))
+    start = _lead(clause[: freed.start])
+    of_form = (freed.start if start is None else start, freed.end)
+    return ChargedForm(blanked(clause, (*denials, of_form)).strip(_STOPS), OTHER_FORM[freed.value])
+
+
+def _led_to(clause: str, form: Found[str]) -> ChargedForm | None:
+    """'For material in sheets we charge 38 EUR/t'."""
+    start = _lead(clause[: form.start])
+    return None if start is None else _without(clause[:start], clause[form.end :], form)
+
+
+def _bearing(clause: str, form: Found[str]) -> ChargedForm | None:
+    """'Sheets carry 38 EUR/t'."""
+    before, behind = clause[: form.start], clause[form.end :]
+    verb = next((one for one in phrases("charge_verbs").find(behind) if not behind[: one.start].strip()), None)
+    return None if verb is None or rest_of(before, (), *_GOODS) else _without("", behind[verb.end :], form)
+
+
+def _without(before: str, behind: str, form: Found[str]) -> ChargedForm:
+    """What is left of a clause around the words for a form; in a part of its own nothing else may be said of it."""
     behind = _without_only(behind)
-    part = f"{COMMA.split(before[:start])[-1]} {COMMA.split(behind)[0]}"
+    part = f"{COMMA.split(before)[-1]} {COMMA.split(behind)[0]}"
     unsure = not charges_named(part) and bool(rest_of(part, (), "charge_verbs", "charge_filler"))
-    return ChargedForm(f"{before[:start]}{behind.lstrip(_STOPS)}".strip(_STOPS), named[0].value, unsure)
+    return ChargedForm(f"{before}{behind.lstrip(_STOPS)}".strip(_STOPS), form.value, unsure)
+
+
+def _of_some(clause: str, form: Found[str]) -> ChargedForm:
+    """'For narrow rolls, we charge 38 EUR/t': some of that form bear it, and which is not read."""
+    part = COMMA.split(clause[: form.start])[-1] + COMMA.split(clause[form.end :])[0]
+    leads = any(not part[: lead.start].strip() for lead in phrases("charged_on").find(part))
+    return ChargedForm(clause, unsure=leads and not charges_named(part))
 
 
 def form_not_freed(text: str) -> str:
@@ -121,7 +144,9 @@ def _forms_in(clause: str) -> list[Found[str]]:
     """The forms that a clause names: not those of 'cut to sheets' and '12 EUR per 1,000 sheets', nor 'rolls and
     sheets', which are all there is."""
     found = [match for section in ("forms", "forms_named") for match in phrases(section).find(clause)]
-    found = outside(found, phrases("charge_filler").find(clause))
+    found = outside(found, phrases("charge_filler").find(clause)) if found else []
+    if not found:
+        return []
     taken = [whole_name(clause, match) for match in charges_named(clause)]
     taken += [(start, end) for _, start, end, _ in prices_within(clause)]
     free = [one for one in found if not any(start <= one.start < end for start, end in taken)]

@@ -93,7 +93,8 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders, said_as_added)
     own = (without_not_included(without_other_goods(clause)) for clause in with_their_names(clauses(text)))
     told = (clause for clause in own if not any(tells(clause) for tells in others))
-    found = (_if_decided(one, clause) for clause in told for one in _of_form(clause, form_not_freed(text)))
+    bearing = form_not_freed(text)
+    found = (_if_decided(one, clause) for clause in told for one in _of_form(clause, bearing))
     # What ends or begins on a day is told once the day of the list is known.
     free = [one for one in no_charges(text) if not (one.grades or one.days or one.form) and one.delivered is None]
     several = leads_to_several(text)
