@@ -68,6 +68,7 @@ def test_the_form_that_is_not_freed_bears_it():
     [
         "An energy surcharge of 38 EUR/t applies to rolls and sheets.",
         "An energy surcharge of 38 EUR/t applies, whether rolls or sheets.",
+        "Energy surcharge 38 EUR/t; rolls not in stock.",
         "Sheets are wrapped in kraft paper; an energy surcharge of 38 EUR/t is charged.",
     ],
 )

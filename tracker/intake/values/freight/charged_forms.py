@@ -95,11 +95,23 @@ def form_freed(clause: str) -> str:
     """The form of which a clause says no more than that it bears no charge: 'rolls bear none', 'la bobina va sin
     recargo'; '' for any other."""
     named = _forms_in(clause)
-    if len(named) != 1 or not any(phrases(section).find(clause) for section in _DENIALS):
+    denied = joined(*_DENIALS).find(clause)
+    if len(named) != 1 or not denied or _denies_else(clause, named[0]):
         return ""
     rest = rest_of(clause, [named[0].span, *_amounts(clause)], *_GOODS, *_DENIALS, *_OF_CHARGES)
     return "" if rest else named[0].value
 
+
+def _denies_else(clause: str, form: Found[str]) -> bool:
+    """'Not included for rolls', 'rolls not in stock' and 'no sheets' free none of a charge."""
+    fillers = (clause[one.start : one.end] for one in phrases("charge_filler").find(clause))
+    told = any(phrases("negations").find(filler) for filler in fillers)
+    told = told or bool(joined(*_ELSE).find(clause))
+    ahead = clause[: form.start].rstrip()
+    return told or any(one.end == len(ahead) for one in joined(*_DENIALS).find(ahead))
+
+
+_ELSE = ("relieved.within", "freight_included.in_price", "from_stock", "kept_in_stock")
 
 _GOODS = ("board_goods", "articles", "only_these")
 _DENIALS = ("charge_exempt", "negations", "relieved.waived")

@@ -9,7 +9,7 @@ from tracker.intake.values.freight.charge_parts import is_optional
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.masses import find_masses
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import Found
 
 
@@ -47,5 +47,5 @@ def _is_on_top(clause: str) -> bool:
     kinds = {match.value for match in charges_named(clause)} - {ChargeKind.OTHER.value}
     if len(kinds) > 1 or is_optional(clause) or phrases("only_if").find(clause) or find_masses(clause):
         return False
-    within = phrases("relieved.within").find(clause) or phrases("price_words").find(clause)
+    within = joined("relieved.within", "price_words").find(clause)
     return bool(phrases("surcharge_applies").find(clause) or (phrases("negations").find(clause) and within))
