@@ -3,7 +3,8 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.freight.charges import find_charges, optional_charges
+from tracker.intake.values.freight.charge_parts import optional_charges
+from tracker.intake.values.freight.charges import find_charges
 from tracker.trade.offer import OPEN
 
 

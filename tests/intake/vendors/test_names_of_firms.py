@@ -41,6 +41,9 @@ def test_a_limited_partnership_over_prices_is_a_vendor_and_no_kilogram():
         "Cartiera Valdorso",
         "Kartonska Dolna d.o.o.",
         "Feldmoser Papiergroßhandel",
+        "Lindvik Arkcentral",
+        "Sollbach Kartonzentrale",
+        "Harrow Lane Board Centre",
     ],
 )
 def test_firms_that_say_first_what_they_are_and_forms_of_other_countries(name):

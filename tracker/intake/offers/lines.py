@@ -252,8 +252,8 @@ class TableReader:
         free, chosen = free_for(scope, draft, self._facts), self._optional.of_row(whole.cells)
         charged = charge_columns(price, self._offers, whole.cells, columns, free, draft, chosen)
         below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ()), *of_size
-        load = load_of(bracket)
-        fill_charges(draft, whole.cells, columns, scope, self._facts, charged, below, load)
+        load, ways = load_of(bracket), lambda: self._ways.own(scope, draft, price.index, whole.cells)
+        fill_charges(draft, whole.cells, columns, scope, self._facts, charged, below, load, ways)
         drop_told_of_loads(draft, scope, load)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
         doubtful = self._doubt_of_table(draft, scope)

@@ -1,7 +1,7 @@
 """Charges beside a price: columns of freight, energy or sheeting, and notes that hold for every row."""
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
@@ -10,7 +10,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.sheets_said import comes_in_rolls
 from tracker.intake.offers.charges.charge_columns import ChargeColumns
 from tracker.intake.offers.charges.charge_units import may_share_unit
-from tracker.intake.offers.charges.relief import free_for, free_of_itself, kind_of
+from tracker.intake.offers.charges.relief import free_for, free_of_itself, kind_of, left_to_form
 from tracker.intake.offers.charges.row_charges import LARGEST_PERCENTAGE
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
@@ -22,10 +22,9 @@ from tracker.intake.offers.prices.price_cell import is_price
 from tracker.intake.values.figures.formats import unit_of_format
 from tracker.intake.values.figures.numbers import percent, settled_in_words
 from tracker.intake.values.freight.charge_names import ChargeKind, same_charge
-from tracker.intake.values.freight.charge_parts import is_optional
+from tracker.intake.values.freight.charge_parts import OptionalCharge, is_optional
 from tracker.intake.values.freight.charges import (
     ChargeWords,
-    OptionalCharge,
     charge_header,
     find_charges,
     relieved,
@@ -44,11 +43,12 @@ from tracker.trade.quantities import MassUnit
 
 def fill_charges(
     draft: Draft, cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts, told: ChargeColumns,
-    below: Sequence[Said[ChargeWords]] = (), load: str = "",
+    below: Sequence[Said[ChargeWords]] = (), load: str = "", ways: Callable[[], frozenset[str]] = frozenset,
 ) -> None:  # fmt: skip
     """The row's charges in the order of the sheet, and the cells that said them; a charge with no currency or unit of
     its own has the price's. `told`: what the columns of charges are for this price; `below`: the charges that a row of
-    the table gives to this price's column alone; `load`: the kind of load that its order size is called by."""
+    the table gives to this price's column alone; `load`: the kind of load that its order size is called by; `ways`:
+    those in which the row's board is sold."""
     found: list[Charge] = []
     free = free_for(scope, draft, facts)
     in_columns: list[tuple[ChargeKind, str]] = []
@@ -81,6 +81,7 @@ def fill_charges(
         around = [said for said in around if not _is_of_sheets(said)]
     for said in (*own, *(said for said in around if not _repeats(said.value, in_columns))):
         words = relieved(said.value, [*free, *free_of_itself(said.words, facts)])
+        words = left_to_form(words, ways) if words is not None else None
         charge = _stated(words, facts, draft) if words is not None else None
         if charge is not None:
             found.append(charge)

@@ -1,13 +1,15 @@
 """Columns of charges that are no charge on top: their head or a note says that they are waived or in the price."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.values.freight.charge_names import ChargeKind
-from tracker.intake.values.freight.charges import charge_header
+from tracker.intake.values.freight.charged_forms import OTHER_FORM
+from tracker.intake.values.freight.charges import ChargeWords, charge_header
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges, within_price
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.prices.money import find_price_unit
@@ -28,7 +30,7 @@ def free_for(scope: Scope, draft: Draft, facts: FileFacts) -> list[NoCharge]:
     around = (
         said.value
         for said in scope.all_of(NoCharge)
-        if not said.value.itself
+        if not (said.value.itself or said.value.form)
         and (not said.value.grades or draft.grade in said.value.grades)
         and said.value.delivered in (None, draft.delivered)
     )
@@ -44,6 +46,14 @@ def free_on_its_day(free: Iterable[NoCharge], facts: FileFacts) -> list[NoCharge
     """Those that hold on the day of the list, or may."""
     left = (said.on(facts.list_date, facts.date_order) for said in free)
     return [said for said in left if said is not None]
+
+
+def left_to_form(words: ChargeWords, ways: Callable[[], frozenset[str]]) -> ChargeWords | None:
+    """None of a charge that another form of board bears than a row's, of whose `ways` its form is one; no amounts where
+    that is not known."""
+    if not words.form or words.form in (own := ways()):
+        return words
+    return None if OTHER_FORM[words.form] in own else replace(words, amounts=())
 
 
 def relieved_columns(columns: Columns, free: Iterable[NoCharge], offers: Sequence[PriceColumn]) -> frozenset[int]:

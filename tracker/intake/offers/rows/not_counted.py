@@ -19,7 +19,8 @@ from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Words
 from tracker.intake.values.changes.discounts import DiscountTaken
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
-from tracker.intake.values.freight.charges import ChargeWords, OptionalCharge
+from tracker.intake.values.freight.charge_parts import OptionalCharge
+from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.relieved_charges import NoCharge
 from tracker.intake.values.notes.money_told import MoneyTold, money_told
 from tracker.intake.values.notes.statements import Statement

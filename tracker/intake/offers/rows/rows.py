@@ -32,7 +32,8 @@ from tracker.intake.tables.headers.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
 from tracker.intake.values.changes.list_age import Age
 from tracker.intake.values.changes.others_prices import Offering, remark_offers, row_offers
-from tracker.intake.values.freight.charges import ChargeWords, OptionalCharge
+from tracker.intake.values.freight.charge_parts import OptionalCharge
+from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.heads.columns_meant import Piece
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import Statement

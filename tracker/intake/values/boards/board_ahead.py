@@ -4,6 +4,7 @@ import re
 
 from tracker.intake.values.boards.boards_named import measures_named
 from tracker.intake.values.boards.grade import GradeReading, find_grade
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.words.lists import phrases
 
 
@@ -39,11 +40,23 @@ def _first_words(text: str) -> str | None:
 
 
 def _called_twice(text: str) -> str | None:
-    """'Coated kraft (CUK)': a board's name with its grade in brackets, and nothing else in front of or in them."""
+    """'Coated kraft (CUK)', 'coated board (CRB)': a board's name, or its kind, with its grade in brackets, and nothing
+    else in front of or in them."""
     named = _BRACKETED.match(text)
-    if named is None or not all(board_ahead(words) == (words, "") for words in named.groups()):
+    if named is None or board_ahead(named[2]) != (named[2], ""):
         return None
-    return named[0]
+    return named[0] if board_ahead(named[1]) == (named[1], "") or _is_of_kind(named[1], named[2]) else None
+
+
+def _is_of_kind(kind: str, board: str) -> bool:
+    """'Coated board' before 'CRB', with which it agrees."""
+    said, grade, both = find_grade(kind), find_grade(board), find_grade(f"{kind} {board}")
+    if said is None or grade is None or both is None or said.grades or len(grade.grades) != 1:
+        return False
+    return both.grades == grade.grades and not rest_of(kind, (), *_KINDS)
+
+
+_KINDS = ("families", "coating", "board_goods", "articles")
 
 
 _BRACKETED = re.compile(r"([^():;,.]*[^():;,.\s])\s+\(([^()\d]+)\)")

@@ -30,7 +30,8 @@ def coated_ahead(text: str) -> tuple[BoardsMeant, str] | None:
 
 def _is_boards_word(word: str) -> bool:
     roles = header_roles(word)
-    return bool(roles) and roles[0].role in (Role.PRODUCT, Role.GRADE)
+    named = bool(roles) and roles[0].role in (Role.PRODUCT, Role.GRADE)
+    return named or phrases("board_goods").whole(word) is not None
 
 
 def _without_lead(text: str) -> str:

@@ -48,6 +48,9 @@ def _are_several(text: str, named: Sequence[Named]) -> bool:
     (GD2)' and 'GD2 grey chipboard' are one: nothing that may join two stands between its names."""
     ends = 0
     for one in sorted(named, key=lambda each: each.start):
+        if ends and phrases("names_of_sides").whole(one.words) is not None:
+            # 'GD2 chipboard, white lined'.
+            continue
         if ends and not _are_of_one(text[ends : one.start]):
             return True
         ends = max(ends, one.end)

@@ -14,7 +14,7 @@ from tracker.intake.values.notes.rest import Span
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import blanked
 
-_FAMILIES: dict[str, tuple[str, ...]] = {
+FAMILIES: dict[str, tuple[str, ...]] = {
     "recycled": ("CRB", "URB"),
     "unbleached": ("CUK", "UUK"),
     "kraft": ("CUK", "UUK"),
@@ -81,11 +81,11 @@ def _grades(text: str) -> tuple[bool | None, GradeReading | None, str]:
     # 'Recycled' is a word of a grade's name where there is one, and so is 'coated'.
     without = text if found is None else _without(text, found.words.split())
     families = phrases("families").find(without if found is not None and found.grades else text)
-    grades = tuple(dict.fromkeys(grade for match in families for grade in _FAMILIES[match.value]))
+    grades = tuple(dict.fromkeys(grade for match in families for grade in FAMILIES[match.value]))
     without = blanked(without, (match.span for match in families))
     if found is None:
         return None, (GradeReading(grades, None, "") if grades else None), without
-    of_kinds = [grade for kind in found.kinds if kind in _FAMILIES for grade in _FAMILIES[kind]]
+    of_kinds = [grade for kind in found.kinds if kind in FAMILIES for grade in FAMILIES[kind]]
     # The CRB of 'recycled board, coated' is its kind's own; 'SBS and the recycled items' are others beside.
     of_kinds = [] if set(found.grades) & set(of_kinds) else of_kinds
     named = (*found.grades, *grades, *of_kinds)

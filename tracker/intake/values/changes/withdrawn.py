@@ -81,8 +81,13 @@ def _holds(part: str, said: Found[str]) -> bool:
     if denied(part, said):
         return False
     if said.value == "sold":
-        return not behind.strip(" .!)*") and not phrases("only_these").find(before)
+        return not (behind.strip(" .!)*") or phrases("only_these").find(before) or _tells_how(before))
     return said.value != "offered" or not (_limited(before) or _limited(behind) or _names_board(behind))
+
+
+def _tells_how(ahead: str) -> bool:
+    """'Wird ab Werk verkauft', 'wird in Rollen verkauft': the German verb stands behind how it is sold."""
+    return _limited(ahead) or any(phrases(kind).find(ahead) for kind in ("delivery", "incoterms", "currency"))
 
 
 def _limited(words: str) -> bool:

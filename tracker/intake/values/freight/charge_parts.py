@@ -2,10 +2,12 @@
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.small_orders import only_of_small
 from tracker.intake.values.prices.money import price_text
@@ -17,6 +19,13 @@ PARTS = re.compile(rf",(?!\d|\s(?:19|20)\d\d\b)|\b{pattern('range', 'and')}\b", 
 def is_optional(text: str) -> bool:
     """'Sheeting (if required)': a buyer may do without what this names."""
     return bool(phrases("optional").find(text))
+
+
+@dataclass(frozen=True, slots=True)
+class OptionalCharge:
+    """A charge for what a buyer may do without: it is no part of what the board costs."""
+
+    words: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +65,17 @@ class ClauseParts:
             follows = is_optional(part) or (follows and not named)
             (parts.optional if follows else parts.charged).append(part)
         return parts
+
+
+@lru_cache(maxsize=4096)
+def optional_charges(text: str) -> tuple[OptionalCharge, ...]:
+    """The charges of a note that a buyer may do without, where it says what they come to: 'Sheeting on request, 60
+    EUR/t'."""
+    return tuple(
+        OptionalCharge(clause.strip())
+        for clause in clauses(text)
+        if any(charges_named(part) for part in ClauseParts.of(clause).optional) and any(map(str.isdigit, clause))
+    )
 
 
 _SHARE = re.compile(r"\d+(?:[.,]\d+)?\s*%")

@@ -17,9 +17,11 @@ from tracker.intake.values.freight.charge_parts import (
     tells_another_rate,
     without_added,
 )
+from tracker.intake.values.freight.charged_forms import charged_form, form_not_freed
 from tracker.intake.values.freight.charges_together import named_alone, named_together, parted_at_plus
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
+from tracker.intake.values.freight.named_before import with_their_names
 from tracker.intake.values.freight.not_included import without_not_included
 from tracker.intake.values.freight.open_shares import is_open_share
 from tracker.intake.values.freight.other_dealings import is_monthly, may_be_of_other_dealings, of_other_dealings
@@ -45,7 +47,8 @@ class ChargeWords:
     and not what it comes to. `percent`: of the price.
 
     `basis` None without `percent`: the text does not say per what. `as_price`: the figure stands among the prices, and
-    what it does not say of currency and unit is theirs. `clause`: what names it in a note.
+    what it does not say of currency and unit is theirs. `form`: the one that alone bears it, '' for all. `clause`: what
+    names it in a note.
     """
 
     kind: ChargeKind
@@ -55,14 +58,8 @@ class ChargeWords:
     basis: BasisReading | None = None
     percent: bool = False
     as_price: bool = False
+    form: str = ""
     clause: str = field(default="", compare=False)
-
-
-@dataclass(frozen=True, slots=True)
-class OptionalCharge:
-    """A charge for what a buyer may do without: it is no part of what the board costs."""
-
-    words: str
 
 
 @lru_cache(maxsize=4096)
@@ -94,14 +91,23 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
     others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders, said_as_added)
-    own = (without_not_included(without_other_goods(clause)) for clause in clauses(text))
+    own = (without_not_included(without_other_goods(clause)) for clause in with_their_names(clauses(text)))
     told = (clause for clause in own if not any(tells(clause) for tells in others))
-    found = (_if_decided(one, clause) for clause in told for one in _in_clause(without_added(clause)))
+    bearing = form_not_freed(text)
+    found = (_if_decided(one, clause) for clause in told for one in _of_form(clause, bearing))
     # What ends or begins on a day is told once the day of the list is known.
-    free = [said for said in no_charges(text) if not (said.grades or said.days) and said.delivered is None]
+    free = [one for one in no_charges(text) if not (one.grades or one.days or one.form) and one.delivered is None]
     several = leads_to_several(text)
     left = (relieved(one, free) for one in found if one and not (several and one.kind is ChargeKind.FREIGHT))
     return tuple(charge for charge in left if charge is not None)
+
+
+def _of_form(clause: str, bearing: str) -> Iterator[ChargeWords | None]:
+    """The charges of a clause with the form of board that it says bears them; else with the one that alone is not freed
+    of them."""
+    borne = charged_form(clause)
+    for one in _in_clause(without_added(borne.said)):
+        yield one and replace(one, form=borne.form or bearing, amounts=() if borne.unsure else one.amounts)
 
 
 def _if_decided(charge: ChargeWords | None, clause: str) -> ChargeWords | None:
@@ -150,17 +156,6 @@ def relieved(charge: ChargeWords, free: Iterable[NoCharge]) -> ChargeWords | Non
     if any(ends):
         return None
     return replace(charge, amounts=()) if None in ends else charge
-
-
-@lru_cache(maxsize=4096)
-def optional_charges(text: str) -> tuple[OptionalCharge, ...]:
-    """The charges of a note that a buyer may do without, where it says what they come to: 'Sheeting on request, 60
-    EUR/t'."""
-    return tuple(
-        OptionalCharge(clause.strip())
-        for clause in clauses(text)
-        if any(charges_named(part) for part in ClauseParts.of(clause).optional) and any(map(str.isdigit, clause))
-    )
 
 
 _AND = re.compile(rf"\s*\b{pattern('range', 'and')}\b", re.IGNORECASE)

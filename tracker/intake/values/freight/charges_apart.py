@@ -21,9 +21,11 @@ from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.money import price_text
 from tracker.intake.values.times.lead import LeadTime
-from tracker.intake.words.lists import phrases, without_words
+from tracker.intake.words.lists import pattern, phrases, without_words
 
 _BREAK = re.compile(r",\s+|\s*\(|\)\s*")
+_JOINT = re.compile(rf"{_BREAK.pattern}|\s+{pattern('range', 'and')}\s+")
+"""Between a rate of all boards and one of some: 'Freight is 30 EUR/t and 45 EUR/t for greyboard'."""
 _STOPS = " ,;:.()–-="
 _NEAR = 10
 """How many times one board's rate another's may be: '$874/ST' behind a surcharge of 15 is a price."""
@@ -111,7 +113,7 @@ def _pieces(text: str) -> Iterator[str]:
     """Its clauses, and their parts between commas and brackets behind one that names a charge with its rate."""
     for clause in clauses(text):
         rest = clause
-        for match in _BREAK.finditer(clause):
+        for match in _JOINT.finditer(clause):
             before, behind = clause[: match.start()], clause[match.end() :].strip(" )")
             if _charge_in(before) is not None and any(_boards_in(_BREAK.split(behind)[0])):
                 yield before

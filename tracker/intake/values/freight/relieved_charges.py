@@ -10,6 +10,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
+from tracker.intake.values.freight.charged_forms import form_freed
 from tracker.intake.values.freight.charges_told_before import figures_beside, is_earlier, of_some_alone
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.relief_days import ReliefDays, relief_days
@@ -29,7 +30,8 @@ class NoCharge:
     not known, for it is charged until a day to come, or what has ended is perhaps not the charge. `delivered`: of
     prices with freight, or of those without it, where it names terms of delivery. `itself`: it is the charge of that
     sentence alone, which says its amount and no name: 'the surcharge of 30 EUR/t for coating was suspended'.
-    `figures`: what it was, where that is said. `earlier`: it is an old one, and another may have come after it.
+    `figures`: what it was, where that is said. `earlier`: it is an old one, and another may have come after it. `form`:
+    of rolls or sheets alone.
     """
 
     kind: ChargeKind
@@ -43,6 +45,7 @@ class NoCharge:
     itself: bool = False
     figures: frozenset[Decimal] = frozenset()
     earlier: bool = False
+    form: str = ""
 
     def is_of(self, kind: ChargeKind, label: str) -> bool:
         """Whether a charge of this kind and name is meant."""
@@ -164,7 +167,7 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
                 charge.kind, charge.label, clause, general, _grades(part), days,
                 subject is _Subject.UNKNOWN or _is_open(part, charge, match, clause), delivered, itself,
                 charge.figures if match.value in _OF_A_TIME else frozenset(),
-                match.value in _OF_A_TIME and charge.earlier,
+                match.value in _OF_A_TIME and charge.earlier, form_freed(clause),
             )  # fmt: skip
 
 

@@ -3,7 +3,7 @@
 import re
 from typing import NamedTuple
 
-from tracker.intake.values.boards.boards_behind import boards_behind
+from tracker.intake.values.boards.boards_behind import boards_behind, names_of_a_kind
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.coated_boards import coated_ahead
@@ -157,6 +157,7 @@ _READ = (
 
 def _boards_ahead(text: str) -> tuple[str, str]:
     words, rest = boards_behind(text)
+    words, rest = (words, rest) if words else names_of_a_kind(text)
     if words:
         return words, rest
     words, rest = measures_ahead(text)

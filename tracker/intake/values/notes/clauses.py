@@ -36,6 +36,18 @@ def clauses(text: str) -> list[str]:
     return [piece.strip() for piece in pieces if piece.strip()]
 
 
+_STOP = re.compile(r"[;.]\s")
+
+
+def sentences_of(text: str) -> list[str]:
+    """What stands between full stops and semicolons, with the dashes within: the stop of 'U.S. dollars' is none."""
+    stops = [
+        stop for stop in _STOP.finditer(text) if text[stop.start()] == ";" or not _abbreviation(text, stop.start())
+    ]
+    starts, ends = [0, *(stop.end() for stop in stops)], [*(stop.start() for stop in stops), len(text)]
+    return [text[start:end] for start, end in zip(starts, ends, strict=True)]
+
+
 def _spans_time(before: str, behind: str) -> bool:
     """'1 July – 30 September', '01/07/2026 – 30/09/2026' and '2026-07-01 – 2026-09-30' are one span of time each."""
     found = tokens(fold(before[-12:]))

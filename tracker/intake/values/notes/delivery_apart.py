@@ -1,7 +1,6 @@
 """Freight that a note tells apart by boards: 'SBS and CUK delivered, CRB not', 'Prices FOB mill. SBS delivered', 'Buyer
 pays freight, on CRB the seller does'. Read as one it would be contradicted, or hold for the wrong ones."""
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
@@ -175,4 +174,4 @@ def _with_terms(told: list[_Said]) -> Iterator[_Said]:
 
 def _without_article(part: str) -> str:
     ahead = next((match for match in phrases("articles").find(part) if match.start == 0), None)
-    return part if ahead is None else re.sub(r"^\s+", "", part[ahead.end :])
+    return part if ahead is None else part[ahead.end :].lstrip(" '’")

@@ -6,10 +6,11 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.boards.board_ahead import board_ahead, kind_ahead
-from tracker.intake.values.boards.boards_behind import boards_behind
+from tracker.intake.values.boards.boards_behind import boards_behind, names_of_a_kind
 from tracker.intake.values.boards.boards_excepted import boards_ahead, boards_excepted, said_of_boards_alone
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.coated_boards import coated_ahead
 from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.boards.not_only import not_of_these_only
 from tracker.intake.values.changes.line_corrections import lines_corrected
@@ -165,11 +166,18 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
     if only is not None:
         head, rest = text[: only.start], text[only.end :]
     begins = note and bool(board_ahead(_without_article(text))[0])
+    coated = coated_ahead(text) if note and not (begins or colon or only) else None
+    if coated is not None:
+        # 'Coated board is sold delivered'; of 'uncoated board (CRB)' it is not told which is meant.
+        return LinesMeant(coated[1].strip(), boards=coated[0], unsure=boards_named(coated[1]).some)
     behind = _behind_words(text) if not begins else None
     if behind is not None:
         return behind
     if not colon and only is None:
-        return _without_others(*boards_ahead(_without_article(text))) if note else None
+        # 'The recycled grades, CRB and URB, are sold ex works'.
+        words, rest = names_of_a_kind(text)
+        words, rest = (words, rest.lstrip(" ,")) if words else boards_ahead(_without_article(text))
+        return _without_others(words, rest) if note else None
     boards = boards_named(head)
     if len(boards.spans) > 1 and not boards_named(rest).some:
         return LinesMeant(_of_each(boards, rest), boards=boards)
@@ -228,7 +236,7 @@ _READ_BEHIND = ("only_these", "no_other_boards", "charge_verbs", "copula", "adde
 def _without_article(text: str) -> str:
     """'The 28 pt needs six weeks' begins with a board all the same."""
     ahead = next((found for found in phrases("articles").find(text.strip()) if found.start == 0), None)
-    return text.strip() if ahead is None else text.strip()[ahead.end :].lstrip()
+    return text.strip() if ahead is None else text.strip()[ahead.end :].lstrip(" '’")
 
 
 def _without_others(board: str, rest: str) -> LinesMeant | None:

@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from tracker.intake.values.boards.boards_behind import without_boards_word
 from tracker.intake.values.boards.boards_named import boards_named
-from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.clauses import clauses, sentences_of
 from tracker.intake.values.notes.note_signs import LETTER, NOT, SIGN, sign_ahead, without_sign
 from tracker.intake.values.notes.relatives import is_relative
 from tracker.intake.values.notes.signs_in_words import but_for_signed, with_signs
@@ -202,13 +202,10 @@ def _notes_within(text: str) -> tuple[str, ...]:
 
     'Prices in EUR/t, those marked with * in EUR/kg' is the note '* those in EUR/kg' behind 'Prices in EUR/t'.
     """
-    sentences = [_notes_in(sentence) for sentence in _SENTENCES.split(text)]
+    sentences = [_notes_in(sentence) for sentence in sentences_of(text)]
     notes = tuple(part for parts in sentences for part in parts if sign_ahead(part))
     plain = (", ".join(part for part in parts if not sign_ahead(part)) for parts in sentences)
     return tuple(filter(None, ("; ".join(filter(None, plain)), *notes))) if notes else ()
-
-
-_SENTENCES = re.compile(r"[;.]\s")
 
 
 def _notes_in(sentence: str) -> list[str]:

@@ -14,12 +14,11 @@ from tracker.intake.values.changes.no_offers import shows_how_to_read
 from tracker.intake.values.changes.old_prices import of_old_prices
 from tracker.intake.values.changes.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.freight.added_on_top import added_on_top
+from tracker.intake.values.freight.charge_parts import OptionalCharge, optional_charges
 from tracker.intake.values.freight.charges import (
     ChargeWords,
-    OptionalCharge,
     beside_charges,
     find_charges,
-    optional_charges,
 )
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.freight_of_prices import freight_of_prices

@@ -6,7 +6,8 @@ from functools import lru_cache
 from tracker.intake.values.boards.boards_named import names_measure
 from tracker.intake.values.boards.grade import find_grade, names_grade
 from tracker.intake.values.changes.price_changes import price_changes
-from tracker.intake.values.freight.charges import find_charges, optional_charges
+from tracker.intake.values.freight.charge_parts import optional_charges
+from tracker.intake.values.freight.charges import find_charges
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.values.orders.small_orders import dearer_if_small

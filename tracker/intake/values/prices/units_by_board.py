@@ -138,7 +138,7 @@ def _are_about_boards(part: str) -> bool:
 _BOARD = " • "
 _SMALL = (
     "says_nothing_more", "price_words", "per", "copula", "all_goods", "board_goods", "forms", "relative_words",
-    "sold_by_unit", "unit_words", "bought_in", "ton_definitions", "delivery", "incoterms", "all_of_them",
+    "only_these", "sold_by_unit", "unit_words", "bought_in", "ton_definitions", "delivery", "incoterms", "all_of_them",
 )  # fmt: skip
 
 
