@@ -23,8 +23,8 @@ BOARDS = "¤"
 """Stands for the words of the boards in a piece."""
 _TIME, _MASS, _NAMED, _NOUN, _UNKNOWN = "T", "M", "B", "b", "?"
 _KINDS = {
-    "made_so.lots": "?", "only_these": "o", "made_so.to_order": "O", "from_stock.any": "S", "kept_in_stock": "S",
-    "no_minimum": "N", "made_so.but": "c", "made_so.for_them": "c", "made_so.takes": "t", "made_so.there": "a",
+    "made_so.lots": "l", "made_so.apart": "g", "made_so.sold": "a", "only_these": "o", "made_so.to_order": "O",
+    "from_stock.any": "S", "kept_in_stock": "S", "no_minimum": "N", "made_so.but": "c", "made_so.for_them": "c", "made_so.takes": "t", "made_so.there": "a",
     "made_so.kept": "k", "made_so.rarely": "r", "made_so.made": "m", "made_so.least": "f", "made_so.within": "i",
     "within_a_time": "i", "takes_time": "t", "lead_topic": "L", "from_order": "F", "counted_after": "z",
     "order_taken": "F", "the_order": "F", "minimum": "w", "minimum_at_first": "w", "at_least": "w",
@@ -40,12 +40,12 @@ _BESIDE_WEIGHTS = tuple(section for section in _KINDS if section != "beside_a_ti
 _LED = rf"p(?=[gdpibu]*[{_NAMED}{_NOUN}c]|[gdi]*[{_MASS}w])"
 _LEAD_TIME = re.compile(
     rf"(?:(?:^|(?<=[BbSOMNTFtLiu=ocd]))T(?=$|[BbcgdpiouFztLaMwqNSO=T])"
-    rf"|{_LED}|[BbcgdouiFNSOLM=twqfma]|z(?=[Fgqu])|r(?=.*T)|k(?=.*S)|(?<=S)k)*"
+    rf"|{_LED}|[BbcgdouiFNSOLM=twqfma]|l(?=[gd]*(?:[fz]M|Mf))|z(?=[FgquM])|r(?=.*T)|k(?=.*S)|(?<=S)k)*"
 )
 _OTHERS_BEHIND = re.compile(rf"{_NAMED}.*[{_TIME}{_MASS}S].*c[dgpib]*{_NAMED}")
 """'SBS, 5 weeks, and GD2': what holds for the last is told behind it, if at all."""
-_LEAST = re.compile(rf"(?:{_LED}|[BbcgdouiFNSOLT=twqfma])*(?:w[BbgdpifoucFtmaqwL=]*M|M[gdpif=qou]*w).*")
-_REPEATED = re.compile(rf"(?:{_LED}|[Bbcgdoi=mta])*f?[iod]*M(?:{_LED}|[Bbdocf=gt])*")
+_LEAST = re.compile(rf"(?:{_LED}|[BbcgdouiFNSOLT=twqfma])*(?:w[BbgdpifoucFtmaqwLz=]*M|M[gdpif=qou]*w|l[gd]*[fz]?M).*")
+_REPEATED = re.compile(rf"(?:{_LED}|[Bbcgdoi=mta])*[fz]?[iod]*M(?:{_LED}|[Bbdocf=gt])*")
 
 
 @dataclass(frozen=True, slots=True)
