@@ -220,5 +220,5 @@ def _bare_terms(text: str) -> Iterator[Statement]:
 
 def _lead_of(text: str) -> LeadTime | LeadUnread | None:
     """What a note says of the lead time of its own lines alone: 'grades in stock'."""
-    speaks = any(isinstance(one, LeadTime | LeadUnread) for one in statements(text))
+    speaks = any(isinstance(one, LeadTime) for one in statements(text))
     return None if speaks else lead_of_some(text) or stock_lead(text)

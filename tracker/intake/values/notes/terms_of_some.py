@@ -18,7 +18,7 @@ from tracker.intake.values.notes.leasts_of_some import LeastsOfSome, leasts_of_s
 from tracker.intake.values.notes.pieces_of_some import Piece, pieces_of, tells_figure
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.told_plainly import BOARDS, Plain, told_plainly
-from tracker.intake.values.notes.ways import ways_named
+from tracker.intake.values.notes.ways_named import ways_named
 from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, calendar_days, lead_phrases, lead_unit

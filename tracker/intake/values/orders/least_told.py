@@ -40,7 +40,9 @@ class Told:
 def least_told(clause: str, before: tuple[Told, ...] = ()) -> tuple[Told, ...]:
     """All that a clause tells of smallest orders; () where it tells of none. Weights stand in figures, and what an
     order is counted for ('/Sorte') is away. `before`: what is told already."""
-    if not any(phrases(section).find(clause) for section in ("minimum", "minimum_at_first", "at_least")):
+    if not any(
+        phrases(section).find(clause) for section in ("minimum", "minimum_at_first", "at_least", "orders_taken")
+    ):
         return _of_further_boards(clause, before)
     if says_unread_number(clause):
         return (Told(None, read=False),)
