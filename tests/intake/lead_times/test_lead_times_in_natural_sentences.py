@@ -75,10 +75,8 @@ def test_what_is_heavier_is_made_to_order(note):
         "À partir d'une épaisseur de 500 µm, il faut 6 semaines, les plus minces demandent 3 semaines.",
         "A partir de un espesor de 500 µm necesitan 6 semanas, los más finos requieren 3 semanas.",
         "Från en tjocklek på 500 µm tar det 6 veckor, tunnare ytvikter tar 3 veckor.",
-        "Weights of 300 g/m² and above are made in the second half of the cycle and need six weeks. The lighter ones "
-        "need three weeks.",
-        "Gewichte ab 300 g/m² fertigen wir in der zweiten Zyklushälfte, sie brauchen sechs Wochen. Leichtere brauchen "
-        "drei Wochen.",
+        "Weights of 300 g/m² and above are made late in the cycle and need 6 weeks. Lighter ones need three weeks.",
+        "Gewichte ab 300 g/m² fertigen wir am Ende des Zyklus, sie brauchen 6 Wochen. Leichtere brauchen drei Wochen.",
     ],
 )
 def test_thick_boards_and_thin_ones_have_each_their_own(note):
@@ -93,10 +91,28 @@ def test_thick_boards_and_thin_ones_have_each_their_own(note):
         "Le délai est de 4 semaines. Le carton gris est en stock pour livraison immédiate.",
         "El plazo de entrega es de 4 semanas. El cartón gris está en stock para entrega inmediata.",
         "Räkna med 4 veckors leveranstid. Gråkartong har vi däremot i lager för omgående leverans.",
+        "Lead time 4 weeks. Greyboard goes out at once.",
+        "Lieferzeit 4 Wochen. Graukarton geht sofort raus.",
+        "Le délai est de 4 semaines. Le carton gris part tout de suite.",
+        "Plazo 4 semanas. El cartón gris se sirve de inmediato.",
+        "Leveranstid 4 veckor. Gråkartong skickas samma dag.",
     ],
 )
 def test_what_is_in_stock_goes_at_once(note):
     assert _days(note) == [28, 28, 28, 0]
+
+
+@pytest.mark.parametrize(
+    ("note", "days"),
+    [
+        ("Lead time 4 weeks. Greyboard is available immediately in small lots only.", "unread"),
+        ("Lead time 4 weeks. Greyboard goes out at once or in 2 weeks.", "unread"),
+        ("Lead time 4 weeks. Please report damage to greyboard immediately.", 28),
+        ("Leveranstid 4 veckor. Gråkartong levereras direkt från bruket.", 28),
+    ],
+)
+def test_at_once_may_be_on_a_condition_or_of_something_else(note, days):
+    assert _days(note) == [28, 28, 28, days]
 
 
 @pytest.mark.parametrize(

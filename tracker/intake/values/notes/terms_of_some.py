@@ -26,7 +26,7 @@ from tracker.intake.values.times.lead_sentences import times_in, told_of_orders
 from tracker.intake.values.times.leads_in_full import tells_its_time
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.lists import joined, phrases, without_words
-from tracker.intake.words.phrases import outside
+from tracker.intake.words.phrases import Found, outside
 
 
 @dataclass(frozen=True, slots=True)
@@ -205,7 +205,15 @@ def _stock(plain: str) -> tuple[tuple[LeadTime, ...], bool]:
     said = joined("from_stock.any", "kept_in_stock").find(plain)
     if any(denied(plain, match) for match in said):
         return (), True
+    said = said or _at_once(plain)
     return tuple(LeadTime(0, 0, plain[match.start : match.end]) for match in said[:1]), False
+
+
+def _at_once(plain: str) -> list[Found[str]]:
+    """The 'at once' of 'greyboard goes out at once'; a rise that holds at once is none of goods."""
+    leaves = joined("made_so.there", "goods_leave.any", "goods_leave.waiting").find(plain)
+    found = [match for match in phrases("at_once").find(plain) if match.value == "any"]
+    return found if leaves and not counts_time(plain) else []
 
 
 def _bare(plain: str, ahead: list[TermsOfSome]) -> tuple[LeadTime, str] | None:

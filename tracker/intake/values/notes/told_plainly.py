@@ -43,6 +43,8 @@ _LEAD_TIME = re.compile(
     rf"(?:(?:^|(?<=[BbSOMNTFtLiu=ocd]))T(?=$|[BbcgdpiouFztLaMwqNSO=T])"
     rf"|{_LED}|[BbcgdouiFNSOLM=twqfman]|l(?=[gd]*(?:[fz]M|Mf))|z(?=[FgquM])|r(?=.*T)|k(?=.*S)|(?<=S)k)*"
 )
+_AT_ONCE = re.compile(r"[BbgdcoiL=n]*a[BbgdcoiaL=n]*")
+"""'Greyboard goes out at once', and not 'in small lots'."""
 _OTHERS_BEHIND = re.compile(rf"{_NAMED}.*[{_TIME}{_MASS}S].*c[dgpib]*{_NAMED}")
 """'SBS, 5 weeks, and GD2': what holds for the last is told behind it, if at all."""
 _LEAST = re.compile(rf"(?:{_LED}|[BbcgdouiFNSOLT=twqfma])*(?:w[BbgdpifoucFtmaqwLz=]*M|M[gdpif=qou]*w|l[gd]*[fz]?M).*")
@@ -69,8 +71,8 @@ def told_plainly(told: str, times: Sequence[Span], masses: Sequence[str], *, rep
     # Beside a time 'for orders' says nothing more; beside a weight alone it is of the order.
     lists = tuple(_KINDS) if times else _BESIDE_WEIGHTS
     kinds = "".join(_kinds(told, sorted(spans), lists))
-    # 'At once' goes only what is in stock.
-    at_once = "n" not in kinds or ("S" in kinds and _TIME not in kinds)
+    # 'At once' beside a time may be how soon something else is done.
+    at_once = "n" not in kinds or (_TIME not in kinds and ("S" in kinds or bool(_AT_ONCE.fullmatch(kinds))))
     known = at_once and _LEAD_TIME.fullmatch(kinds) is not None and _OTHERS_BEHIND.search(kinds) is None
     least = known and bool(_LEAST.fullmatch(kinds) or (repeats and _REPEATED.fullmatch(kinds)))
     left = blanked(told, ((start, end) for start, end, _ in spans))
