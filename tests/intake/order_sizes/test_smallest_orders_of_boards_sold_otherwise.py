@@ -77,3 +77,37 @@ def test_of_steps_and_of_weights_beside_terms_of_delivery_the_smallest_order_is_
 )
 def test_what_they_come_on_and_what_is_delivered_free_changes_nothing(language, note):
     assert _leasts(language, note) == [3000, 3000]
+
+
+def _of_marked(note):
+    rows = [["GC1", 230, 360, 1165], ["GD2 *", 420, 560, 860]]
+    found = lines([["Holmbeck Board Ltd"], [], _HEAD, *rows, [], [note]])
+    return [_told(found[cell]) for cell in ("D4", "D5")]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Minimum order 3 t. Those marked * from 1 t.",
+        "Minimum order 3 t. Items marked * are sold in lots of 1 t or more.",
+        "Minimum order 3 t. Items marked * minimum 1 t unless mixed.",
+        "Mindestmenge 3 t. Die mit * gekennzeichneten geben wir ab 1 t ab.",
+        "Commande minimum 3 t. Les articles marqués * sont vendus à partir de 1 tonne.",
+        "Pedido mínimo 3 t. Los marcados con * se venden desde 1 tonelada.",
+        "Minsta order 3 ton. De som är märkta med * säljs från 1 ton.",
+    ],
+)
+def test_marked_lines_sold_from_another_weight_leave_theirs_open(note):
+    assert _of_marked(note) == [3000, "unread"]
+
+
+@pytest.mark.parametrize(
+    ("note", "kg"),
+    [
+        ("Minimum order 3 t. Items marked * minimum 1 t.", 1000),
+        ("Minimum order 3 t. Items marked * are delivered free from 5 t.", 3000),
+        ("Minimum order 3 t. Items marked * come on pallets of 1 t.", 3000),
+    ],
+)
+def test_marked_lines_with_a_smallest_order_or_something_else_from_a_weight(note, kg):
+    assert _of_marked(note) == [3000, kg]

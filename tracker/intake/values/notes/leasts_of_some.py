@@ -12,6 +12,7 @@ from tracker.intake.values.freight.delivery import find_delivery, terms_in
 from tracker.intake.values.freight.place_behind import end_of_place
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.orders.masses import Mass, find_masses
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import blanked
 
@@ -49,15 +50,32 @@ def leasts_of_some(text: str, plain: str, *, spoken: bool) -> LeastsOfSome:
     return LeastsOfSome(kept, begun, sure=apart and not of_freight)
 
 
+def sold_from(text: str) -> bool:
+    """Whether all that a note says of its own lines may be from which weight on they are sold: 'from 1 t', 'are sold in
+    lots of 1 t or more'; money beside a weight tells a price for such orders."""
+    short = len(text.split()) <= _FEW_WORDS
+    told = any((short and _begins(text, mass)) or _begins_an_order(text, mass) for mass in find_masses(text))
+    return told and not (find_currencies(text) or "%" in text or find_delivery(text) is not None)
+
+
+_FEW_WORDS = 5
+"""Of 'those from 1 t' and 'GD2 from 1 tonne only'."""
+
+
 def _begins_an_order(plain: str, mass: Mass) -> bool:
     """'Sold from 1 t', 'available, 1 t or more', 'in lots of 1 t'."""
-    start = plain.find(mass.words)
-    ahead, behind = plain[:start].rstrip(), plain[start + len(mass.words) :].lstrip()
+    ahead = plain[: plain.find(mass.words)].rstrip()
     if any(match.end == len(ahead) for match in joined("made_so.lots").find(ahead)):
         return True
-    begins = any(match.end == len(ahead) for match in joined("bracket.from").find(ahead))
-    begins = begins or any(match.start == 0 for match in joined("bracket.from").find(behind))
-    return begins and bool(joined("made_so.sold", "made_so.there").find(plain))
+    return _begins(plain, mass) and bool(joined("made_so.sold", "made_so.there").find(plain))
+
+
+def _begins(plain: str, mass: Mass) -> bool:
+    """'From 1 t', '1 t or more'."""
+    start = plain.find(mass.words)
+    ahead, behind = plain[:start].rstrip(), plain[start + len(mass.words) :].lstrip()
+    led = any(match.end == len(ahead) for match in joined("bracket.from").find(ahead))
+    return led or any(match.start == 0 for match in joined("bracket.from").find(behind))
 
 
 def without_places(text: str) -> str:
