@@ -19,8 +19,9 @@ from tracker.intake.words.lists import joined, pattern, phrases, without_words
 from tracker.intake.words.phrases import Found, blanked
 
 PIECES = frozenset({"pallet", "roll"})
-AROUND = ("around_a_minimum", "minimum", "minimum_per", "order_words", "ordered.any", "bracket.from", "orders_taken")
+AROUND = ("around_a_minimum", "minimum", "minimum_per", "order_words", "ordered.any", "bracket.from")
 """Words that change nothing of the weight of a smallest order beside it."""
+_TAKEN = ("orders_taken", "around_orders_taken")
 
 
 @dataclass(frozen=True)
@@ -48,12 +49,13 @@ class Part:
     @property
     def _taken(self) -> list[Found[str]]:
         """'We take orders up to 5 t' and 'we accept orders from 5 t carriage paid' tell no smallest one."""
-        found = [match for match in phrases("orders_taken").find(self.text) if match.value == "any"]
-        if not found or len(self.masses) != 1 or not phrases("ordered").find(self.text):
+        found = joined(*_TAKEN).find(self.text)
+        taken = any(match.value == _TAKEN[0] for match in found) and phrases("ordered").find(self.text)
+        if not taken or len(self.masses) != 1:
             return []
-        ahead = without_words(self.text[: self.masses[0][1][0]], "orders_taken").rstrip()
+        ahead = without_words(self.text[: self.masses[0][1][0]], *_TAKEN).rstrip()
         begins = any(match.end == len(ahead) for match in joined("bracket.from").find(ahead))
-        spans = [*(match.span for match in phrases("orders_taken").find(self.text)), self.masses[0][1]]
+        spans = [*(match.span for match in found), self.masses[0][1]]
         return found if begins and not _without_grades(rest_of(self.text, spans, *AROUND)) else []
 
     @cached_property

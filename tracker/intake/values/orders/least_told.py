@@ -37,12 +37,14 @@ class Told:
     part: str = ""
 
 
+_SPEAKING = ("minimum", "minimum_at_first", "at_least")
+
+
 def least_told(clause: str, before: tuple[Told, ...] = ()) -> tuple[Told, ...]:
     """All that a clause tells of smallest orders; () where it tells of none. Weights stand in figures, and what an
     order is counted for ('/Sorte') is away. `before`: what is told already."""
-    if not any(
-        phrases(section).find(clause) for section in ("minimum", "minimum_at_first", "at_least", "orders_taken")
-    ):
+    parts = parts_of(clause)
+    if not any(phrases(section).find(clause) for section in _SPEAKING) and not any(part.topics for part in parts):
         return _of_further_boards(clause, before)
     if says_unread_number(clause):
         return (Told(None, read=False),)
