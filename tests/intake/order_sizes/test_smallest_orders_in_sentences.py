@@ -77,6 +77,10 @@ def test_what_orders_come_to_and_from_where_they_are_taken(note):
     "note",
     [
         "Each invoice should come to at least 5 tonnes.",
+        "Orders should come to at least 10 t, to be delivered free.",
+        "Les commandes doivent atteindre au moins 10 t, pour être livrées franco.",
+        "Los pedidos deben alcanzar al menos 10 t, para ser servidos a portes pagados.",
+        "Order ska uppgå till minst 10 ton, för att levereras fritt.",
         "Truck loads should come to at least 20 t.",
         "We take orders up to 5 tonnes.",
         "We accept orders from 5 t carriage paid.",
