@@ -175,3 +175,26 @@ def test_the_days_of_orders_are_not_those_of_prices(text, day):
 )
 def test_the_last_day_beside_weeks_that_run_to_others(text, day):
     assert until(text) == day
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "This offer is valid for 45 days from the date above, and the minimum per order is 1,000 kg.",
+        "This offer is valid for 45 days, minimum order 1,000 kg.",
+        "Das Angebot gilt 45 Tage ab obigem Datum, und die Mindestmenge je Auftrag beträgt 1 t.",
+        "Offre valable 45 jours à compter de la date ci-dessus, et le minimum par commande est de 1 t.",
+        "Oferta válida 45 días desde la fecha indicada, y el mínimo por pedido es de 1 t.",
+        "Offerten gäller i 45 dagar från ovanstående datum, och minsta order är 1 ton.",
+    ],
+)
+def test_the_smallest_order_beside_changes_nothing(text):
+    assert until(text) == date(2026, 6, 18)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Valid for 45 days, minimum 5 t, from receipt of order.", "Valid for 45 days from receipt of an order of 5 t."],
+)
+def test_days_from_an_order_are_not_counted_from_the_list(text):
+    assert until(text) is None

@@ -7,7 +7,7 @@ from typing import TypeVar
 from tracker.intake.columns.column import PriceColumn
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.heads.columns_meant import ColumnNames
-from tracker.intake.values.notes.ways import ways_named
+from tracker.intake.values.notes.ways_named import ways_named
 from tracker.intake.words.phrases import tokens_of
 
 _ASIDE = re.compile(r"\s*\([^()]*\)")

@@ -4,7 +4,7 @@ from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.columns.sizes.forms import form_alone
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.notes.ways import OTHER_WAY, ways_named
+from tracker.intake.values.notes.ways_named import OTHER_WAY, ways_named
 
 _TERMS = (Role.MINIMUM, Role.LEAD_TIME, Role.VALIDITY, Role.DELIVERY_TERMS)
 

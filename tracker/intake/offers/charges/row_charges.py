@@ -16,7 +16,7 @@ from tracker.intake.values.freight.charge_parts import is_optional
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.freight_to_buyer import freight_to_buyer
 from tracker.intake.values.freight.relieved_charges import within_price
-from tracker.intake.values.notes.ways import ways_named
+from tracker.intake.values.notes.ways_named import ways_named
 from tracker.intake.values.orders.small_orders import signs_of_small, size_of_small
 from tracker.intake.values.prices.money import price_text, price_unit
 from tracker.intake.words.lists import phrases

@@ -14,9 +14,11 @@ from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.changes.price_changes import changes_of_row, price_changes
+from tracker.intake.values.notes.leasts_of_some import sold_from
 from tracker.intake.values.notes.marks_apart import marks_apart
 from tracker.intake.values.notes.note_signs import LETTER, RAISED, STAR, WITHIN, marked, sign_ahead, without_sign
-from tracker.intake.values.notes.statements import Statement, statements
+from tracker.intake.values.notes.statements import SaysMinimum, Statement, statements
+from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_remarked import lead_of_some, stock_lead
 from tracker.intake.values.times.lead_unread import LeadUnread
@@ -214,11 +216,14 @@ def _bare_terms(text: str) -> Iterator[Statement]:
     lead = _lead_of(text)
     if lead is not None:
         yield lead
+    if sold_from(text) and not any(isinstance(one, SaysMinimum | LeastUnread) for one in statements(text)):
+        # Those marked so may be all that is sold in less than the smallest order of all.
+        yield LeastUnread(text.strip())
     if not price_changes(text):
         yield from changes_of_row(text)
 
 
 def _lead_of(text: str) -> LeadTime | LeadUnread | None:
     """What a note says of the lead time of its own lines alone: 'grades in stock'."""
-    speaks = any(isinstance(one, LeadTime | LeadUnread) for one in statements(text))
+    speaks = any(isinstance(one, LeadTime) for one in statements(text))
     return None if speaks else lead_of_some(text) or stock_lead(text)

@@ -41,9 +41,8 @@ class Level:
     `board`: the texts may also say which board the row is. `sole`: of a sheet's only table, so that what the rest of
     the sheet says is about the same prices. `beside`: what is said by more than one text. `last_row`: the last row of
     the table, below which a text is a note. `hidden`: on a hidden sheet, what something costs the vendor is charged to
-    nobody. `of_row`: they are about these rows and no others, so that a lead time which can't be read from them is not
-    that of the whole list. `unsure`: they may be about other rows. `of_some`: they are about some of a table's prices,
-    and beside them holds what is said of all. `of_table`: they stand over a table further down, about that one."""
+    nobody. `of_row`: they are about these rows alone. `unsure`: they may be about other rows. `of_some`: they are about
+    some prices, and beside them holds what is said of all. `of_table`: they stand over a table further down."""
 
     name: str
     texts: tuple[Words, ...]
@@ -239,13 +238,14 @@ class Scope:
 
     @cached_property
     def lead_unread(self) -> tuple[Said[LeadUnread], ...]:
-        """What speaks of these rows' own lead time and can't be read, where nothing nearer tells it; what tells one
-        beside it may be of the same boards."""
+        """What speaks of these rows' own lead time and can't be read, where nothing nearer tells it; what another text
+        tells beside it may be of the same boards."""
         for level in self.levels:
-            if (level.of_row or level.name == HEADING) and level.all_of(LeadUnread):
-                return level.all_of(LeadUnread)
-            if level.all_of(LeadTime):
-                return ()
+            leads = level.all_of(LeadTime)
+            own, read = level.of_row or level.of_some or level.name == HEADING, {said.words for said in leads}
+            unread = tuple(said for said in level.all_of(LeadUnread) if own and said.words not in read)
+            if leads or unread:
+                return unread
         return ()
 
     @cached_property

@@ -11,7 +11,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.boards_held import of_board
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.notes.said import at
+from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import COMMA
@@ -45,6 +45,9 @@ def least_order(cells: dict[int, Cell], columns: Columns, scope: Scope, facts: F
         unread = least_unread(remark.text)
         if unread is not None:
             return not_understood(unread, at(remark))
+    own = _own_unread(scope)
+    if own is not None:
+        return not_understood(own.value, own.where)
     said = scope.nearest(SaysMinimum)
     if not said:
         return _of_export(scope, facts)
@@ -52,6 +55,17 @@ def least_order(cells: dict[int, Cell], columns: Columns, scope: Scope, facts: F
         # Which of them holds is told once the row's grade is known.
         return None
     return weighed(said[0].value.mass, said[0].where, said[0].words, facts)
+
+
+def _own_unread(scope: Scope) -> Said[LeastUnread] | None:
+    """What is told of the smallest order of these rows and not understood, before one is told of them or of all."""
+    for level in scope.levels:
+        unread = [one for one in level.all_of(LeastUnread) if not one.value.apart]
+        if unread and (level.of_row or level.of_some):
+            return unread[0]
+        if level.all_of(SaysMinimum):
+            return None
+    return None
 
 
 def _of_export(scope: Scope, facts: FileFacts) -> Least | Note | None:
@@ -81,7 +95,7 @@ def leasts_unread(least: Least | Note | None, cells: dict[int, Cell], scope: Sco
         return
     told = least is not None or bool(scope.nearest(SaysMinimum))
     for said in scope.nearest(LeastUnread):
-        if not (told and said.value.apart):
+        if said.where != where and not (told and said.value.apart):
             yield not_understood(said.value, said.where)
 
 

@@ -12,7 +12,8 @@ from tracker.intake.offers.notes.titles import titles_of_boards
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.table import Words
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.notes.ways import FORMS, considered, left_to, terms_by_way, ways_named
+from tracker.intake.values.notes.ways import considered, left_to, terms_by_way
+from tracker.intake.values.notes.ways_named import FORMS, ways_named
 from tracker.intake.words.lists import phrases
 
 _NAMING = (Role.FORM, Role.PRODUCT)

@@ -28,7 +28,7 @@ from tracker.intake.tables.table import Words
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.note_signs import without_sign
 from tracker.intake.values.notes.terms_of_some import TermsOfSome, terms_of_some
-from tracker.intake.values.notes.ways import FORMS
+from tracker.intake.values.notes.ways_named import FORMS
 from tracker.intake.values.times.lead_by_itself import lead_by_itself
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.trade.offer import Evidence, NoteCode, RowEvidence

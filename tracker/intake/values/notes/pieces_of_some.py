@@ -13,7 +13,7 @@ from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import joined, pattern, phrases, without_words
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, outside
 
 _PARTED = re.compile(rf"{COMMA.pattern}|[()]")
 _AND = re.compile(rf"\s{pattern('range', 'and')}\s", re.IGNORECASE)
@@ -30,7 +30,10 @@ class Piece:
     @property
     def excepts(self) -> bool:
         """Whether it excepts boards by other words than its first ones: 'SBS excepted'."""
-        return any(match.first > 0 for match in joined("excepted", "exceptions").find(self.text))
+        apart = joined("made_so.apart").find(self.text)
+        found = outside(joined("excepted", "exceptions").find(self.text), apart)
+        # Of 'greyboard is the exception' something is told behind.
+        return any(match.first > 0 for match in found)
 
     @property
     def of_all_but(self) -> SomeBoards | None:

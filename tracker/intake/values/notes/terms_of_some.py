@@ -12,13 +12,13 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.some_boards import SomeBoards, some_boards
 from tracker.intake.values.figures.numbers_in_words import in_figures
-from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.denials import denied
+from tracker.intake.values.notes.leasts_of_some import LeastsOfSome, leasts_of_some, without_places
 from tracker.intake.values.notes.pieces_of_some import Piece, pieces_of, tells_figure
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.told_plainly import BOARDS, Plain, told_plainly
-from tracker.intake.values.notes.ways import ways_named
+from tracker.intake.values.notes.ways_named import ways_named
 from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, calendar_days, lead_phrases, lead_unit
@@ -26,7 +26,7 @@ from tracker.intake.values.times.lead_sentences import times_in, told_of_orders
 from tracker.intake.values.times.leads_in_full import tells_its_time
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.lists import joined, phrases, without_words
-from tracker.intake.words.phrases import outside
+from tracker.intake.words.phrases import Found, outside
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,24 +97,24 @@ def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> 
     """What a piece tells; `ahead`: what the same clause tells before it, `before`: what the same text does."""
     but = piece.of_all_but
     if but is None and (piece.excepts or (piece.is_exception and not (ahead or before))):
-        return TermsOfSome(None, (), (), piece.text, speaks_of_time=counts_time(piece.text))
-    text = ", ".join(_own_parts(piece.text, in_turn=any(one.leads for one in ahead)))
+        return _left_unread(piece)
+    text = without_places(", ".join(_own_parts(piece.text, in_turn=any(one.leads for one in ahead))))
     named = some_boards(text)
     plain = text if named is None else named.rest
     of_money = bool(find_currencies(text)) or "%" in text or bool(phrases("price_words").find(plain))
-    apart = of_money or find_delivery(text) is not None
     spoken = any(one.masses for one in (before if named is not None else ahead))
-    masses = () if apart else tuple(_least(plain, spoken=spoken))
+    least = LeastsOfSome() if of_money else leasts_of_some(text, plain, spoken=spoken)
+    masses = least.masses
     counted = _times(plain) if not of_money or phrases("lead_topic").find(plain) else []
     bare = _bare(plain, ahead) if not counted and not masses and named is not None else None
     leads = tuple(dict.fromkeys([lead for lead, _, _ in counted] + ([bare[0]] if bare is not None else [])))
     stock, no_stock = _stock(plain)
-    how = _how_told(text, plain, masses, bare is not None, spoken=spoken)
+    how = _how_told(text, plain, masses, bare is not None, spoken=spoken or least.begun)
     masses = () if how.other_weight else masses
     otherwise = not of_money and named is not None and _is_otherwise(text)
     # Without words for deliveries, how often boards are made is no time of theirs.
     rare = named is not None and not leads and bool(joined("made_so.rarely").find(plain)) and _names_a_time(plain)
-    read = how.least if masses else how.lead or (tells_its_time(plain) and not how.figures_left)
+    read = (how.least and least.sure) if masses else how.lead or (tells_its_time(plain) and not how.figures_left)
     boards = piece.boards if but is None else SomeBoards(beside="others", told=(but,))
     if boards is None and read and not masses and _is_one_lead(leads) and not phrases("not_lead").find(piece.clause):
         boards = _of_a_form(text)
@@ -129,6 +129,14 @@ def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> 
         no_minimum=bool(phrases("no_minimum").find(text)),
         read=read and not (no_stock or otherwise or rare) and _is_plain(text, boards),
     )
+
+
+def _left_unread(piece: Piece) -> TermsOfSome:
+    """What a piece tells that excepts boards in words that are not read: 'CRB is excepted, here it is 1 t'."""
+    timed = counts_time(piece.text)
+    least = not timed and bool(find_masses(piece.text))
+    boards = piece.boards if least else None
+    return TermsOfSome(boards, (), (), piece.text, speaks_of_time=timed, speaks_of_least=least)
 
 
 def _of_a_form(text: str) -> SomeBoards | None:
@@ -197,7 +205,15 @@ def _stock(plain: str) -> tuple[tuple[LeadTime, ...], bool]:
     said = joined("from_stock.any", "kept_in_stock").find(plain)
     if any(denied(plain, match) for match in said):
         return (), True
+    said = said or _at_once(plain)
     return tuple(LeadTime(0, 0, plain[match.start : match.end]) for match in said[:1]), False
+
+
+def _at_once(plain: str) -> list[Found[str]]:
+    """The 'at once' of 'greyboard goes out at once'; a rise that holds at once is none of goods."""
+    leaves = joined("made_so.there", "goods_leave.any", "goods_leave.waiting").find(plain)
+    found = [match for match in phrases("at_once").find(plain) if match.value == "any"]
+    return found if leaves and not counts_time(plain) else []
 
 
 def _bare(plain: str, ahead: list[TermsOfSome]) -> tuple[LeadTime, str] | None:
@@ -219,15 +235,6 @@ def _bare(plain: str, ahead: list[TermsOfSome]) -> tuple[LeadTime, str] | None:
 _THINNEST = 9
 """Points of the thinnest board that is common (our choice): a lower figure behind a board's name is no caliper."""
 _COUNT = re.compile(r"(?<![\d.,/\w])(\d{1,2})(?:\s*[-–]\s*(\d{1,2}))?(?![\w/%]|[.,]\d)")
-
-
-def _least(plain: str, *, spoken: bool) -> Iterator[Mass]:
-    """The weights that it tells of orders, in its own words or in those of what stands before."""
-    spoken = spoken or any(phrases(section).find(plain) for section in _OF_LEASTS)
-    yield from find_masses(plain) if spoken else ()
-
-
-_OF_LEASTS = ("minimum", "minimum_at_first", "at_least", "orders_refused", "order_words")
 
 
 def _own_parts(text: str, *, in_turn: bool) -> Iterator[str]:

@@ -23,29 +23,32 @@ BOARDS = "¤"
 """Stands for the words of the boards in a piece."""
 _TIME, _MASS, _NAMED, _NOUN, _UNKNOWN = "T", "M", "B", "b", "?"
 _KINDS = {
-    "made_so.lots": "?", "only_these": "o", "made_so.to_order": "O", "from_stock.any": "S", "kept_in_stock": "S",
-    "no_minimum": "N", "made_so.but": "c", "made_so.for_them": "c", "made_so.takes": "t", "made_so.there": "a",
-    "made_so.kept": "k", "made_so.rarely": "r", "made_so.made": "m", "made_so.least": "f", "made_so.within": "i",
-    "within_a_time": "i", "takes_time": "t", "lead_topic": "L", "from_order": "F", "counted_after": "z",
-    "order_taken": "F", "the_order": "F", "minimum": "w", "minimum_at_first": "w", "at_least": "w",
-    "orders_refused": "w", "order_words": "w", "exceptions": "p", "excepted": "p", "about_lines": "p",
-    "range.and": "c", "and_words": "c", "copula": "=", "articles": "d", "made_so.boards": "b", "weight_words": "b",
-    "goods_delivered": "b", "all_of_them": "b", "all_goods": "b", "board_nouns": "b", "bracket.from": "f",
-    "minimum_per": "q", "ordered.any": "q", "around_a_minimum": "q", "about": "u", "firm_times": "u",
-    "the_buyer": "u", "buyer_sites": "u", "to_the_buyer": "u", "countries": "u", "incoterms": "u", "delivery": "u",
-    "beside_a_time": "u", "says_nothing_more": "g",
+    "made_so.lots": "l", "made_so.apart": "g", "made_so.sold": "a", "only_these": "o", "made_so.to_order": "O",
+    "made_so.at_once": "n", "at_once.any": "n", "from_stock.any": "S", "kept_in_stock": "S", "no_minimum": "N",
+    "made_so.but": "c", "made_so.for_them": "c", "made_so.takes": "t", "made_so.there": "a", "made_so.kept": "k",
+    "made_so.rarely": "r", "made_so.made": "m", "made_so.least": "f", "made_so.within": "i", "within_a_time": "i",
+    "takes_time": "t", "lead_topic": "L", "from_order": "F", "counted_after": "z", "order_taken": "F",
+    "the_order": "F", "minimum": "w", "minimum_at_first": "w", "at_least": "w", "orders_refused": "w",
+    "order_words": "w", "exceptions": "p", "excepted": "p", "about_lines": "p", "range.and": "c", "and_words": "c",
+    "copula": "=", "articles": "d", "made_so.boards": "b", "weight_words": "b", "goods_delivered": "b",
+    "all_of_them": "b", "all_goods": "b", "board_nouns": "b", "bracket.from": "f", "minimum_per": "q",
+    "ordered.any": "q", "around_a_minimum": "q", "about": "u", "firm_times": "u", "the_buyer": "u", "buyer_sites": "u",
+    "to_the_buyer": "u", "countries": "u", "incoterms": "u", "delivery": "u", "beside_a_time": "u",
+    "says_nothing_more": "g",
 }  # fmt: skip
 """The kind of each list's words; where two lists have the same words, the first one's."""
 _BESIDE_WEIGHTS = tuple(section for section in _KINDS if section != "beside_a_time")
 _LED = rf"p(?=[gdpibu]*[{_NAMED}{_NOUN}c]|[gdi]*[{_MASS}w])"
 _LEAD_TIME = re.compile(
     rf"(?:(?:^|(?<=[BbSOMNTFtLiu=ocd]))T(?=$|[BbcgdpiouFztLaMwqNSO=T])"
-    rf"|{_LED}|[BbcgdouiFNSOLM=twqfma]|z(?=[Fgqu])|r(?=.*T)|k(?=.*S)|(?<=S)k)*"
+    rf"|{_LED}|[BbcgdouiFNSOLM=twqfman]|l(?=[gd]*(?:[fz]M|Mf))|z(?=[FgquM])|r(?=.*T)|k(?=.*S)|(?<=S)k)*"
 )
+_AT_ONCE = re.compile(r"[BbgdcoiL=n]*a[BbgdcoiaL=n]*")
+"""'Greyboard goes out at once', and not 'in small lots'."""
 _OTHERS_BEHIND = re.compile(rf"{_NAMED}.*[{_TIME}{_MASS}S].*c[dgpib]*{_NAMED}")
 """'SBS, 5 weeks, and GD2': what holds for the last is told behind it, if at all."""
-_LEAST = re.compile(rf"(?:{_LED}|[BbcgdouiFNSOLT=twqfma])*(?:w[BbgdpifoucFtmaqwL=]*M|M[gdpif=qou]*w).*")
-_REPEATED = re.compile(rf"(?:{_LED}|[Bbcgdoi=mta])*f?[iod]*M(?:{_LED}|[Bbdocf=gt])*")
+_LEAST = re.compile(rf"(?:{_LED}|[BbcgdouiFNSOLT=twqfma])*(?:w[BbgdpifoucFtmaqwLz=]*M|M[gdpif=qou]*w|l[gd]*[fz]?M).*")
+_REPEATED = re.compile(rf"(?:{_LED}|[Bbcgdoi=mta])*[fz]?[iod]*M(?:{_LED}|[Bbdocf=gt])*")
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +71,9 @@ def told_plainly(told: str, times: Sequence[Span], masses: Sequence[str], *, rep
     # Beside a time 'for orders' says nothing more; beside a weight alone it is of the order.
     lists = tuple(_KINDS) if times else _BESIDE_WEIGHTS
     kinds = "".join(_kinds(told, sorted(spans), lists))
-    known = _LEAD_TIME.fullmatch(kinds) is not None and _OTHERS_BEHIND.search(kinds) is None
+    # 'At once' beside a time may be how soon something else is done.
+    at_once = "n" not in kinds or (_TIME not in kinds and ("S" in kinds or bool(_AT_ONCE.fullmatch(kinds))))
+    known = at_once and _LEAD_TIME.fullmatch(kinds) is not None and _OTHERS_BEHIND.search(kinds) is None
     least = known and bool(_LEAST.fullmatch(kinds) or (repeats and _REPEATED.fullmatch(kinds)))
     left = blanked(told, ((start, end) for start, end, _ in spans))
     other = _MASS in kinds and _is_of_something_else(told, kinds, masses)

@@ -2,30 +2,22 @@
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.topics import topic_of
+from tracker.intake.values.notes.ways_named import FORMS, OTHER_WAY, named_in, ways_named
 from tracker.intake.values.orders.masses import find_masses
-from tracker.intake.values.prices.basis import basis_span
-from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import counts_plain_days, lead_text
 from tracker.intake.values.times.lead_from_order import lead_from_order
-from tracker.intake.values.times.times_in_words import counts_time
+from tracker.intake.values.times.leads_in_full import goes_without_saying
+from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import Found, outside, tokens_of
+from tracker.intake.words.phrases import tokens_of
 
-OTHER_WAY = {
-    "roll": "sheet", "sheet": "roll", "stock": "direct", "direct": "stock", "fob": "delivered", "delivered": "fob",
-}  # fmt: skip
-"""Each way of selling board with the one that it is told apart from."""
-FORMS = frozenset({"roll", "sheet"})
-_DELIVERIES = frozenset({"fob", "delivered"})
-
-_SECTIONS = ("forms_named", "supply_named", "delivery_named")
 _TOPICS = {"minimum": "minimum", "lead_topic": "lead", "valid": "validity"}
 _KINDS = {**_TOPICS, "until": "validity"}
 _PIECES = re.compile(r",(?!\d)\s*|\s[-–—]\s(?!\d)|\s\((?=[^()]*\d)")
@@ -49,72 +41,22 @@ def considered(of_prices: Iterable[str]) -> frozenset[str]:
     return FORMS | {way for way in ways if OTHER_WAY[way] in ways}
 
 
-@lru_cache(maxsize=8192)
-def ways_named(text: str) -> frozenset[str]:
-    """The ways that a text names; what it names beside the one told apart from it is none: 'rolls and sheets'."""
-    named = {match.value for match in _named(text)}
-    said = find_delivery(text) if named & _DELIVERIES else None
-    if said is not None and said.delivered is None:
-        # 'FOB and delivered prices'.
-        named -= _DELIVERIES
-    return frozenset(way for way in named if OTHER_WAY[way] not in named)
-
-
-def _named(text: str) -> list[Found[str]]:
-    found = [match for section in _SECTIONS for match in phrases(section).find(text)]
-    if not found:
-        return []
-    # The 'formats' of 'formats spéciaux' are no form of all.
-    found = outside(found, phrases("special_orders").find(text))
-    unit = basis_span(text) or (0, 0)
-    excepted = _excepted(text, found)
-    return [
-        replace(match, value=OTHER_WAY[match.value]) if match in excepted else match
-        for match in found
-        # The sheets of 'per 1,000 sheets'.
-        if _is_meant(text, match)
-        or (not (unit[0] <= match.first and match.after <= unit[1]) and not _counts(text[: match.start]))
-    ]
-
-
-def _excepted(text: str, found: list[Found[str]]) -> list[Found[str]]:
-    """The sheets of 'lead time 3 weeks except sheets', which is told of rolls; those of 'except sheets 5 weeks' have a
-    time of their own."""
-    ends = [one.after for one in phrases("exceptions").find(text) if any(map(str.isdigit, text[: one.start]))]
-    last = found[-1:] if ends and not any(map(str.isdigit, text[found[-1].end :])) else []
-    return [one for one in last if one.value in FORMS and one.first in ends]
-
-
-def _is_meant(text: str, match: Found[str]) -> bool:
-    """The sheets of '2 semaines pour les feuilles', where no money is spoken of that would be paid per sheet."""
-    words = text[: match.start].rstrip()
-    led = any(found.end == len(words) for found in phrases("meant_for").find(words))
-    return led and not find_currencies(text)
-
-
-def _counts(before: str) -> bool:
-    """The 'per' of 'per roll', '/' of '5 t/Rolle', and the figure of '1,000 sheets': an amount of them."""
-    words = before.rstrip()
-    per = any(match.value == "strong" and match.end == len(words) for match in phrases("per").find(words))
-    return per or words[-1:] == "/" or words[-1:].isdigit()
-
-
 @lru_cache(maxsize=4096)
 def terms_by_way(text: str, heard: frozenset[str]) -> tuple[TermOfWay, ...]:
     """The parts of a note that tells terms of one of the ways `heard` and not of the other; () for any other note."""
-    if not any(match.value in heard for match in _named(text)):
+    if not any(match.value in heard for match in named_in(text)):
         return ()
     parts = tuple(_parts(text, heard))
     return parts if any(part.ways and part.kinds for part in parts) else ()
 
 
 def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
-    topic, begun, paid = "", 0, False
+    topic, begun, paid, apart = "", 0, False, -1
     for number, clause in enumerate(clauses(_with_colons(text))):
         leader, strange = _leader(clause) & heard, False
         paid = _labels_another(clause) or (paid and not topic_of(clause, *_TOPICS))
         for piece in _pieces(clause, heard):
-            named = any(match.value in heard for match in _named(piece))
+            named = any(match.value in heard for match in named_in(piece))
             ways = (ways_named(piece) & heard) or (frozenset() if named else leader)
             own = topic_of(piece, *_TOPICS)
             topic, begun = (own, number) if own else (topic, begun)
@@ -128,6 +70,10 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
             # 'Payment: rolls 4 weeks, sheets 8 weeks' counts other weeks than those of a lead time, all of it.
             strange = strange or not (own or _kinds(said) or _is_of_ways_alone(said))
             told = _kinds(said) or (_LEAD if ways and _counts_a_lead(said) else frozenset())
+            if counts_time(said) and (not told or phrases("samples").find(piece)):
+                # 'Rolls are paid in 3 weeks, sheets in five': of what is counted there the rest of it tells as well.
+                topic, apart = "", number
+            told = frozenset() if apart == number and not own and told == _LEAD else told
             of_lead = told != {"lead"} or bool(phrases("lead_topic").find(said))
             yield TermOfWay(said, ways, told if of_lead or not paid else frozenset(), number)
 
@@ -138,7 +84,8 @@ _LEAD = frozenset({"lead"})
 def _counts_a_lead(said: str) -> bool:
     """The 'now 4 weeks for' of 'now 4 weeks for rolls, 6 weeks for sheets' is a time as well as the other."""
     counted = counts_time(said) and counts_plain_days(said) is None
-    return counted and not any(phrases(section).find(said) for section in ("not_lead", "price_words"))
+    others = any(phrases(section).find(said) for section in ("not_lead", "price_words"))
+    return counted and not others and goes_without_saying(said)
 
 
 def _labels_another(clause: str) -> bool:
@@ -150,7 +97,7 @@ def _labels_another(clause: str) -> bool:
 def _with_colons(text: str) -> str:
     """'Rolls - delivered, sheets - FOB mill' and 'Rollen – 5 Wochen' with a colon behind each way that a part begins
     with, for the dash; that of 'Price list - sheets from stock' parts two matters."""
-    for match in reversed(_named(text)):
+    for match in reversed(named_in(text)):
         dash = _DASH.match(text, match.end)
         if dash is not None and text[: match.start].rstrip()[-1:] in _BEFORE_A_PART:
             text = f"{text[: match.end]}: {text[dash.end() :]}"
@@ -179,7 +126,7 @@ _LEAD_TIME = "LT"
 
 def _is_of(topic: str, said: str) -> bool:
     """The '5 weeks' behind 'Lead time 3 weeks', the '5' behind it, and not 'every one weighs 2,500 lb'."""
-    words = sum(token.isalpha() for token, _, _ in tokens_of(said))
+    words = sum(token.isalpha() for token, _, _ in tokens_of(times_in_figures(said)))
     kinds = _kinds(topic)
     if "validity" in kinds:
         return words <= _WORDS_OF_A_DAY and any(map(str.isdigit, said))
@@ -193,7 +140,7 @@ _WORDS_OF_A_FIGURE, _WORDS_OF_A_DAY = 3, 4
 
 def _leader(clause: str) -> frozenset[str]:
     """The way that a clause begins with, and names no other behind: what it goes on with is said of it."""
-    named = _named(clause)
+    named = named_in(clause)
     begins = bool(named) and not clause[: min(match.start for match in named)].strip()
     return ways_named(clause) if begins else frozenset()
 
@@ -210,9 +157,9 @@ def _pieces(clause: str, heard: frozenset[str]) -> Iterator[str]:
 
 
 def _told_apart(text: str, joint: re.Match[str], heard: frozenset[str]) -> bool:
-    """'Rolls 20 t and sheets 2 t': a figure of each."""
+    """'Rolls 20 t and sheets 2 t', 'rolls in 10 days and sheets in four weeks': a figure of each."""
     return all(
-        ways_named(side) & heard and any(map(str.isdigit, side))
+        ways_named(side) & heard and any(map(str.isdigit, times_in_figures(side)))
         for side in (text[: joint.start()], text[joint.end() :])
     )
 
@@ -237,7 +184,7 @@ def _kinds(said: str) -> frozenset[str]:
 
 def _without(piece: str, ways: frozenset[str]) -> str:
     """The piece without the words for its ways; 'ab Werk' says of delivery what it does all the same."""
-    for match in sorted(_named(piece), key=lambda match: -match.start):
+    for match in sorted(named_in(piece), key=lambda match: -match.start):
         if match.value in ways and find_delivery(piece[match.start : match.end]) is None:
             piece = f"{piece[: match.start]} {piece[match.end :]}"
     return piece.strip(_STOPS) if ways else piece
@@ -270,7 +217,7 @@ def _is_own_least(part: TermOfWay, own: frozenset[str]) -> bool:
 
 
 def _without_any(piece: str) -> str:
-    for match in reversed(_named(piece)):
+    for match in reversed(named_in(piece)):
         piece = f"{piece[: match.start]} {piece[match.end :]}"
     return piece.strip(_STOPS)
 

@@ -15,12 +15,13 @@ from tracker.intake.values.orders.pieces_weighed import restates
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.times_in_words import counts_time
-from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.lists import joined, pattern, phrases, without_words
 from tracker.intake.words.phrases import Found, blanked
 
 PIECES = frozenset({"pallet", "roll"})
 AROUND = ("around_a_minimum", "minimum", "minimum_per", "order_words", "ordered.any", "bracket.from")
 """Words that change nothing of the weight of a smallest order beside it."""
+_TAKEN = ("orders_taken", "around_orders_taken")
 
 
 @dataclass(frozen=True)
@@ -33,9 +34,10 @@ class Part:
 
     @cached_property
     def topics(self) -> list[Found[str]]:
-        """'Je Sorte fertigen wir ab drei Tonnen' tells a smallest order where no other words do, and so does 'at least
-        5 t per order', if it tells nothing else."""
-        return phrases("minimum").find(self.text) or phrases("minimum_at_first").find(self.text) or self._at_least
+        """'Je Sorte fertigen wir ab drei Tonnen' tells a smallest order where no other words do, and so do 'at least 5
+        t per order' and 'we accept orders from 2 t', if they tell nothing else."""
+        found = phrases("minimum").find(self.text) or phrases("minimum_at_first").find(self.text)
+        return found or self._at_least or self._taken
 
     @property
     def _at_least(self) -> list[Found[str]]:
@@ -43,6 +45,18 @@ class Part:
         spans = [*(match.span for match in found), *(span for _, span in self.masses)]
         ordered = any(phrases(section).find(self.text) for section in ("order_words", "minimum_per"))
         return found if found and ordered and not _without_grades(rest_of(self.text, spans, *AROUND)) else []
+
+    @property
+    def _taken(self) -> list[Found[str]]:
+        """'We take orders up to 5 t' and 'we accept orders from 5 t carriage paid' tell no smallest one."""
+        found = joined(*_TAKEN).find(self.text)
+        taken = any(match.value == _TAKEN[0] for match in found) and phrases("ordered").find(self.text)
+        if not taken or len(self.masses) != 1:
+            return []
+        ahead = without_words(self.text[: self.masses[0][1][0]], *_TAKEN).rstrip()
+        begins = any(match.end == len(ahead) for match in joined("bracket.from").find(ahead))
+        spans = [*(match.span for match in found), self.masses[0][1]]
+        return found if begins and not _without_grades(rest_of(self.text, spans, *AROUND)) else []
 
     @cached_property
     def masses(self) -> list[tuple[Mass, Span]]:

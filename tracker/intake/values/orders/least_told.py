@@ -37,10 +37,14 @@ class Told:
     part: str = ""
 
 
+_SPEAKING = ("minimum", "minimum_at_first", "at_least")
+
+
 def least_told(clause: str, before: tuple[Told, ...] = ()) -> tuple[Told, ...]:
     """All that a clause tells of smallest orders; () where it tells of none. Weights stand in figures, and what an
     order is counted for ('/Sorte') is away. `before`: what is told already."""
-    if not any(phrases(section).find(clause) for section in ("minimum", "minimum_at_first", "at_least")):
+    parts = parts_of(clause)
+    if not any(phrases(section).find(clause) for section in _SPEAKING) and not any(part.topics for part in parts):
         return _of_further_boards(clause, before)
     if says_unread_number(clause):
         return (Told(None, read=False),)
@@ -114,7 +118,7 @@ def _in_loads(part: Part) -> list[Told]:
 
 def _judged(part: Part, parts: list[Part]) -> list[Told]:
     """What a part tells that has words for a smallest order and weights."""
-    if of_something_else(part, parts):
+    if of_something_else(part, parts) or _is_for_a_purpose(part, parts):
         return []
     if _is_apart(part, parts):
         rest = rest_of(part.rest, (), "sold_apart.goods")
@@ -131,6 +135,12 @@ def _judged(part: Part, parts: list[Part]) -> list[Told]:
     ahead = parts[: next((place for place, one in enumerate(parts) if one is part), 0)]
     bounded = any(_is_size(one) or is_condition(one.text) for one in ahead)
     return [Told(weight, grades, read=not (now.rest or bounded or may_be_of_a_piece(now, parts)), part=now.text)]
+
+
+def _is_for_a_purpose(part: Part, parts: list[Part]) -> bool:
+    """'Aufträge müssen mindestens 10 t umfassen, um frei geliefert zu werden': smaller ones are taken as well."""
+    behind = (one.text.lstrip() for one in parts if one is not part and one.text in part.onwards)
+    return any(match.start == 0 for text in behind for match in phrases("purposes").find(text))
 
 
 def _is_apart(part: Part, parts: list[Part]) -> bool:

@@ -93,7 +93,7 @@ def _told(text: str) -> tuple[Told, ...]:
     return tuple(one for one in told if not one.apart) or told
 
 
-_SPEAKING = ("minimum", "minimum_at_first", "at_least", "orders_refused")
+_SPEAKING = ("minimum", "minimum_at_first", "at_least", "orders_refused", "orders_taken")
 
 
 def _told_in(clause: str, before: tuple[Told, ...] = ()) -> tuple[Told, ...]:

@@ -4,6 +4,7 @@ import re
 from datetime import date, timedelta
 
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.dates import DateReading, find_dates, months_named
 from tracker.intake.values.times.leads_in_full import tells_its_time
 from tracker.intake.values.times.open_validity import COUNTED
@@ -145,6 +146,12 @@ def of_validity(clause: str) -> str:
         for part in _PARTS.split(clause)
         if not tells_its_time(part) and (phrases("valid").find(part) or not _of_another_term(part))
     )
+
+
+def without_weights(clause: str) -> str:
+    """The clause without the 'and the minimum per order is 1,000 kg' of 'valid for 45 days from the date above, and the
+    minimum per order is 1,000 kg'."""
+    return ", ".join(part for part in COMMA.split(clause) if not find_masses(part) or days_counted(part) is not None)
 
 
 def _before_another_term(part: str) -> str:

@@ -14,6 +14,7 @@ from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.delivery_sentences import without_samples
+from tracker.intake.values.times.goods_in_stock import listed_goods_in_stock
 from tracker.intake.values.times.lead import LeadTime, counts_plain_days, lead_phrases, lead_text
 from tracker.intake.values.times.lead_from_order import is_from_order
 from tracker.intake.values.times.lead_unread import speaks_of_time
@@ -93,6 +94,9 @@ def _of_terms(clause: str) -> bool:
     held = validity(clause)
     if phrases("valid").find(clause) and (held is None or held.until is None):
         return False
+    if phrases("made_in_turn").whole(first) is not None and len(parts) == 1 and phrases("time_to_allow").find(parts[0]):
+        # 'We make within the cycle, please allow 3-4 weeks.'
+        return True
     alone = any(phrases("delivery_alone").whole(part) is not None for part in (first, *parts))
     if lead_text(first.strip(" :.")) is not None and parts and all(map(_denies, parts)):
         # 'Two weeks, no surcharge of any kind, no minimum.'
@@ -132,7 +136,9 @@ def _from_stock(text: str) -> Iterator[LeadTime]:
     for clause in map(without_samples, clauses(text)):
         for part in _PARTS.split(clause):
             found = [match for match in phrases("from_stock").find(part) if _says_so(part, match, clause)]
-            if found and not _of_some(part, text):
+            # 'The items are in stock, sheets 3 weeks' tells of two kinds.
+            listed = not counts_time(clause) and listed_goods_in_stock(part)
+            if listed or (found and not _of_some(part, text)):
                 yield LeadTime(0, 0, part.strip())
 
 

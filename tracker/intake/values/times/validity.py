@@ -23,6 +23,7 @@ from tracker.intake.values.times.held_for import (
     months_counted,
     months_later,
     of_validity,
+    without_weights,
 )
 from tracker.intake.values.times.held_subject import of_unknown_subject
 from tracker.intake.values.times.open_validity import begun, end_in_doubt, ends_on_no_day, runs_to, within
@@ -35,9 +36,7 @@ from tracker.intake.words.phrases import Found
 class Validity:
     """Until when a price holds, the day included: either `until`, or so many `days` and `months` after `base`.
 
-    `base` None with `days`: counted from the date of the list itself. `unread`: the text speaks of validity, but not
-    in a
-    way that gives a day.
+    `base` None with `days`: counted from the date of the list itself. `unread`: it speaks of that, and gives no day.
     """
 
     words: str
@@ -295,6 +294,7 @@ def _relative(clause: str, days: int, dates: tuple[DateReading, ...], months: in
     if len(dates) == 1:
         return Validity(clause, days=days, base=dates[0], months=months)
     # The acceptance of 'open for acceptance for 45 days' begins nothing.
-    valid = phrases("valid").find(clause)
-    said = [match for match in phrases("not_list_date").find(clause) if not within(match, valid)]
+    told = without_weights(clause)
+    valid = phrases("valid").find(told)
+    said = [match for match in phrases("not_list_date").find(told) if not within(match, valid)]
     return Validity(clause, unread=True) if dates or said else Validity(clause, days=days, months=months)
