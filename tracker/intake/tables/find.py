@@ -37,7 +37,7 @@ from tracker.intake.tables.rows.sizes_on_two_rows import with_sizes_on_one_row
 from tracker.intake.tables.rows.terms_below import with_terms_below
 from tracker.intake.tables.rows.two_lines import with_second_lines
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
-from tracker.intake.tables.view import View, part_of, turned
+from tracker.intake.tables.view import View, part_of, turned, without_places
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.heads.roles import Role
 
@@ -74,7 +74,7 @@ def _lying_tables(view: View) -> tuple[list[Table], View]:
         taken.update((row, column) for row in run.rows for column in range(run.column, run.right + 1))
         taken.update(place for pair in pairs for place in pair.places)
         above = run.rows[-1]
-    return tables, _without(view, taken)
+    return tables, without_places(view, taken)
 
 
 def _lying_table(view: View, run: Labels, pairs: list[Pair]) -> Table | None:
@@ -88,18 +88,6 @@ def _lying_table(view: View, run: Labels, pairs: list[Pair]) -> Table | None:
     if not body.rows:
         return None
     return Table(side, tuple(zone.columns), body.rows, run.rows[0], run.rows[-1])
-
-
-def _without(view: View, taken: set[tuple[int, int]]) -> View:
-    if not taken:
-        return view
-    rest = part_of(view, view.order)
-    rest.rows = {
-        row: left
-        for row, cells in view.rows.items()
-        if (left := {column: cell for column, cell in cells.items() if (row, column) not in taken})
-    }
-    return rest
 
 
 def _rows_right_above(view: View, row: int, limit: int) -> list[int]:

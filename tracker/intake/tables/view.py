@@ -263,6 +263,19 @@ def _part_of_rows(
     return {number: cells for number, cells in kept.items() if cells}
 
 
+def without_places(view: View, taken: Collection[tuple[int, int]]) -> View:
+    """The view without the cells at some places."""
+    if not taken:
+        return view
+    rest = part_of(view, view.order)
+    rest.rows = {
+        row: left
+        for row, cells in view.rows.items()
+        if (left := {column: cell for column, cell in cells.items() if (row, column) not in taken})
+    }
+    return rest
+
+
 def turned(view: View) -> View:
     """The view with rows and columns exchanged."""
     rows: dict[int, dict[int, Cell]] = {}
