@@ -53,7 +53,7 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
         if len(column.heads) > 1 and column.index not in priced | _of_buyers(read.table.columns)
     ]
     first = min(cells, key=lambda cell: (cell.row, cell.column), default=None)
-    if first is None:
+    if first is None or any(words.cell is first and addressees.buys(words) for words in texts):
         return None
     name = company_name(first.text) or letterhead_name(first.text) or _in_small_letters(first.text)
     if name is None and any(_is_contact(words.text) for words in texts if 0 < words.row - first.row <= _CLOSE):

@@ -65,7 +65,7 @@ def key_tables(view: View, tables: Sequence[Table]) -> list[KeyTable]:
 def _headed_at(view: View, row: int, index: int) -> KeyTable | None:
     """The key whose last column is headed by a cell."""
     cells = view.rows[row]
-    if not _means(cells[index]) or index - 1 not in cells or index + 1 in cells:
+    if index - 1 not in cells or index + 1 in cells or not _means(cells[index]):
         return None
     width = 3 if index - 2 in cells else 2
     first = index - width + 1
