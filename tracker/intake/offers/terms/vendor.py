@@ -16,6 +16,7 @@ from tracker.intake.values.firms.company import (
     may_be_a_name,
     name_above_a_contact,
 )
+from tracker.intake.values.firms.seller_labels import named_or_making, selling_part
 from tracker.intake.values.firms.titled_firms import is_of_a_buyer, titled_company
 from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.words.fold import fold
@@ -24,7 +25,8 @@ from tracker.intake.words.lists import phrases
 
 def vendor_among(texts: Sequence[Words]) -> Said[str] | None:
     """The one vendor that some texts name; a labelled name comes before others; None for none or two."""
-    return _only(_names(texts, labelled_company)) or _only(_names(texts, company_name))
+    labelled = _only(_names(texts, labelled_company)) or _only(_names(texts, selling_part))
+    return labelled or _only(_names(texts, named_or_making))
 
 
 def vendor_over(headings: Sequence[Words]) -> str | None:
