@@ -9,13 +9,13 @@ from tracker.intake.offers.terms.addressees import Addressees
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.values.firms.company import (
     company_name,
-    has_words_of_its_own,
     headed_company,
     labelled_company,
     letterhead_name,
     may_be_a_name,
     name_above_a_contact,
 )
+from tracker.intake.values.firms.own_words import has_words_of_its_own
 from tracker.intake.values.firms.seller_labels import named_or_making, selling_part
 from tracker.intake.values.firms.titled_firms import is_of_a_buyer, titled_company
 from tracker.intake.values.notes.statements import Remark, says
