@@ -65,3 +65,37 @@ def test_who_a_list_begins_with_as_its_reader_is_no_vendor(title):
 @pytest.mark.parametrize("name", ["A Plus Paper Inc.", "Ferrowick Board", "Forrest Board Mills", "Anders Kartong AB"])
 def test_names_that_only_begin_like_such_words_are(name):
     assert read([[name], *_TABLE]).vendor in (name, name.rstrip("."))
+
+
+@pytest.mark.parametrize("buyer", ["Ferrowick Cartons", "Ferrowick Cartons Inc."])
+@pytest.mark.parametrize(
+    "paper",
+    ["Request for quotation 26-14", "Inquiry no. 7", "RFQ 118", "Anfrage 7", "Preisanfrage vom 3. März",
+     "Demande de prix", "Consultation n° 12", "Solicitud de cotización", "Consulta de precios",
+     "Prisförfrågan", "Förfrågan 7"],
+)  # fmt: skip
+def test_a_firm_over_its_request_for_offers_does_not_quote(buyer, paper):
+    assert read([[buyer], [paper], *_TABLE]).vendor is None
+    assert read([[f"{buyer} - {paper}"], *_TABLE]).vendor is None
+    assert read([[buyer], [paper], ["Tennbrook Karton AG"], *_TABLE]).vendor == "Tennbrook Karton AG"
+    assert read([[f"Supplier: {buyer}"], [paper], *_TABLE]).vendor == buyer
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        ["Your request for quotation 26-14"], ["Reply to RFQ 118"], ["Ihre Anfrage 7"], ["Votre demande de prix"],
+        ["Su solicitud de cotización"], ["Er förfrågan"], ["Quotation 118", "RFQ 26-14"],
+        ["Angebot 7", "Anfrage: 3. März"], ["Offert 4", "Förfrågan 7"], ["Price list", "Inquiries: 555-0119"],
+    ],
+)  # fmt: skip
+def test_a_firm_that_answers_a_request_quotes(rows):
+    assert read([["Ferrowick Cartons Inc."], *([row] for row in rows), *_TABLE]).vendor == "Ferrowick Cartons Inc."
+
+
+@pytest.mark.parametrize(
+    "text", ["Ferrowick Cartons, purchasing", "Ferrowick Cartons, Einkauf", "Cartons Ferrowick, service achats",
+             "Cartones Ferrowick, compras", "Ferrviks Kartong, inköp"],
+)  # fmt: skip
+def test_the_purchasing_of_a_firm_at_the_head_of_a_sheet_does_not_quote(text):
+    assert read([[text], *_TABLE]).vendor is None

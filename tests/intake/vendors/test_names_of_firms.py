@@ -295,3 +295,33 @@ def test_a_word_before_a_reader_is_a_name_where_no_other_is_left(firm):
 def test_and_else_it_names_a_reader(reader):
     rows = [[reader], ["USD per short ton"], ["Grade", "Caliper (pt)", "lb/MSF", "Price"], ["SBS", 18, 75, 1180]]
     assert [line.offer.vendor for line in lines(rows).values()] == [None]
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "Ferrowick Box Works", "Ferrowick Vale Greyboards", "Ferrowick Sheet Centre", "Faltwerk Ferrowick",
+        "Ferrowicker Schachtelfabrik", "Imprimerie et Cartonnage Ferrowick", "Centrale du Carton Vauriol",
+        "Imprenta y Estuchado Altavega", "Ferrviks Askfabrik", "Ferrviks Arkcentral", "Vretakartong Handel",
+    ],
+)  # fmt: skip
+def test_makers_of_cartons_and_houses_at_the_head_of_their_own_list(name):
+    assert read([[name], ["EUR/tonne"], [], *_LIST]).vendor == name
+
+
+@pytest.mark.parametrize("label", ["De", "From", "Von", "Från"])
+def test_a_maker_of_cartons_may_sign(label):
+    assert read([[f"{label}: Estuches y Troqueles Altavega"], [], *_LIST]).vendor == "Estuches y Troqueles Altavega"
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "Premium Kraftboards", "Recycled Boxboards", "Lined Greyboards", "Gloss Linerboard", "Packaging Materials",
+        "Sheet Converting", "Pharma Packaging", "Beverage Cartons", "Cajas Plegables", "Envases Farmacia",
+        "Imprenta y Estuchado", "Emballages Alimentaires", "Cartons Luxe", "Kartonagen Pharma", "Wellråvara Lager",
+        "Hauptwerk Lindau", "Auslieferungswerk Nord", "Distributionscentral Nord", "Box Works",
+    ],
+)  # fmt: skip
+def test_headings_of_goods_and_places_at_the_head_of_a_list_are_no_firm(title):
+    assert read([[title], ["EUR/tonne"], [], *_LIST]).vendor is None

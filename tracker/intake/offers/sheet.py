@@ -51,13 +51,14 @@ def _counts(cells: Sequence[Cell]) -> bool:
 class ReadSheet:
     """One sheet: its tables with columns, and its texts. `layout`: what it was read by, where a person marked it.
     `quoted`: the rows of an earlier message that it quotes, which are left out. `outside`: rows with a figure for a
-    price that the person's marks leave out."""
+    price that the person's marks leave out. `last_row`: the last with something in it, be it in a key to codes."""
 
     found: SheetTables
     tables: tuple[ReadTable, ...]
     layout: Layout | None = None
     quoted: tuple[int, ...] = ()
     outside: tuple[int, ...] = ()
+    last_row: int | None = None
 
     @property
     def name(self) -> str:

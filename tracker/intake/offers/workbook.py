@@ -55,11 +55,9 @@ from tracker.intake.offers.terms.vendor import (
 )
 from tracker.intake.progress import expect
 from tracker.intake.tables.explained import explained
-from tracker.intake.tables.find import find_tables
-from tracker.intake.tables.headerless.mail import without_earlier_message
-from tracker.intake.tables.parts.side_by_side import with_own_titles
-from tracker.intake.tables.table import SheetTables, Table, Words
-from tracker.intake.tables.view import View, views_of
+from tracker.intake.tables.searched import Searched, searched
+from tracker.intake.tables.table import Table, Words
+from tracker.intake.tables.view import views_of
 from tracker.intake.tables.words import words_of
 from tracker.trade.layout import Layout
 from tracker.trade.offer import Answers, PassedOver
@@ -83,10 +81,10 @@ class WorkbookOffers:
 def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     """Every offer of every sheet."""
     views = views_of(workbook.grids)
-    found_in = [_Searched.of(view) for view in views]
+    found_in = searched(views)
     sheets = [
-        marked_sheet(one.view, workbook.sha256, answers.layouts or ()) or _read_sheet(one, _legends(one, found_in))
-        for one in found_in
+        marked_sheet(view, workbook.sha256, answers.layouts or ()) or _read_sheet(one, one.legends(found_in))
+        for view, one in zip(views, found_in, strict=True)
     ]
     only_examples_kept(sheets)
     facts = facts_of(sheets, answers)
@@ -140,29 +138,8 @@ def _unheaded(sheets: Sequence[ReadSheet], offering: Set[str]) -> list[Draft]:
 NO_PRICES = "no prices"
 
 
-@dataclass(frozen=True, slots=True)
-class _Searched:
-    """A sheet's tables. `offered`: the part of it that is looked at; `quoted`: the rows of an earlier message below."""
-
-    view: View
-    offered: View
-    quoted: tuple[int, ...]
-    found: SheetTables
-
-    @classmethod
-    def of(cls, view: View) -> "_Searched":
-        offered, quoted = without_earlier_message(view)
-        return cls(view, offered, quoted, with_own_titles(find_tables(offered)))
-
-
-def _legends(own: _Searched, every: Sequence[_Searched]) -> list[Words]:
-    """What sheets of words alone say: there may stand what the heads of the others mean."""
-    return [words for one in every if one is not own and not one.found.tables for words in one.found.texts]
-
-
-def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
-    view, quoted = searched.offered, searched.quoted
-    found = explained(searched.found, legends)
+def _read_sheet(sheet: Searched, legends: Sequence[Words]) -> ReadSheet:
+    found = explained(sheet.found, legends)
     tables = []
     texts: list[Words] = list(found.texts)
     for table in found.tables:
@@ -178,9 +155,9 @@ def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
         # What only looked like a table may describe the boards of another: a form above a scale of prices.
         read.passed_over = read.passed_over and passed_table(read, whole, legends)
     whole = replace(whole, texts=(*whole.texts, *take_surcharges(tables)))
-    if not any(not read.passed_over for read in tables) and is_change_log(view):
+    if not any(not read.passed_over for read in tables) and is_change_log(sheet.offered):
         whole = replace(whole, texts=())
-    return ReadSheet(whole, tuple(tables), quoted=quoted)
+    return ReadSheet(whole, tuple(tables), quoted=sheet.quoted, last_row=max(sheet.offered.order, default=None))
 
 
 def _read_table(table: Table, texts: Sequence[Words]) -> ReadTable:
@@ -232,9 +209,8 @@ def _read_tables(
     if not why:
         found.drafts.extend(prose_drafts(sheet))
     if len(found.drafts) == before and not sheet.tables:
-        found.passed.append(
-            PassedOver(sheet.name, f"1-{sheet.found.view.order[-1] + 1}" if sheet.found.view.order else "", NO_PRICES)
-        )
+        rows = "" if sheet.last_row is None else f"1-{sheet.last_row + 1}"
+        found.passed.append(PassedOver(sheet.name, rows, NO_PRICES))
 
 
 def _by_row(drafts: Iterable[Draft]) -> Iterator[Draft]:

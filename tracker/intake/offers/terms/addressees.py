@@ -1,9 +1,11 @@
-"""Who is written to, and does not quote: the name behind 'To', and the one beside which its purchasing is addressed."""
+"""Who is written to, and does not quote: the name behind 'To', the one beside which its purchasing is addressed, and
+the one over a request for offers."""
 
 from collections.abc import Sequence
 
 from tracker.intake.tables.table import Words
-from tracker.intake.values.firms.company import company_name
+from tracker.intake.values.firms.company import company_name, labelled_company
+from tracker.intake.values.firms.firm_papers import asks_for_offers, makes_an_offer
 from tracker.intake.words.lists import phrases
 
 
@@ -16,11 +18,17 @@ class Addressees:
         inquires = self._inquires = any(phrases("requests_for_offers").find(words.text) for words in texts)
         for_attention = (words for words in texts if _calls_attention(words.text, inquires=inquires))
         self._named = [named for words in for_attention if (named := self._beside(words)) is not None]
+        self._heads = _heads_of_requests(texts)
 
     def name(self, words: Words) -> bool:
         """Whether a text that names a firm names one that is written to."""
         behind = any(_addresses(label, words) for label in self._labels)
-        return behind or words in self._named or _is_written_to(words.text) or self._asks(words)
+        written_to = behind or words in self._named or _is_written_to(words.text)
+        return written_to or self.buys(words) or self._asks(words)
+
+    def buys(self, words: Words) -> bool:
+        """Whether a text heads a request for offers, or names a firm's purchasing."""
+        return words in self._heads or _is_of_purchasing(words.text)
 
     def _asks(self, words: Words) -> bool:
         """'Issued by: Pellworth Cartons' in a request for quotation, on one line or in two cells."""
@@ -50,6 +58,17 @@ _LONGEST_ADDRESS = 4
 """Lines of an address above the one that calls for attention."""
 
 
+def _heads_of_requests(texts: Sequence[Words]) -> list[Words]:
+    """What sheets begin with that ask for offers and are none themselves: who asks. Whoever answers is called the
+    vendor, says 'Your inquiry', or calls his paper an offer beside it."""
+    heads: list[Words] = []
+    for sheet in dict.fromkeys(words.sheet for words in texts):
+        own = [one for one in texts if one.sheet == sheet]
+        if any(asks_for_offers(one.text) for one in own) and not any(makes_an_offer(one.text) for one in own):
+            heads.append(min(own, key=lambda one: (one.row, one.cell.column)))
+    return [one for one in heads if labelled_company(one.text) is None]
+
+
 def _calls_attention(text: str, *, inquires: bool) -> bool:
     """'z. H. Einkauf', 'Attn: Ms Doe', 'Service achats'. Who asks for offers may write to a vendor's sales desk."""
     if phrases("selling_desks").find(text):
@@ -61,12 +80,16 @@ def _calls_attention(text: str, *, inquires: bool) -> bool:
 
 
 def _is_written_to(text: str) -> bool:
-    """'An Moosbrunner KG', 'Till Granforsa AB', and on one line 'Moosbrunner KG, z. H. Einkauf', ', service achats'."""
+    """'An Moosbrunner KG', 'Till Granforsa AB', and on one line 'Moosbrunner KG, z. H. Einkauf'."""
     led = any(found.start == 0 and _begins_with_a_firm(text[found.end :]) for found in phrases("letters_to").find(text))
-    _, *asides = text.split(",")
-    desk = any(phrases("buying_desks").whole(aside.strip()) is not None for aside in asides)
     behind = (found for found in phrases("attention").find(text) if found.start > 0)
-    return led or desk or any(_is_short(text[found.start :]) for found in behind)
+    return led or any(_is_short(text[found.start :]) for found in behind)
+
+
+def _is_of_purchasing(text: str) -> bool:
+    """'Cartonnerie Lind, service achats'."""
+    _, *asides = text.split(",")
+    return any(phrases("buying_desks").whole(aside.strip()) is not None for aside in asides)
 
 
 def _begins_with_a_firm(text: str) -> bool:

@@ -46,12 +46,14 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
 
 
 def _vendor(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
-    """A firm under 'Vendor'; one under 'Mill' makes the board, and a merchant who names himself sells it."""
+    """A firm under 'Vendor'; one under 'Mill' makes the board, and a merchant who names himself sells it. Beside a
+    vendor the firm under 'Company name' may be whose extract it is."""
     firms = [column for column in columns.of(Role.VENDOR) if column.index in cells]
     named = [column for column in firms if may_call_a_vendor(cells[column.index].text)]
     makers = [column for column in named if phrases("makers").find(column.text)]
     sellers = [column for column in named if column not in makers]
-    terms.vendor = _first_name(cells, sellers) or vendor_over(scope.headings)
+    told = [column for column in sellers if phrases("company_heads").whole(column.text) is None]
+    terms.vendor = _first_name(cells, told or sellers) or vendor_over(scope.headings)
     terms.maker = _first_name(cells, makers)
 
 

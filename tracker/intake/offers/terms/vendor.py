@@ -9,13 +9,14 @@ from tracker.intake.offers.terms.addressees import Addressees
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.values.firms.company import (
     company_name,
-    has_words_of_its_own,
     headed_company,
     labelled_company,
     letterhead_name,
     may_be_a_name,
     name_above_a_contact,
 )
+from tracker.intake.values.firms.own_words import has_words_of_its_own
+from tracker.intake.values.firms.seller_labels import named_or_making, selling_part
 from tracker.intake.values.firms.titled_firms import is_of_a_buyer, titled_company
 from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.words.fold import fold
@@ -24,7 +25,8 @@ from tracker.intake.words.lists import phrases
 
 def vendor_among(texts: Sequence[Words]) -> Said[str] | None:
     """The one vendor that some texts name; a labelled name comes before others; None for none or two."""
-    return _only(_names(texts, labelled_company)) or _only(_names(texts, company_name))
+    labelled = _only(_names(texts, labelled_company)) or _only(_names(texts, selling_part))
+    return labelled or _only(_names(texts, named_or_making))
 
 
 def vendor_over(headings: Sequence[Words]) -> str | None:
@@ -53,7 +55,7 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
         if len(column.heads) > 1 and column.index not in priced | _of_buyers(read.table.columns)
     ]
     first = min(cells, key=lambda cell: (cell.row, cell.column), default=None)
-    if first is None:
+    if first is None or any(words.cell is first and addressees.buys(words) for words in texts):
         return None
     name = company_name(first.text) or letterhead_name(first.text) or _in_small_letters(first.text)
     if name is None and any(_is_contact(words.text) for words in texts if 0 < words.row - first.row <= _CLOSE):

@@ -15,7 +15,7 @@ from tracker.intake.words.fold import fold
 
 
 @dataclass(frozen=True, slots=True)
-class _Explained:
+class Explained:
     """What the codes of a column stand for, what kind of thing that is, and the texts that say so. `counted`: the
     column of quantities that they are the units of."""
 
@@ -45,7 +45,7 @@ def _in_words(table: Table, entries: Sequence[Told], told: set[Words]) -> Table:
     """The table with its codes in words; the texts that explain them are added to `told`."""
     rows, columns = dict(table.view.rows), list(table.columns)
     for place, column in enumerate(table.columns):
-        explained = _explained(table, place, entries)
+        explained = explained_codes(table, place, entries)
         if explained is None:
             continue
         for row, cell in _down(table, column):
@@ -75,7 +75,7 @@ def _headed(column: HeadedColumn, kind: Kind) -> HeadedColumn:
     return replace(column, heads=(*above, head), named=column.called)
 
 
-def _explained(table: Table, place: int, entries: Sequence[Told]) -> _Explained | None:
+def explained_codes(table: Table, place: int, entries: Sequence[Told]) -> Explained | None:
     """What a key says of a column's codes, most of which it names, and all of one kind."""
     column = table.columns[place]
     heads = heads_of(column)
@@ -92,12 +92,12 @@ def _explained(table: Table, place: int, entries: Sequence[Told]) -> _Explained 
     before = table.columns[place - 1] if place else None
     sources = frozenset(one.source for one in own if one.said in key.values() or one.code in doubts)
     if before is not None and counts_orders(before) and all(map(unit_alone, key.values())):
-        return _Explained(key, Kind(None), sources, before.index)
+        return Explained(key, Kind(None), sources, before.index)
     kind = kind_of(column, key_of(own) or doubts)
     if kind is None:
         return None
     key = without_terms_of_the_last(key) if kind.head == UNIT else key
-    return _Explained({code: kind.doubt or said for code, said in key.items()}, kind, sources)
+    return Explained({code: kind.doubt or said for code, said in key.items()}, kind, sources)
 
 
 _EITHER = " ≠ "

@@ -9,6 +9,7 @@ from tracker.intake.values.firms.firm_goods import before_its_works, ends_in_goo
 from tracker.intake.values.firms.firm_papers import behind_a_paper
 from tracker.intake.values.firms.form_fields import before_next_field, behind_asides, first_sentence, without_receipt
 from tracker.intake.values.firms.legal_forms import end_of_form, goes_on_as_a_sentence, written_as_form
+from tracker.intake.values.firms.own_words import ELIDED, has_words_of_its_own, named_beside_its_trade
 from tracker.intake.values.firms.readers import leads_to_a_reader
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.statements import SaysMinimum, statements
@@ -87,6 +88,8 @@ def headed_company(text: str) -> str | None:
         return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd", may_name_board=True) else None
     if not (_ends_in_trade_word(head) or _begins_as_firm(head)) or not _is_name(head) or _OF_A_PAPER.search(head):
         return None
+    if not named_beside_its_trade(head):
+        return None
     first = phrases("company").at(tokens(fold(head)), 0)
     if first is not None and first.value == "desk":
         # 'Vertrieb Karton' signs for a firm.
@@ -115,8 +118,7 @@ def letterhead_name(text: str) -> str | None:
         return None
     if _PARTNERS.fullmatch(head) and all(map(has_words_of_its_own, head.split("&"))):
         return with_goods(text, head)
-    of_trade = [match for match in phrases("company").find(head) if match.value in ("trade", "weak", "first")]
-    return with_goods(text, head) if of_trade and has_words_of_its_own(head) else None
+    return with_goods(text, head) if named_beside_its_trade(head) else None
 
 
 _PARTNERS = re.compile(r"[^\W\d_]{3,} & [^\W\d_]{3,}")
@@ -149,14 +151,6 @@ def _makes(head: str, board: str) -> bool:
         return bool(named) and has_words_of_its_own(before)
     first = phrases("works").at(tokens(fold(head)), 0)
     return first is not None and first.value == "ahead" and has_words_of_its_own(f"{before[first.end :]} {behind}")
-
-
-def has_words_of_its_own(name: str) -> bool:
-    """Words that describe no board and no list, and join no others."""
-    return any(
-        phrases("generic_names").whole(word) is None and phrases("name_particles").whole(word) is None
-        for word in re.findall(r"[^\W\d_]+", _ELIDED.sub("", name))
-    )
 
 
 def may_be_a_name(text: str) -> bool:
@@ -201,12 +195,8 @@ def _begins_as_firm(head: str) -> bool:
     return any(match.value == "first" and match.first == 0 for match in phrases("company").find(head))
 
 
-# The d' and l' of "Cartonneries du Val d'Ormoy" are small words inside a name.
-_ELIDED = re.compile(r"\b[dl]['’](?=[^\W\d_])")
-
-
 def _is_name(name: str, *, may_name_board: bool = False) -> bool:
-    found = re.findall(r"[^\W\d_][\w'’.&-]*", _ELIDED.sub("", name))
+    found = re.findall(r"[^\W\d_][\w'’.&-]*", ELIDED.sub("", name))
     # 'Manufacture de carton Noirétang' goes on in small letters between what it is and what it is called.
     board = find_grade(name)
     named_as_firm = may_name_board or _begins_as_firm(name) or (board is not None and _makes(name, board.words))

@@ -2,8 +2,9 @@
 
 from functools import lru_cache
 
-from tracker.intake.values.firms.company import BREAK, has_words_of_its_own, headed_company, letterhead_name
+from tracker.intake.values.firms.company import BREAK, headed_company, letterhead_name
 from tracker.intake.values.firms.firm_papers import behind_a_paper
+from tracker.intake.values.firms.own_words import has_words_of_its_own
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import without
 

@@ -78,7 +78,7 @@ def _begins(plain: str, mass: Mass) -> bool:
     return led or any(match.start == 0 for match in joined("bracket.from").find(behind))
 
 
-def without_places(text: str) -> str:
+def without_cells(text: str) -> str:
     """A text with blanks for the place behind its terms of delivery: the Norden of 'sold ex warehouse Norden'."""
     return blanked(text, _places(text))
 

@@ -14,7 +14,7 @@ from tracker.intake.values.boards.some_boards import SomeBoards, some_boards
 from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.denials import denied
-from tracker.intake.values.notes.leasts_of_some import LeastsOfSome, leasts_of_some, without_places
+from tracker.intake.values.notes.leasts_of_some import LeastsOfSome, leasts_of_some, without_cells
 from tracker.intake.values.notes.pieces_of_some import Piece, pieces_of, tells_figure
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.told_plainly import BOARDS, Plain, told_plainly
@@ -98,7 +98,7 @@ def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> 
     but = piece.of_all_but
     if but is None and (piece.excepts or (piece.is_exception and not (ahead or before))):
         return _left_unread(piece)
-    text = without_places(", ".join(_own_parts(piece.text, in_turn=any(one.leads for one in ahead))))
+    text = without_cells(", ".join(_own_parts(piece.text, in_turn=any(one.leads for one in ahead))))
     named = some_boards(text)
     plain = text if named is None else named.rest
     of_money = bool(find_currencies(text)) or "%" in text or bool(phrases("price_words").find(plain))

@@ -1,0 +1,40 @@
+"""The firm behind a label that systems give who sells: 'Sales organisation: Ferrowick Mills Inc.', and a maker of board
+behind one for whose system it is: 'Company code: 1200 Ferrowick Board Mills Inc.'."""
+
+import re
+from functools import lru_cache
+
+from tracker.intake.values.firms.company import company_name, headed_company, labelled_company
+from tracker.intake.words.lists import phrases
+
+_ITS_NUMBER = re.compile(r"[A-Z]{0,2}\d{2,}\s+(?=[^\W\d_])")
+
+
+@lru_cache(maxsize=1024)
+def selling_part(text: str) -> str | None:
+    """The firm behind 'Sales organisation:', which no buyer has."""
+    return _named(text, "sales")
+
+
+@lru_cache(maxsize=1024)
+def maker_s_part(text: str) -> str | None:
+    """The firm behind 'Company code:' or 'Mandant:' where it makes paper and board: a buyer's system names the buyer
+    there, who makes cartons."""
+    name = _named(text, "any")
+    return name if name is not None and phrases("paper_makers").find(name) and _has_a_form(name) else None
+
+
+def named_or_making(text: str) -> str | None:
+    """A firm that a text names, or its maker of board behind such a label."""
+    return company_name(text) or maker_s_part(text)
+
+
+def _named(text: str, kind: str) -> str | None:
+    label, colon, rest = text.partition(":")
+    if not colon or labelled_company(text) is not None or phrases("firm_parts").whole(label) != kind:
+        return None
+    return headed_company(_ITS_NUMBER.sub("", rest.strip(), count=1))
+
+
+def _has_a_form(name: str) -> bool:
+    return any(match.value == "legal" for match in phrases("company").find(name))
