@@ -36,6 +36,7 @@ from tracker.intake.tables.rows.old_prices_below import without_old_prices_below
 from tracker.intake.tables.rows.sizes_on_two_rows import with_sizes_on_one_row
 from tracker.intake.tables.rows.terms_below import with_terms_below
 from tracker.intake.tables.rows.two_lines import with_second_lines
+from tracker.intake.tables.rows.units_below import with_units_below
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.tables.view import View, part_of, turned
 from tracker.intake.tables.words import words_of
@@ -112,7 +113,8 @@ def _rows_right_above(view: View, row: int, limit: int) -> list[int]:
 
 
 def _upright_tables(band: View) -> SheetTables:
-    band = with_whole_order_sizes(with_sizes_on_one_row(with_limits_on_one_row(without_old_prices_below(band))))
+    band = with_units_below(without_old_prices_below(band))
+    band = with_whole_order_sizes(with_sizes_on_one_row(with_limits_on_one_row(band)))
     zones = _zones_with_figures(band)
     if not zones:
         return headless_tables(band)
