@@ -220,7 +220,7 @@ def priced_alike(
 ) -> list[Column]:
     """'Ex stock' and 'Rush' beside prices: figures under other words that stay close to a price row by row.
 
-    They may be prices of another making of a board, and must not be left out in silence; nor must those right of a price
+    They may be prices of another making of a board, and must not be left out in silence; nor must those right of one
     that nothing stands over, such as places whose names were not seen to head them.
     """
     bare = _run_on(columns, prices, samples)

@@ -63,8 +63,8 @@ def spreads_values(column: Column) -> bool:
             return False
         measured = lowest.across in ("caliper", "weight") or lowest.number is not None
         if head is not None and head.across == "grade" and in_a_measures_unit(said) and not measured:
-            # 'GC1 (g/m²)' over a column of weights are those of GC1; over a head of '230' or '220 g/m² (360 µm)' it says
-            # what these are.
+            # 'GC1 (g/m²)' over a column of weights says whose they are; over a head of '230' or '220 g/m² (360 µm)' it
+            # says what these are.
             return False
         if lowest.across == "grade" and head is not None and head.named and head.role in MEASURES:
             # A sub-heading 'GC1' right below the head 'g/m²' does not make prices of the weights.

@@ -1,4 +1,4 @@
-"""How old the prices of a table on its side are, told over its columns: 'This year | Last year' over 'Grade | SBS | SBS'.
+"""How old the prices of a table on its side are, told over its columns: 'This year | Last year' over 'Board | SBS'.
 
 Of such a row each text holds for its own columns, and hides none of the others.
 """

@@ -5,9 +5,9 @@ from dataclasses import replace
 from itertools import pairwise
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.headers.heads import head_of
 from tracker.intake.tables.headers.keyed_heads import sizes_in, told_sizes
 from tracker.intake.tables.headers.keys import Keys, Told, explained_two_ways, for_column
-from tracker.intake.tables.headers.heads import head_of
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import ORDER_SIZES, PRICES, Role

@@ -30,7 +30,8 @@ def with_sizes_on_one_row(view: View) -> View:
             joined[lower] = {column: cell for column, cell in view.rows[lower].items() if column not in whole}
     if not joined:
         return view
-    return replace(view, rows={row: cells for row in view.order if (cells := joined.get(row, view.rows[row]))})
+    rows = {row: cells for row in view.order if (cells := joined.get(row, view.rows[row]))}
+    return replace(view, rows=rows, joined_rows=view.joined_rows | (joined.keys() - rows.keys()))
 
 
 def _whole(upper: Cells, lower: Cells) -> Iterator[tuple[int, Cell]]:

@@ -9,7 +9,6 @@ from dataclasses import replace
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import as_formatted, is_figure
-from tracker.intake.tables.rows.rows_joined import Cells
 from tracker.intake.tables.view import View
 from tracker.intake.values.prices.money import PriceText, price_text
 
@@ -27,7 +26,8 @@ def with_units_below(view: View) -> View:
     if len(told) < _FEWEST or len({_kind(cell) for row in told for cell in view.rows[row].values()}) > 1:
         return view
     joined = {row - 1: {**view.rows[row - 1], **dict(_joined(view, row))} for row in told}
-    return replace(view, rows={row: joined.get(row, view.rows[row]) for row in view.order if row not in told})
+    rows = {row: joined.get(row, view.rows[row]) for row in view.order if row not in told}
+    return replace(view, rows=rows, joined_rows=view.joined_rows | frozenset(told))
 
 
 def _is_below_prices(view: View, row: int) -> bool:

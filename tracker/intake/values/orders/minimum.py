@@ -105,8 +105,8 @@ def _told_in(clause: str, before: tuple[Told, ...] = ()) -> tuple[Told, ...]:
 
 
 def _with_unit_behind(clause: str) -> str:
-    """'Minimum order (lb): 5,000' -> 'Minimum order: 5,000 lb', as a form has the unit with the label, and 'Min lb 5000'
-    likewise; 'Minimum charge (lb)' and 'Minimum stock (lb)' are none of orders, and what 'Minimum order (1,000 lb): 5'
+    """'Minimum order (lb): 5,000' -> 'Minimum order: 5,000 lb', as a form has the unit with the label, and so 'Min lb
+    5000'; 'Minimum charge (lb)' and 'Minimum stock (lb)' are none of orders, and what 'Minimum order (1,000 lb): 5'
     counts is not read."""
     said = _LABELLED.fullmatch(clause) or _UNIT_BEFORE.fullmatch(clause)
     if said is None:
