@@ -50,5 +50,7 @@ def test_one_board_at_several_sizes_has_them_in_its_rows():
 
 
 def test_sizes_that_do_not_run_on_are_the_boards():
-    found = _found(("Order size", "Lead time"), ("from 1 t", "2 weeks"), ("from 1 t", "3 weeks"), ("from 3 t", "5 weeks"))
+    found = _found(
+        ("Order size", "Lead time"), ("from 1 t", "2 weeks"), ("from 1 t", "3 weeks"), ("from 3 t", "5 weeks")
+    )
     assert [one.from_kg for one in found] == [1000, 1000, 3000]

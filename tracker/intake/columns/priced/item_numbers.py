@@ -9,15 +9,17 @@ from tracker.intake.tables.figures import sure_figure
 from tracker.intake.values.heads.roles import MEASURES, Role
 
 _BOARDS = frozenset({Role.GRADE, Role.PRODUCT, *MEASURES})
+_ITEMS = (Role.ITEM, Role.PRODUCT)
 _PLAINLY = 0.95
 
 
 def are_item_numbers(column: Column, columns: Sequence[Column], cells: Sequence[Cell]) -> bool:
-    """Whole numbers that go up from row to row under a plain word for items, left of all that tells of the boards."""
-    plainly = any(head.strength(Role.ITEM) >= _PLAINLY for head in column.said)
-    if column.role is not Role.ITEM or not plainly or any(map(str.isdecimal, column.text)):
+    """Whole numbers that go up from row to row under a plain word for items, 'Item' or 'Artikel', left of all else that
+    tells of the boards."""
+    plainly = any(head.strength(role) >= _PLAINLY for head in column.said for role in _ITEMS if role is column.role)
+    if not plainly or any(map(str.isdecimal, column.text)):
         return False
-    boards = [other.index for other in columns if other.role in _BOARDS]
+    boards = [other.index for other in columns if other is not column and other.role in _BOARDS]
     figures = [figure for cell in cells if (figure := sure_figure(cell)) is not None]
     rising = len(figures) == len(cells) and all(one < other for one, other in pairwise(figures))
     return bool(boards) and column.index < min(boards) and rising and all(one == int(one) for one in figures)
