@@ -8,8 +8,10 @@ from tests.intake.sheets import lines
 @pytest.mark.parametrize(
     ("unit", "without", "with_freight", "forms"),
     [
-        ("USD/ST", "FOB mill", "Delivered", ("Rolls", "Sheets")), ("EUR/t", "ab Werk", "frei Haus", ("Rollen", "Bogen")),
-        ("€/t", "départ usine", "franco", ("Bobines", "Feuilles")), ("€/t", "ex fábrica", "entregado", ("Bobinas", "Hojas")),
+        ("USD/ST", "FOB mill", "Delivered", ("Rolls", "Sheets")),
+        ("EUR/t", "ab Werk", "frei Haus", ("Rollen", "Bogen")),
+        ("€/t", "départ usine", "franco", ("Bobines", "Feuilles")),
+        ("€/t", "ex fábrica", "entregado", ("Bobinas", "Hojas")),
         ("SEK/t", "fritt fabrik", "fritt levererat", ("Rullar", "Ark")),
     ],
 )  # fmt: skip

@@ -119,7 +119,8 @@ def test_the_sizes_of_two_prices_are_not_one():
 )  # fmt: skip
 def test_the_size_of_the_next_board_is_no_end_of_this_one(begins, ends, unit, withheld):
     rows = [["Price list in g/m² and µm"], ["Board", "µm", "g/m²", "Order size", unit],
-            ["GC1", 405, 250, begins, 1300], ["GD2", None, None, ends, withheld], ["GT2", 405, 300, begins, 900]]  # fmt: skip
+            ["GC1", 405, 250, begins, 1300], ["GD2", None, None, ends, withheld],
+            ["GT2", 405, 300, begins, 900]]  # fmt: skip
     first = next(iter(lines(rows).values()))
     assert (str(first.state), first.offer.from_kg, first.offer.below_kg) == ("accepted", 3000, None)
 
@@ -137,7 +138,8 @@ def test_sizes_that_only_touch_are_two(above, below, start):
 @pytest.mark.parametrize(
     ("head", "pieces"),
     [
-        ("Order size", [("3 t –", "9.999 t"), ("10 t", "+")]), ("Order size, kg", [("3,000 -", "9,999"), ("10,000 +", "")]),
+        ("Order size", [("3 t –", "9.999 t"), ("10 t", "+")]),
+        ("Order size, kg", [("3,000 -", "9,999"), ("10,000 +", "")]),
         ("Menge", [("3 t -", "9,999 t"), ("10 t +", "")]),
     ],
 )  # fmt: skip

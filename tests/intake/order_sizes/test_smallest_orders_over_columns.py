@@ -1,4 +1,4 @@
-"""Smallest orders of each price column, told in a row above or below the prices, and under a head in their own words."""
+"""Smallest orders of each price column, told in a row above or below the prices, or under a head in many words."""
 
 import pytest
 

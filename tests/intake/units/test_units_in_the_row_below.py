@@ -16,7 +16,8 @@ def _below(head, *priced):
     ("head", "units", "bases"),
     [
         ("Price USD", ("per cwt", "per ST"), ["cwt", "short_ton"]), ("Preis EUR", ("je kg", "je t"), ["kg", "tonne"]),
-        ("Prix EUR", ("par kg", "par tonne"), ["kg", "tonne"]), ("Precio EUR", ("por kg", "por tonelada"), ["kg", "tonne"]),
+        ("Prix EUR", ("par kg", "par tonne"), ["kg", "tonne"]),
+        ("Precio EUR", ("por kg", "por tonelada"), ["kg", "tonne"]),
         ("Pris SEK", ("per kg", "SEK/t"), ["kg", "tonne"]),
     ],
 )  # fmt: skip

@@ -16,8 +16,8 @@ _PLAINLY = 0.95
 def are_item_numbers(column: Column, columns: Sequence[Column], cells: Sequence[Cell]) -> bool:
     """Whole numbers that go up from row to row under a plain word for items, 'Item' or 'Artikel', left of all else that
     tells of the boards."""
-    plainly = any(head.strength(role) >= _PLAINLY for head in column.said for role in _ITEMS if role is column.role)
-    if not plainly or any(map(str.isdecimal, column.text)):
+    plainly = any(head.strength(role) >= _PLAINLY for head in column.said for role in _ITEMS)
+    if column.role not in (*_ITEMS, None) or not plainly or any(map(str.isdecimal, column.text)):
         return False
     boards = [other.index for other in columns if other is not column and other.role in _BOARDS]
     figures = [figure for cell in cells if (figure := sure_figure(cell)) is not None]
