@@ -167,3 +167,11 @@ def test_a_note_on_one_board_in_stock_says_nothing_of_the_others():
         ["GD2 – in stock"],
     ]
     assert [line.offer.lead_days for line in lines(rows).values()] == [None, (0, 0)]
+
+
+@pytest.mark.parametrize(
+    "label", ["in stock, tons", "In stock (tons)", "Bestand (t)", "en stock, t", "en existencias, t", "i lager, ton"]
+)
+def test_how_much_of_each_is_in_stock_says_nothing_of_time(label):
+    rows = [["EUR/t"], ["g/m²", None, 230, 250, 300], [None, label, 30, 0, 20], ["GC1", None, 1250, 1240, 1230]]
+    assert [line.offer.lead_days for line in lines(rows).values()] == [None] * 3

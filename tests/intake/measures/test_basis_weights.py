@@ -180,3 +180,10 @@ def test_pounds_that_are_no_boards_weight_on_either_area_are_asked_about():
     rows = [["Board", "pt", "Basis wt (lb)", "US$/ST"], ["CRB C1S", 18, 350, 880], ["CRB C1S", 20, 79, 870]]
     found = lines(rows)
     assert [str(line.state) for line in found.values()] == ["question", "accepted"]
+
+
+@pytest.mark.parametrize("head", ["Basis lb", "Basis lbs", "Basis lb (1)"])
+def test_basis_over_pounds_is_a_weight(head):
+    rows = [["Grade", "Caliper (pt)", head, "USD/ST"], ["SBS", 18, 74, 1200], ["CUK", 20, 80, 900],
+            ["(1) per 1,000 sq ft"]]  # fmt: skip
+    assert [round(line.offer.grammage_gsm) for line in lines(rows).values()] == [361, 391]

@@ -53,3 +53,14 @@ def test_figures_that_only_the_head_of_another_column_calls_prices_are_asked_abo
     heads = [["Prix €/tonne", None, None, "Départ usine", "Franco"], ["Sorte", "g/m²", head, "Lyon", "Lyon", "Lille"]]
     found = lines([*heads, *_FREIGHTS])
     assert {str(found[cell].state) if cell in found else None for cell in ("C3", "C4", "C5")} == {state}
+
+
+@pytest.mark.parametrize("head", ["Item", "Item No.", "Pos.", "Artikel", "Référence", "Artículo", "Artikelnr"])
+def test_numbers_of_items_as_high_as_prices_are_none(head):
+    rows = [[head, "Board", "g/m²", "EUR/t"], [1003, "GC1", 300, 1200], [1004, "GD2", 350, 1003]]
+    assert list(lines(rows)) == ["D2", "D3"]
+
+
+def test_figures_that_do_not_number_rows_are_asked_about():
+    rows = [["Item", "Board", "g/m²", "EUR/t"], [1203, "GC1", 300, 1200], [904, "GD2", 350, 903]]
+    assert {str(line.state) for line in lines(rows).values()} == {"accepted", "question"}

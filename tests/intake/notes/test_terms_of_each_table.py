@@ -56,3 +56,20 @@ def test_so_do_a_smallest_order_and_a_last_day():
     first, second = _both("Prices valid until December 31, 2026. Table B until March 31, 2027.")
     assert (first.offer.valid_until, second.offer.valid_until) == (date(2026, 12, 31), None)
     assert "validity-unread" in codes(second)
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Table B is valid until December 31, 2026.", "The second table is valid until December 31, 2026.",
+        "Tabelle B gilt bis 31.12.2026.", "Le tableau B est valable jusqu'au 31/12/2026.",
+        "La tabla B es válida hasta el 31/12/2026.", "Tabell B gäller till 31.12.2026.",
+    ],
+)  # fmt: skip
+def test_until_when_a_table_holds(note):
+    first, second = _both(note)
+    assert (first.offer.valid_until, second.offer.valid_until) == (None, date(2026, 12, 31))
+
+
+def test_until_when_a_certificate_in_a_table_holds_is_nobodys():
+    assert {line.offer.valid_until for line in _both("The certificate in table B is valid until 2026-12-31.")} == {None}

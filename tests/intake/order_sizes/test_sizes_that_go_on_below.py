@@ -107,3 +107,47 @@ def test_the_sizes_of_two_prices_are_not_one():
     rows = [["Material", "µm", "g/m²", "Volumen", "€/t"], ["GC2", "340", "215", "más de 20 t", "1130"],
             ["GC2", "410", "235", "hasta 3 t", "1225"], ["GC2", "410", "235", "más de 3 t", "1190"]]  # fmt: skip
     assert _limits(lines(rows)) == [(20000, None), (None, 3000), (3000, None)]
+
+
+@pytest.mark.parametrize("withheld", ["call", None])
+@pytest.mark.parametrize(
+    ("begins", "ends", "unit"),
+    [
+        ("from 3 t", "up to 10 t", "€/t"), ("ab 3 t", "bis 10 t", "€/t"), ("de 3 t", "jusqu'à 10 t", "€/t"),
+        ("desde 3 t", "hasta 10 t", "€/t"), ("från 3 ton", "till 10 ton", "SEK/t"),
+    ],
+)  # fmt: skip
+def test_the_size_of_the_next_board_is_no_end_of_this_one(begins, ends, unit, withheld):
+    rows = [["Price list in g/m² and µm"], ["Board", "µm", "g/m²", "Order size", unit],
+            ["GC1", 405, 250, begins, 1300], ["GD2", None, None, ends, withheld],
+            ["GT2", 405, 300, begins, 900]]  # fmt: skip
+    first = next(iter(lines(rows).values()))
+    assert (str(first.state), first.offer.from_kg, first.offer.below_kg) == ("accepted", 3000, None)
+
+
+@pytest.mark.parametrize(
+    ("above", "below", "start"),
+    [("ab 10 t", "bis 10 t", 10000), ("from 10 t", "less than 10 t", 10000), ("over 3 t", "under 3 t", 3000),
+     ("de 10 t", "jusqu'à 10 t", 10000), ("från 10 ton", "under 10 ton", 10000)],
+)  # fmt: skip
+def test_sizes_that_only_touch_are_two(above, below, start):
+    found = _in_rows("Price list in g/m² and µm", (above, below))
+    assert _limits(found)[0] == (start, None)
+
+
+@pytest.mark.parametrize(
+    ("head", "pieces"),
+    [
+        ("Order size", [("3 t –", "9.999 t"), ("10 t", "+")]),
+        ("Order size, kg", [("3,000 -", "9,999"), ("10,000 +", "")]),
+        ("Menge", [("3 t -", "9,999 t"), ("10 t +", "")]),
+    ],
+)  # fmt: skip
+def test_a_dash_leads_to_the_limit_in_the_next_row(head, pieces):
+    found = _in_rows("Price list in g/m² and µm", *pieces, head=head, boards=[("GC1", 405, 250)])
+    assert [(start, end and round(end)) for start, end in _limits(found)] == [(3000, 10000), (10000, None)]
+
+
+def test_a_dash_before_another_row_leaves_the_size_open():
+    found = _in_rows("Price list in g/m² and µm", ("10 t –", None), boards=[("GC1", 405, 250)])
+    assert _limits(found) == [(10000, None)]

@@ -53,3 +53,13 @@ def test_figures_without_a_unit_each_are_asked_about(key):
 )
 def test_what_a_list_is_called_is_no_firm(title):
     assert company_name(title) is None
+
+
+def test_their_units_tell_which_ton_the_prices_are_per():
+    rows = [["Sorte", "Ausführung", "€/t"], [None, "g/m² / µm"], ["GC1", "250 / 400", 1200], ["GD2", "350 / 430", 900]]
+    assert [(str(line.state), str(line.offer.basis)) for line in lines(rows).values()] == [("accepted", "tonne")] * 2
+
+
+def test_one_board_is_enough_where_no_other_stands_below_the_key():
+    rows = [["Sorte", "Ausführung", "€/t"], [None, "g/m² / µm / Format in cm"], ["GC1", "250 / 400 / 72 x 102", 1200]]
+    assert _told(lines(rows)) == [(250, 400, (720, 1020))]

@@ -18,6 +18,7 @@ from tracker.intake.tables.headers.zones import (
     whole_heads,
     zone_at,
 )
+from tracker.intake.tables.lying.ages_over import ages_over, with_ages
 from tracker.intake.tables.lying.label_pairs import Pair, pairs_beside, with_pairs
 from tracker.intake.tables.lying.label_units import with_label_units
 from tracker.intake.tables.lying.long_forms import said_beside_all
@@ -37,6 +38,7 @@ from tracker.intake.tables.rows.old_prices_below import without_old_prices_below
 from tracker.intake.tables.rows.sizes_on_two_rows import with_sizes_on_one_row
 from tracker.intake.tables.rows.terms_below import with_terms_below
 from tracker.intake.tables.rows.two_lines import with_second_lines
+from tracker.intake.tables.rows.units_below import with_units_below
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
 from tracker.intake.tables.view import View, part_of, turned, without_cells
 from tracker.intake.tables.words import words_of
@@ -70,7 +72,11 @@ def _lying_tables(view: View) -> tuple[list[Table], View]:
         table = _lying_table(view, run, pairs)
         if table is None:
             continue
-        table.titles = tuple(words_of(view, _rows_right_above(view, run.rows[0], above)))
+        ages = ages_over(view, run)
+        if ages:
+            with_ages(table, ages)
+            taken.update((run.rows[0] - 1, column) for column in view.rows[run.rows[0] - 1])
+        table.titles = tuple(words_of(view, _rows_right_above(view, run.rows[0] - bool(ages), above)))
         tables.append(table)
         taken.update((row, column) for row in run.rows for column in range(run.column, run.right + 1))
         taken.update(place for pair in pairs for place in pair.places)
@@ -101,7 +107,8 @@ def _rows_right_above(view: View, row: int, limit: int) -> list[int]:
 
 
 def _upright_tables(band: View) -> SheetTables:
-    band = with_whole_order_sizes(with_sizes_on_one_row(with_limits_on_one_row(without_old_prices_below(band))))
+    band = with_units_below(without_old_prices_below(band))
+    band = with_whole_order_sizes(with_sizes_on_one_row(with_limits_on_one_row(band)))
     zones = _zones_with_figures(band)
     if not zones:
         return headless_tables(band)

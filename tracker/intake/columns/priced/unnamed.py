@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.priced.in_force import SEVERAL_TIMES
+from tracker.intake.columns.priced.item_numbers import are_item_numbers
 from tracker.intake.columns.roles.headed_figures import heads_delivered, mostly_priced, names_a_charge
 from tracker.intake.columns.sizes.forms import form_alone
 from tracker.intake.grid import Cell
@@ -36,8 +37,7 @@ _OF_A_SIZE = 5
 """How many times the least of several prices to places or sizes the dearest may be. Common practice, no source."""
 
 
-_FEWEST_ROWS = 2
-_NEAR, _MOVES_WITH = Decimal("1.5"), Decimal("1.2")
+_FEWEST_ROWS, _NEAR, _MOVES_WITH = 2, Decimal("1.5"), Decimal("1.2")
 """How far another making's price lies from the usual one, and how little that varies; common practice, no source."""
 
 
@@ -220,15 +220,15 @@ def priced_alike(
 ) -> list[Column]:
     """'Ex stock' and 'Rush' beside prices: figures under other words that stay close to a price row by row.
 
-    They may be prices of another making of the same board, and must not be left out in silence; nor must those right
-    of a price that nothing stands over, such as places whose names were not seen to head them.
+    They may be prices of another making of a board, and must not be left out in silence; nor must those right of one
+    that nothing stands over, such as places whose names were not seen to head them.
     """
     bare = _run_on(columns, prices, samples)
     return [
         column
         for column in columns
         if column not in prices and _may_be_priced(column) and (column.heads or column.index in bare)
-        and not is_period(column.text)
+        and not is_period(column.text) and not are_item_numbers(column, columns, samples[column.index])
         and any(
             close_by_row(samples[column.index], samples[price.index], _fewest_rows(column, samples[price.index]))
             for price in prices

@@ -23,6 +23,7 @@ from tracker.intake.tables.headers.heads import PRICE_ROLES, is_bare_number
 from tracker.intake.values.heads.header import Header, without_unit
 from tracker.intake.values.heads.roles import MEASURES, ON_TOP, Role
 from tracker.intake.values.orders.loads import LOADS
+from tracker.intake.values.orders.small_orders import adds_for_some_orders
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 
@@ -76,9 +77,10 @@ def beside_charges(column: Column, columns: list[Column], cells: Sequence[Cell])
 
 def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
     """'Skid wrap $/cwt' over 0.85 beside 'Board $/cwt' over 65: money per the same, and too little for board."""
+    adds = adds_for_some_orders(column.text)
     called = any(by_words(head) and head.role not in MEASURED for head in column.said)
     if column.role is not Role.PRICE or not column.currencies or called:
-        return column
+        return _added_for_some(column, columns, samples) if adds else column
     words = " ".join(map(without_unit, column.said))
     if not any(map(str.isalpha, words)) or spreads_values(column) or _tells_prices_apart(words):
         return column
@@ -92,6 +94,17 @@ def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping
         alike = {one.words for one in column.currencies} == {one.words for one in other.currencies}
         if rows and alike and units == {basis.bases for basis in other.bases} and _small(own, prices, rows):
             return replace(column, role=role, sure=False)
+    return column
+
+
+def _added_for_some(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
+    """'Under 10,000 lb add' over 60 beside 'USD/ST' over 1200, which has no unit of its own."""
+    own = figures_by_row(samples[column.index])
+    for other in columns if column.role in (None, Role.PRICE) else ():
+        prices = figures_by_row(samples[other.index]) if other is not column and other.role in PRICE_ROLES else {}
+        rows = own.keys() & prices.keys()
+        if rows and _small(own, prices, rows):
+            return replace(column, role=Role.CHARGE, sure=True)
     return column
 
 

@@ -16,6 +16,7 @@ from tracker.intake.values.firms.company import may_call_a_vendor
 from tracker.intake.values.freight.delivery import terms_under
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.orders.brackets import bracket_text
+from tracker.intake.values.orders.minimum import begins_at
 from tracker.intake.values.prices.basis import basis_text
 from tracker.intake.values.prices.currency import currency_text
 from tracker.intake.values.prices.money import price_text, price_unit
@@ -115,6 +116,11 @@ def _mass(cell: Cell, column: Column) -> bool:
     return mass_of(cell, column.mass_units) is not None
 
 
+def _least(cell: Cell, column: Column) -> bool:
+    """A weight, alone or behind the words for the least of it: 'min. 5 t', 'from 500 kg'."""
+    return _mass(cell, column) or (isinstance(cell.value, str) and begins_at(cell.text) is not None)
+
+
 def _valid(cell: Cell, _: Column) -> bool:
     if isinstance(cell.value, date):
         return True
@@ -172,7 +178,7 @@ _FITS: dict[Role, _Fit] = {
     Role.BRACKET: _bracket,
     Role.FROM_QUANTITY: _mass,
     Role.BELOW_QUANTITY: _mass,
-    Role.MINIMUM: _mass,
+    Role.MINIMUM: _least,
     Role.VALIDITY: _valid,
     Role.PRODUCT: _words,
     Role.FORM: _words,

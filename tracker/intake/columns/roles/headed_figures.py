@@ -61,9 +61,10 @@ def spreads_values(column: Column) -> bool:
         if head is not None and head.across == "grade" and said.strength(Role.INDEX) >= _NAMES:
             # 'SBS index' is a series of the market and no price of SBS.
             return False
-        measured = lowest.across in ("caliper", "weight")
+        measured = lowest.across in ("caliper", "weight") or lowest.number is not None
         if head is not None and head.across == "grade" and in_a_measures_unit(said) and not measured:
-            # 'GC1 (g/m²)' over 230 and 300 are the weights of GC1; over '220 g/m² (360 µm)' it says what these are.
+            # 'GC1 (g/m²)' over a column of weights says whose they are; over a head of '230' or '220 g/m² (360 µm)' it
+            # says what these are.
             return False
         if lowest.across == "grade" and head is not None and head.named and head.role in MEASURES:
             # A sub-heading 'GC1' right below the head 'g/m²' does not make prices of the weights.

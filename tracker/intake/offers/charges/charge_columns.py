@@ -1,7 +1,6 @@
 """Which of a table's columns of charges come on top of a price: not what it bears, what sheets bear where it is of
 rolls, what small orders bear; and of several that exclude each other it is not known which."""
 
-import re
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
@@ -19,7 +18,7 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.relieved_charges import NoCharge, names_share
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import ON_TOP, Role
-from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.orders.small_orders import of_sized_orders
 from tracker.intake.values.prices.basis import basis_span
 from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.shares import is_share_cut_short
@@ -67,10 +66,10 @@ def charge_columns(
     form = _FormOfPrice(price, offers, cells, draft)
     other = frozenset(column.index for column in charged if form.is_other(column))
     chosen = frozenset(column.index for column in charged if left_to_buyer.get(column.index)) - borne
-    some = frozenset(column.index for column in charged if column.role is Role.CHARGE and _of_some_orders(column.text))
+    some = frozenset(column.index for column in charged if column.role is Role.CHARGE and of_sized_orders(column.text))
     sums = frozenset(column.index for column in charged if column.index in borne and _is_whole(cells, column, draft))
     left = [column for column in charged if column.index not in borne | other | some | chosen]
-    unsure = {column.index for column in left if _of_some_orders(column.text) or _may_be_borne(column, draft)}
+    unsure = {column.index for column in left if of_sized_orders(column.text) or _may_be_borne(column, draft)}
     unsure |= {column.index for column in left if form.may_be_other(column) or _may_be_a_change(column, columns)}
     unsure |= {column.index for column in left if left_to_buyer.get(column.index, False) is None}
     unsure |= {column.index for column in left if _is_cut_short(column)}
@@ -131,15 +130,6 @@ def _in_other_money(column: Column, other: Column) -> bool:
     money, others = ({reading.words for reading in each.currencies} for each in (column, other))
     units, other_units = ({reading.bases for reading in each.bases} for each in (column, other))
     return money != others or units != other_units
-
-
-_SIZED = re.compile(r"[<>≤≥]\s*\d|\d\s*[-–]\s*\d")
-
-
-def _of_some_orders(head: str) -> bool:
-    """'Upcharge < 5 ST', 'Mindermengenzuschlag', 'Freight (if below 20 ST)'."""
-    sized = _SIZED.search(head) is not None and bool(find_masses(head))
-    return sized or any(phrases(section).find(head) for section in ("small_orders", "only_if"))
 
 
 def _exclude_each_other(charged: Sequence[Column]) -> frozenset[int]:

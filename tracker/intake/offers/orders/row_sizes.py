@@ -14,6 +14,7 @@ from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_no_limit
 from tracker.intake.values.orders.counted_orders import counted_in, counted_size
 from tracker.intake.values.orders.masses import Mass
+from tracker.intake.values.orders.minimum import begins_at
 from tracker.intake.words.lists import phrases
 
 NO_UNIT = "figure without a unit"
@@ -89,4 +90,7 @@ def _limit(whole: WholeRow, columns: Columns, role: Role) -> tuple[Cell, Mass | 
     unlimited = role is Role.BELOW_QUANTITY and cell is not None and sure_figure(cell) == 0
     if column is None or cell is None or unlimited or is_no_limit(cell.text.strip()):
         return None
-    return cell, order_weight(cell, column, nought=True)
+    mass = order_weight(cell, column, nought=True)
+    # 'Min. 10,000 lb' below 'Minimum'.
+    worded = role is Role.FROM_QUANTITY and isinstance(cell.value, str)
+    return cell, begins_at(cell.text) if mass is None and worded else mass

@@ -182,7 +182,7 @@ def _count_table(units: Units, read: ReadTable) -> None:
 
 _WITH_UNITS = (
     Role.CALIPER, Role.WEIGHT, Role.PRODUCT, Role.GRADE, Role.BASIS, Role.MINIMUM, Role.BRACKET, Role.SHEET_SIZE,
-    Role.ROLL_WIDTH,
+    Role.ROLL_WIDTH, Role.FORM,
 )  # fmt: skip
 
 

@@ -27,7 +27,8 @@ from tracker.intake.offers.rows.row_labels import (
     says_coating_alone,
     term_of_row,
 )
-from tracker.intake.offers.rows.term_rows import freight_by_column, terms_by_column
+from tracker.intake.offers.rows.term_rows import freight_by_column, terms_alike, terms_by_column
+from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headers.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
 from tracker.intake.values.changes.list_age import Age
@@ -238,7 +239,10 @@ class Rows:
             unit = lead_unit(label.text)
             self.leads = {index: (cell, unit) for index, cell in leads.items()}
             return
-        ways = (freight_by_column, terms_by_column)
+        if role is Role.STOCK and any(map(is_figure, leads.values())):
+            # 'In stock, tons | 30 | 0 | 20': how much of each is there, and of some nothing.
+            return
+        ways = (freight_by_column, terms_by_column, terms_alike)
         pieces = next((told for tells in ways if (told := tells(label, cells, self._offered))), ())
         self._state_terms(row, cells, label, pieces)
 

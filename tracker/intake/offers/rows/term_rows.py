@@ -20,6 +20,13 @@ def terms_by_column(label: Cell, cells: Mapping[int, Cell], offered: Collection[
     return tuple(Piece(f"{label.text.strip()} {text}", frozenset({index})) for index, text in own.items())
 
 
+def terms_alike(label: Cell, cells: Mapping[int, Cell], offered: Collection[int]) -> tuple[Piece, ...]:
+    """What a row of terms says the same of several price columns, once: 'Minimum order | 5 t | 5 t | 5 t'."""
+    said = {index: cells[index].text.strip() for index in sorted(offered) if index in cells}
+    alike = len(said) > 1 and len(set(said.values())) == 1
+    return (Piece(f"{label.text.strip()} {min(said.values())}", frozenset(said)),) if alike else ()
+
+
 def freight_by_column(label: Cell, cells: Mapping[int, Cell], offered: Collection[int]) -> tuple[Piece, ...]:
     """What a row of freight gives each price column in words alone: 'Freight | extra | included', 'Freight included |
     no | yes', and nothing that of a dash; () where it says one thing of all, or an amount."""

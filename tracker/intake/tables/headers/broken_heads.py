@@ -7,8 +7,9 @@ from tracker.intake.tables.rows.rows_joined import Cells, with_rows_joined
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import number_readings
-from tracker.intake.values.orders.brackets import bracket_text, is_open_figure
+from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.values.orders.broken_sizes import breaks_off
+from tracker.intake.values.orders.sizes_in_two_pieces import ends_with_dash, one_size
 
 _FEWEST = 2
 _LONGEST_PIECE = 20
@@ -38,9 +39,9 @@ def _whole(upper: Cells, lower: Cells) -> Iterator[tuple[int, Cell]]:
         if find_grade(piece.text) is not None:
             # 'GC1' over '< 5 t' heads a group of order sizes.
             continue
-        text = f"{piece.text.strip()} {rest.text.strip()}"
-        size = bracket_text(text) if _may_go_on(piece.text, rest.text) else None
-        if size is not None and not size.alone and not size.not_weight:
+        text = one_size(piece.text, rest.text)
+        size = bracket_text(text) if text is not None else None
+        if text is not None and size is not None and not size.alone and not size.not_weight:
             yield column, rest._replace(value=text, text=text)
 
 
@@ -50,10 +51,4 @@ def _is_figure(text: str) -> bool:
 
 def _leads_to(piece: str, rest: str) -> bool:
     """'10,000 lb to' to 'under 20,000 lb' and '5,000 –' to '19,999 lb'; a bare 63.90 below either is a price."""
-    return (breaks_off(piece) or is_open_figure(piece)) and any(map(str.isalpha, rest))
-
-
-def _may_go_on(piece: str, rest: str) -> bool:
-    """'10,000 lb to' breaks off, and a bare '20,000 lb' may go on with 'and over'."""
-    size = bracket_text(piece)
-    return size is None or breaks_off(piece) or (size.alone and not any(map(str.isdigit, rest)))
+    return (breaks_off(piece) or ends_with_dash(piece)) and any(map(str.isalpha, rest))

@@ -16,6 +16,7 @@ from tracker.intake.tables.view import View
 from tracker.intake.values.boards.caliper import bare_caliper
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import MEASURES, ORDER_SIZES, Role
 from tracker.intake.values.orders.brackets import bracket_text, is_open_figure
@@ -214,18 +215,33 @@ def _axis_below(view: View, row: int) -> bool:
 
 
 def under_axis(view: View, main: int, row: int) -> bool:
-    """Bare numbers spread what one header cell above all of them names: 'Caliper (pt)' over 12 | 14 | 16."""
+    """Bare numbers spread what one header cell above all of them names: 'Caliper (pt)' over 12 | 14 | 16. So does one
+    over each group of them, as 'GC1 (g/m²) | GD2 (g/m²)'."""
     cells = view.rows[row]
-    over = {_covering(view, main, column) for column in cells}
-    if len(over) != 1 or len(cells) < 2:
+    over: dict[Cell | None, list[Cell]] = {}
+    for column, cell in cells.items():
+        over.setdefault(_covering(view, main, column), []).append(cell)
+    if len(cells) < 2 or not all(word is not None and _ascend(group) for word, group in over.items()):
         return False
-    (word,) = over
-    numbers = [
-        head.number for cell in cells.values() if (head := head_of(cell)) is not None and head.number is not None
-    ]
-    said = {reading.role for reading in header_roles(word.text)} if word is not None else set()
-    spread = bool(said & _SPREAD) or (word is not None and bool(counts_orders(word.text)))
-    return spread and all(a < b for a, b in pairwise(numbers))
+    # Each number under a head of its own is a row of figures.
+    labelled = min(cells) > min((*view.rows[main], *view.rows.get(row + 1, ())))
+    several = 1 < len(over) < len(cells) and labelled
+    return all(_spreads(word, named=several) for word in over if word is not None) and (several or len(over) == 1)
+
+
+def _ascend(cells: list[Cell]) -> bool:
+    numbers = [head.number for cell in cells if (head := head_of(cell)) is not None and head.number is not None]
+    return all(a < b for a, b in pairwise(numbers))
+
+
+def _spreads(word: Cell, *, named: bool) -> bool:
+    """Whether a head names what figures below it spread; `named`: with the name of a board, and by a unit alone."""
+    if named:
+        head, said = head_of(word), header(word.text)
+        measured = said.caliper_unit is not None or len(said.weight_units) == 1
+        return head is not None and head.across == "grade" and measured and said.currency is None
+    said_by_words = {reading.role for reading in header_roles(word.text)}
+    return bool(said_by_words & _SPREAD) or bool(counts_orders(word.text))
 
 
 def _covering(view: View, row: int, column: int) -> Cell | None:

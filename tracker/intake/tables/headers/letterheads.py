@@ -1,5 +1,6 @@
 """Lines of the letterhead above a header, and fields of a letter: they look like heads, and head no column."""
 
+from collections import Counter
 from collections.abc import Sequence
 
 from tracker.intake.grid import Cell
@@ -65,7 +66,10 @@ def _followed_by_terms(view: View, row: int) -> bool:
     """'Board Materials | | ex works Cork | 5 days': terms of the list, none of them over a price."""
     (_, first), *others = sorted(view.rows[row].items())
     below = view.rows.get(row + 1, {})
-    priced = [column for column, _ in others if (head := _head_below(below, column)) is None or head.price]
+    heads = [_head_below(below, column) for column, _ in others]
+    # 'USD/ST | FOB mill | | Delivered' over 'Rolls | Sheets | Rolls | Sheets' heads the prices of each.
+    spread = Counter(head.across for cell in below.values() if (head := head_of(cell)) is not None)
+    priced = any(head is None or head.price or (head.across and spread[head.across] > 1) for head in heads)
     return not priced and not _heads_plainly(first.text) and all(_is_term(cell.text) for _, cell in others)
 
 

@@ -9,11 +9,24 @@ from tracker.intake.tables.headers.heads import head_of
 from tracker.intake.tables.headers.zones import Zone
 from tracker.intake.tables.view import View
 from tracker.intake.values.heads.roles import MEASURES, Role
+from tracker.intake.values.orders.masses import mass_text
 
 
 def belongs_to(band: View, row: int, zone: Zone) -> bool:
     """Whether a row is one of the table under this header, though its words could head another."""
-    return _parts_its_rows(band, row, zone) or _is_one_of_its_rows(band, row, zone)
+    return _parts_its_rows(band, row, zone) or _is_one_of_its_rows(band, row, zone) or _tells_leasts(band, row, zone)
+
+
+def _tells_leasts(band: View, row: int, zone: Zone) -> bool:
+    """'Minimum order | 5,000 lb | 5,000 lb | 10,000 lb' right below 'pt | 16 | 18 | 20': how little of each is sold,
+    and no order sizes that head the prices below."""
+    if row != zone.bottom + 1 or not zone.across:
+        return False
+    (at, label), *values = sorted(band.rows[row].items())
+    columns = {column.index for column in zone.columns if column.heads and column.index > at}
+    head = head_of(label)
+    named = head is not None and head.named and head.role is Role.MINIMUM
+    return named and len(values) > 1 and all(index in columns and mass_text(cell.text) for index, cell in values)
 
 
 def _is_one_of_its_rows(band: View, row: int, zone: Zone) -> bool:

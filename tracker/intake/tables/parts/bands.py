@@ -8,6 +8,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.headerless.headless import describes_board, says_price
 from tracker.intake.tables.headers.header_rows import is_header_row
 from tracker.intake.tables.headers.heads import PRICE_ROLES, Head, head_of
+from tracker.intake.tables.parts.lists_beside import lists_terms_apart
 from tracker.intake.tables.parts.rates import lists_rates, lists_zones
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.values.boards.grade import find_grade
@@ -38,9 +39,10 @@ def bands_of(view: View) -> Bands:
     if len(stretches) < 2 or len(stretches) > _MOST_STRETCHES:
         return Bands((view,))
     parts = [part_of(view, view.order, stretch) for stretch in stretches]
-    beside = [part for part in parts if _only_words(part, view)]
+    lists = [part for part in parts if lists_terms_apart(part, view)]
+    beside = [part for part in parts if part not in lists and _only_words(part, view)]
     figured = [part for part in parts if part not in beside]
-    rates = [part for part in figured if lists_rates(part) or lists_zones(part, view)]
+    rates = [part for part in figured if part in lists or lists_rates(part) or lists_zones(part, view)]
     if rates and len(rates) < len(figured):
         rest = bands_of(_without(view, rates))
         return Bands((*rest.parts, *rates), rest.beside)

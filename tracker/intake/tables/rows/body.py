@@ -69,7 +69,8 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
         heading = [other for other in pending if other not in (*notes, *closing)]
         headings = Headings(tuple(words_of(view, heading)), headings) if heading else headings
         pending = []
-        body.rows.append(BodyRow(row, headings, last is not None and row > last + 1))
+        gap = last is not None and any(other not in view.joined_rows for other in range(last + 1, row))
+        body.rows.append(BodyRow(row, headings, gap))
         last = row
     closing = [other for other in pending if lot and is_closing(view.rows[other].values())]
     if closing:

@@ -28,13 +28,13 @@ def with_measures_written_out(view: View, rows: Sequence[int]) -> tuple[View, li
     units = _units(cells[0].text) if len(cells) == 1 else ()
     if not units:
         return view, list(rows)
-    written = {}
-    for row in rows[1:]:
-        cell = view.rows[row].get(cells[0].column)
-        text = _written_out(cell, units) if cell is not None else None
-        if cell is not None and text is not None:
+    written, below = {}, list(view.down(cells[0].column, rows[1:]))
+    for row, cell in below:
+        text = _written_out(cell, units)
+        if text is not None:
             written[row] = {**view.rows[row], cell.column: cell._replace(value=text, text=text)}
-    if len(written) < _FEWEST:
+    # One line is enough where no other stands below the key.
+    if not written or len(written) < min(_FEWEST, len(below)):
         return view, list(rows)
     left = {row: written.get(row, said) for row, said in view.rows.items() if row != key}
     return replace(view, rows=left), [row for row in rows if row != key]

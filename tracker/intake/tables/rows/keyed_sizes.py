@@ -5,6 +5,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.headers.heads import head_of
 from tracker.intake.tables.headers.keyed_heads import sizes_in, told_sizes
 from tracker.intake.tables.headers.keys import Keys, Told, explained_two_ways, for_column
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
@@ -39,7 +40,8 @@ def _in_words(table: Table, told: Sequence[Told]) -> Table:
         for row, cell in cells.items():
             said = key[_code(cell)]
             rows[row] = rows[row] | {column.index: cell._replace(value=said, text=said)}
-        columns[place] = _of_sizes(column) if cells else column
+        least = bool(cells) and _are_least(table, column, [key[_code(cell)] for cell in cells.values()])
+        columns[place] = _headed(column, _MINIMUM) if least else _of_sizes(column) if cells else column
     if columns == list(table.columns) and rows == table.view.rows:
         return table
     return replace(table, columns=tuple(columns), view=replace(table.view, rows=rows))
@@ -86,12 +88,34 @@ def _of_sizes(column: HeadedColumn) -> HeadedColumn:
     roles = header_roles(column.heads[-1].text) if column.heads else ()
     if not roles or roles[0].role not in _HEADED_OTHERWISE:
         return column
+    return _headed(column, _ORDER_SIZE)
+
+
+def _headed(column: HeadedColumn, head: str) -> HeadedColumn:
     *above, lowest = column.heads
-    return replace(column, heads=(*above, lowest._replace(value=_ORDER_SIZE, text=_ORDER_SIZE)))
+    return replace(column, heads=(*above, lowest._replace(value=head, text=head)))
+
+
+def _are_least(table: Table, column: HeadedColumn, said: Sequence[str]) -> bool:
+    """'Minimum 10,000 lb' and 'minimum 20,000 lb' of boards that are each another: how little of each is sold. Of one
+    board they are the sizes that its prices begin at."""
+    if not column.heads or not all(map(_names_a_least, said)):
+        return False
+    boards = [one.index for one in table.columns if one.heads and (head := head_of(one.heads[-1])) and head.board]
+    boards = [index for index in boards if index != column.index]
+    if not boards:
+        return False
+    rows = [table.view.rows[row.index] for row in table.rows]
+    named = {tuple(cells[index].text for index in boards if index in cells) for cells in rows}
+    return len(named) == len(rows) and all(boards[0] in cells for cells in rows)
+
+
+def _names_a_least(said: str) -> bool:
+    return any(reading.role is Role.MINIMUM and reading.strength >= _PLAINLY for reading in header_roles(said))
 
 
 _PLAINLY = 0.8
-_ORDER_SIZE = "Order size"
+_ORDER_SIZE, _MINIMUM = "Order size", "Minimum"
 _HEADED_OTHERWISE = frozenset({Role.REMARKS, Role.DELIVERY_TERMS, *PRICES})
 _MAY_BE_SIZES = frozenset({
     *ORDER_SIZES, Role.MINIMUM, Role.GRADE, Role.ITEM, Role.SHEET_SIZE, Role.PRODUCT, Role.REMARKS, Role.DELIVERY_TERMS,

@@ -183,11 +183,9 @@ _MANY_FIGURES = re.compile(r"\d[\d.,]{2,}")
 
 
 def _ends_in_trade_word(head: str) -> bool:
-    found = tokens(fold(head))
-    return any(
-        match.value in ("trade", "first") and match.after == len(found) and match.first > 0
-        for match in phrases("company").find(head)
-    )
+    end = len(tokens(fold(head)))
+    ends = (match for match in phrases("company").find(head) if match.after == end and match.first > 0)
+    return any(match.value in ("trade", "first") for match in ends)
 
 
 def _begins_as_firm(head: str) -> bool:
@@ -202,7 +200,9 @@ def _is_name(name: str, *, may_name_board: bool = False) -> bool:
     named_as_firm = may_name_board or _begins_as_firm(name) or (board is not None and _makes(name, board.words))
     small = ("name_particles", "generic_names") if named_as_firm else ("name_particles",)
     named = [word for word in found if word[0].isupper() or all(phrases(one).whole(word) is None for one in small)]
-    if len(named) < 2 or not all(word[0].isupper() for word in named) or goes_on_as_a_sentence(name):
+    # 'Mills A and B' are two of them, told apart by letters.
+    lettered = all(len(word) == 1 for word in named[1:])
+    if lettered or not all(word[0].isupper() for word in named) or goes_on_as_a_sentence(name):
         return False
     forbidden = [one for one in phrases("not_company").find(name) if not ends_in_goods(name, one)]
     if named_as_firm:

@@ -93,8 +93,17 @@ def parts_by_table(text: str, names: frozenset[tuple[str, int]] = frozenset()) -
     if not told:
         return ()
     if len(pieces) == 1:
-        return () if told[0].excepted else (TablePart(told[0].tables, text, alone=told[0].tables != NOWHERE),)
+        return () if told[0].excepted else (_alone(told[0], text),)
     return tuple(_parts(pieces))
+
+
+def _alone(piece: _Piece, text: str) -> TablePart:
+    """A text of which all is about some tables; without their name, where nobody can tell that 'Table 2 is valid until
+    30 June' is of prices."""
+    whole, said = ({type(one) for one in statements(each)} for each in (text, piece.said))
+    if piece.tables != NOWHERE and said - whole:
+        return TablePart(piece.tables, piece.said)
+    return TablePart(piece.tables, text, alone=piece.tables != NOWHERE)
 
 
 def _parts(pieces: list[_Piece]) -> Iterator[TablePart]:

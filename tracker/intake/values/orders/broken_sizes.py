@@ -7,6 +7,7 @@ from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.words.lists import phrases
 
 _TO = frozenset({"to", "up_to", "below"})
+_ALONE = frozenset({"up_to", "below"})
 
 
 @lru_cache(maxsize=8192)
@@ -31,9 +32,10 @@ def breaks_off(text: str) -> bool:
 
 
 @lru_cache(maxsize=8192)
-def goes_on(text: str) -> bool:
-    """Whether a text begins with a word or dash that leads from one limit to the next: 'to less than 20,000 lb'."""
+def goes_on(text: str, *, only_to: bool = False) -> bool:
+    """Whether a text begins with a word or dash that leads from one limit to the next: 'to less than 20,000 lb';
+    `only_to`: with one that says 'to' and begins no size of its own, as 'up to 20,000 lb' does."""
     said = text.strip()
     first = next(iter(phrases("bracket").find(said)), None)
-    led = first is not None and first.start == 0 and first.value in _TO
+    led = first is not None and first.start == 0 and first.value in (_TO - _ALONE if only_to else _TO)
     return said[:1] in ("-", "–") or (led and any(map(str.isdigit, said)))

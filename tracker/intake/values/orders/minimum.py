@@ -105,9 +105,10 @@ def _told_in(clause: str, before: tuple[Told, ...] = ()) -> tuple[Told, ...]:
 
 
 def _with_unit_behind(clause: str) -> str:
-    """'Minimum order (lb): 5,000' -> 'Minimum order: 5,000 lb', as a form has the unit with the label; 'Minimum charge
-    (lb)' and 'Minimum stock (lb)' are none of orders, and what 'Minimum order (1,000 lb): 5' counts is not read."""
-    said = _LABELLED.fullmatch(clause)
+    """'Minimum order (lb): 5,000' -> 'Minimum order: 5,000 lb', as a form has the unit with the label, and so 'Min lb
+    5000'; 'Minimum charge (lb)' and 'Minimum stock (lb)' are none of orders, and what 'Minimum order (1,000 lb): 5'
+    counts is not read."""
+    said = _LABELLED.fullmatch(clause) or _UNIT_BEFORE.fullmatch(clause)
     if said is None:
         return clause
     if any(map(str.isdigit, said["unit"])):
@@ -122,6 +123,7 @@ def _with_unit_behind(clause: str) -> str:
 _LABELLED = re.compile(
     r"(?P<label>[^\d:()\[\]]+?)\s*(?:[(\[](?P<unit>[^()\[\]]{1,12})[)\]])\s*:?\s*(?P<figure>\d[\d.,' ]*)\.?"
 )
+_UNIT_BEFORE = re.compile(r"(?P<label>[^\d:()\[\]]+?)\s+(?P<unit>[^\W\d]+\.?)\s*:?\s+(?P<figure>\d[\d.,' ]*)\.?")
 
 
 @lru_cache(maxsize=4096)

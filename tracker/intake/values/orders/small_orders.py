@@ -7,7 +7,7 @@ from functools import lru_cache
 from tracker.intake.values.figures.rates import masses_of_orders
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.notes.clauses import COMMA, clauses
-from tracker.intake.values.orders.masses import Mass
+from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
@@ -68,6 +68,34 @@ def begins_with_small_orders(clause: str) -> bool:
 
 
 _FIRST_WORDS = 1
+
+
+_SIZED = re.compile(r"[<>≤≥]\s*\d|\d\s*[-–]\s*\d")
+
+
+@lru_cache(maxsize=8192)
+def of_sized_orders(head: str) -> bool:
+    """Whether a head of charges names the orders they are for: 'Upcharge < 5 ST', 'Surcharge under 10,000 lb',
+    'Mindermengenzuschlag', 'Freight (if below 20 ST)'; 'Freight (min. 5 t)' is for all that are sold."""
+    if any(phrases(section).find(head) for section in ("small_orders", "only_if")):
+        return True
+    masses = find_masses(head)
+    if not masses or phrases("minimum").find(head):
+        return bool(masses) and _SIZED.search(head) is not None
+    start = head.find(masses[0].words)
+    end = start + len(masses[0].words)
+    bounds = (one for one in phrases("bracket").find(head) if one.value in _BOUNDS)
+    beside = (not (head[one.end : start] if one.end <= start else head[end : one.start]).strip() for one in bounds)
+    return _SIZED.search(head) is not None or any(beside)
+
+
+_BOUNDS = ("below", "up_to", "from", "above")
+
+
+def adds_for_some_orders(head: str) -> bool:
+    """'Under 10,000 lb add', 'Orders under 5 t +': what such orders cost more, and no price of theirs."""
+    added = bool(phrases("additions").find(head)) or head.rstrip().endswith("+")
+    return added and of_sized_orders(head)
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,24 @@
+"""Bare weights and calipers across, under boards whose heads say in which unit: 'GC1 (g/m²)' over '230 | 300'."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+
+@pytest.mark.parametrize(
+    ("corner", "small", "large"),
+    [("Menge", "ab 1 t", "ab 5 t"), ("Order size", "from 1 t", "from 5 t"), ("Quantité", "dès 1 t", "dès 5 t"),
+     ("Cantidad", "desde 1 t", "desde 5 t"), ("Kvantitet", "från 1 t", "från 5 t")],
+)  # fmt: skip
+def test_the_figures_below_each_board_are_its_weights(corner, small, large):
+    rows = [["EUR/t"], [corner, "GC1 (g/m²)", None, "GD2 (g/m²)", None], [None, 230, 300, 300, 350],
+            [small, 1260, 1220, 910, 900], [large, 1230, 1190, 880, 870]]  # fmt: skip
+    found = [line.offer for line in lines(rows).values()]
+    weights = [("FBB", 230), ("FBB", 300), ("CRB", 300), ("CRB", 350)] * 2
+    assert [(one.grade, one.grammage_gsm) for one in found] == weights
+    assert {one.from_kg for one in found} == {1000, 5000}
+
+
+def test_weights_in_columns_of_their_own_are_no_prices():
+    rows = [["EUR/t"], ["µm", "GC1 (g/m²)", "GC2 (g/m²)"], [300, 230, 250], [350, 300, 320]]
+    assert not lines(rows)

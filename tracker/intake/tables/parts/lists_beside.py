@@ -1,0 +1,102 @@
+"""Lists beside the boards that are none of their columns, though they stand in their rows: 'Order size | Surcharge'
+over sizes that run on from row to row, 'Form | Lead time' over each form once.
+
+They say what holds for an order of that size or in that form, whichever board stands in its row.
+"""
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.headers.heads import Head, head_of
+from tracker.intake.tables.view import View
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.heads.roles import ON_TOP, ORDER_SIZES, Role
+from tracker.intake.values.orders.brackets import Bracket, bracket_text
+from tracker.trade.quantities import MassUnit
+
+_FEWEST_BOARDS = 2
+_FEWEST_SIZES = 2
+_FEWEST_KINDS = 3
+"""Of two boards one may well be for rolls and the other for sheets."""
+_LOOKED_AT = 60
+_WIDEST_STEP = 2
+"""From '1-4 t' to '5-9 t' and from '< 500 kg' to '1 t' a list of sizes may leave something out."""
+_KINDS = (Role.FORM, Role.DESTINATION)
+_TERMS = (Role.LEAD_TIME, Role.MINIMUM, Role.VALIDITY, Role.DELIVERY_TERMS, Role.DISCOUNT, *ON_TOP)
+
+
+def lists_terms_apart(part: View, view: View) -> bool:
+    """Whether a stretch of columns is such a list beside boards that are each another."""
+    return any(_heads_list(part, view, row) for row in part.order[:_LOOKED_AT])
+
+
+def _heads_list(part: View, view: View, row: int) -> bool:
+    heads = part.rows[row]
+    if len(heads) < 2 or not _boards_differ(part, view, row):
+        return False
+    first, *others = (head_of(cell) for _, cell in sorted(heads.items()))
+    if first is None or first.board or any(head is None or head.board for head in others):
+        return False
+    if any(head is not None and head.price for head in others):
+        return False
+    below = [part.rows[other] for other in part.order if other > row]
+    entries = [cells[min(heads)] for cells in below if min(heads) in cells and len(cells) > 1]
+    if len(entries) < len(below):
+        return False
+    return _run_on(first, entries) or (_names_terms(first, others) and _are_kinds(entries))
+
+
+def _boards_differ(part: View, view: View, row: int) -> bool:
+    """Heads of boards and prices beside the list's own, over a board in each row, no two of them alike: one board at
+    several sizes has its size in its row."""
+    heads = {at: head for at, cell in view.rows[row].items() if at not in part.rows[row] and (head := head_of(cell))}
+    boards = [at for at, head in heads.items() if head.board]
+    if not boards or not any(head.price for head in heads.values()):
+        return False
+    beside = [view.rows[other] for other in part.order if other > row]
+    # The list may be longer than the boards are many.
+    rows = [cells for cells in beside if cells.keys() & heads.keys()]
+    named = [tuple(cells[at].text if at in cells else "" for at in boards) for cells in rows]
+    return all(one[0] for one in named) and len(set(named)) == len(named) >= _FEWEST_BOARDS
+
+
+def _run_on(head: Head, entries: Sequence[Cell]) -> bool:
+    """'Under 1 t', '1–3 t', '3–5 t', from above or from below; or where figures stand under a head of sizes, each
+    greater than the last."""
+    sizes = [_size(cell, head) for cell in entries]
+    told = [size for size in sizes if size is not None and not size.not_weight]
+    if len(told) < len(entries) or len(told) < _FEWEST_SIZES:
+        return False
+    bare = all(size.alone for size in told)
+    if bare and (head.role not in ORDER_SIZES or len(told) < _FEWEST_KINDS):
+        return False
+    return all(_meet(*pair) for pair in pairwise(told)) or all(_meet(*pair) for pair in pairwise(reversed(told)))
+
+
+def _size(cell: Cell, head: Head) -> Bracket | None:
+    if number_readings(cell.text) and head.role not in ORDER_SIZES:
+        return None
+    return bracket_text(cell.text) or bracket_text(cell.text, (MassUnit.KG,))
+
+
+def _meet(lower: Bracket, upper: Bracket) -> bool:
+    """Whether one size begins where the other ends, or further up where neither tells its end."""
+    begins = upper.start.kg(MassUnit.TONNE) if upper.start is not None else None
+    if begins is None:
+        return False
+    ends = lower.end.kg(MassUnit.TONNE) if lower.end is not None else None
+    if ends is not None:
+        return ends <= begins < ends * _WIDEST_STEP
+    before = lower.start.kg(MassUnit.TONNE) if lower.start is not None else None
+    return before is not None and before < begins
+
+
+def _names_terms(first: Head, others: Sequence[Head | None]) -> bool:
+    return first.named and first.role in _KINDS and all(head is not None and head.role in _TERMS for head in others)
+
+
+def _are_kinds(entries: Sequence[Cell]) -> bool:
+    """Each once; rolls in two rows are those of two boards."""
+    said = {cell.text.strip().casefold() for cell in entries}
+    return len(said) == len(entries) >= _FEWEST_KINDS
