@@ -82,8 +82,7 @@ def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping
     words = " ".join(map(without_unit, column.said))
     if not any(map(str.isalpha, words)) or spreads_values(column) or _tells_prices_apart(words):
         return column
-    # 'Loyalty €/t' and 'Early pay $/cwt' may as well be taken off.
-    role = Role.DISCOUNT if phrases("discount_conditions").find(words) else Role.CHARGE
+    role = _small_figure(words)
     own, units = figures_by_row(samples[column.index]), {basis.bases for basis in column.bases}
     for other in columns:
         prices = figures_by_row(samples[other.index]) if other is not column and other.role in PRICE_ROLES else {}
@@ -92,6 +91,14 @@ def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping
         if rows and alike and units == {basis.bases for basis in other.bases} and _small(own, prices, rows):
             return replace(column, role=role, sure=False)
     return column
+
+
+def _small_figure(words: str) -> Role:
+    """'Announced for January $/ST' is by how much the price will rise; 'Loyalty €/t' and 'Early pay $/cwt' may as well be
+    taken off."""
+    if phrases("rises_to_come").find(words):
+        return Role.CHANGE
+    return Role.DISCOUNT if phrases("discount_conditions").find(words) else Role.CHARGE
 
 
 def _tells_prices_apart(words: str) -> bool:
