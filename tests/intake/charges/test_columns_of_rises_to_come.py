@@ -1,4 +1,4 @@
-"""A column that says by how much prices will rise some day is charged to nobody, and the price announced is none yet."""
+"""By how much prices will rise some day is charged to nobody, and a price announced is none yet."""
 
 import pytest
 
@@ -38,7 +38,11 @@ def test_whether_a_charge_of_a_later_day_is_borne_is_not_known(head):
 
 @pytest.mark.parametrize("head", ["Energiezuschlag €/t", "Palettenumlage €/t"])
 def test_a_charge_that_is_not_announced_is_charged(head):
-    assert [charge.price for line in _lines(head, (40, 40, 30)).values() for charge in line.offer.charges] == [40, 40, 30]
+    assert [charge.price for line in _lines(head, (40, 40, 30)).values() for charge in line.offer.charges] == [
+        40,
+        40,
+        30,
+    ]
 
 
 @pytest.mark.parametrize(

@@ -43,6 +43,7 @@ from tracker.intake.offers.rows.pass_over import (
 )
 from tracker.intake.offers.rows.prose import prose_drafts
 from tracker.intake.offers.rows.recaps import mark_recaps, without_recaps
+from tracker.intake.offers.rows.replaced_lists import replaced_tables_aside
 from tracker.intake.offers.rows.unheaded import unheaded_drafts
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.terms.firms_over_tables import texts_of_all, vendor_of_table
@@ -89,6 +90,7 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
         for one in found_in
     ]
     only_examples_kept(sheets)
+    replaced_tables_aside(sheets)
     facts = facts_of(sheets, answers)
     if facts.list_date is not None:
         for read in (read for sheet in sheets for read in sheet.tables):

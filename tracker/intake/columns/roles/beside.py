@@ -94,8 +94,8 @@ def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping
 
 
 def _small_figure(words: str) -> Role:
-    """'Announced for January $/ST' is by how much the price will rise; 'Loyalty €/t' and 'Early pay $/cwt' may as well be
-    taken off."""
+    """'Announced for January $/ST' is by how much the price will rise; 'Loyalty €/t' and 'Early pay $/cwt' may as well
+    be taken off."""
     if phrases("rises_to_come").find(words):
         return Role.CHANGE
     return Role.DISCOUNT if phrases("discount_conditions").find(words) else Role.CHARGE
