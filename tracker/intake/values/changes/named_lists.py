@@ -95,26 +95,18 @@ def _ends_in_by(before: str) -> bool:
 def _from_a_day(clause: str) -> bool:
     """'List 14 is void from 1 January 2027'."""
     days = find_dates(clause)
-    return any(
-        day.start - said.end <= 1 for said in phrases("since").find(clause) for day in days if day.start >= said.end
-    )
+    starts = [said.end for said in phrases("since").find(clause)]
+    return any(0 <= day.start - start <= 1 for start in starts for day in days)
 
 
 def _unread(clause: str, start: int, end: int, beside: list[tuple[int, int]]) -> str:
     """The words between two places that are neither other lists' names nor days, nor go without saying."""
     days = [(day.start, day.end) for day in find_dates(clause)]
     spans = [(a - start, b - start) for a, b in (*beside, *days) if start <= a and b <= end]
-    return rest_of(
-        clause[start:end],
-        spans,
-        *_LISTS,
-        "copula",
-        "superseded",
-        "superseded_by",
-        "since",
-        "kept_for_records",
-        "stays_there",
-    )
+    return rest_of(clause[start:end], spans, *_LISTS, *_BESIDE)
+
+
+_BESIDE = ("copula", "superseded", "superseded_by", "since", "kept_for_records", "stays_there")
 
 
 def _goes_on(clause: str, start: int) -> int:
