@@ -1,4 +1,4 @@
-"""Tables below a list whose title calls them an example or a history, and those of years that are over, offer nothing."""
+"""Tables below a list that their title calls an example or a history, and those of years gone by, offer nothing."""
 
 import pytest
 

@@ -58,7 +58,7 @@ def may_be_all_example(text: str) -> bool:
 @lru_cache(maxsize=4096)
 def called_an_example(text: str) -> bool:
     """Whether a title says so by itself or set apart: 'How to get to a price per MSF (example, invented figures)', 'For
-    illustration only'. 'Example: 18 pt at $1,190' goes on to tell it, and 'prices, e.g. for cartons' is about others."""
+    illustration only'. 'Example: 18 pt at $1,190' goes on to tell it, and 'prices, e.g. for cartons' is of others."""
     parts = [(match.start(), match.group().strip(" .*")) for match in _PARTS.finditer(text) if match.group().strip()]
     for place, (start, part) in enumerate(parts):
         told = place == 0 and len(parts) > 1
@@ -69,7 +69,7 @@ def called_an_example(text: str) -> bool:
 
 @lru_cache(maxsize=4096)
 def surely_an_example(text: str) -> bool:
-    """Whether a title says so twice: that it is an example, or that its figures are made up, and that it is no offer."""
+    """Whether a title says twice that it is an example, that its figures are made up, or that it is no offer."""
     denied = any(match.value == "denied" for match in phrases("no_offers").find(text))
     made_up = any(match.value == "made_up" for match in phrases("not_quoted").find(text))
     return len(text) <= _LONGEST_TOLD and (called_an_example(text) + denied + made_up) > 1

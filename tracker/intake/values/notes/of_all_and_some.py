@@ -16,7 +16,7 @@ from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.lead import lead_text
 from tracker.intake.words.lists import joined, phrases
-from tracker.intake.words.phrases import tokens_of
+from tracker.intake.words.phrases import tokens_of, without
 
 _STOPS = " :,;.–-()"
 
@@ -26,7 +26,8 @@ def of_all_and_some(text: str) -> tuple[str, ...]:
     both. What 'except' says of some is told by its own words."""
     if phrases("excepted").find(text):
         return leads_excepted(text) or _before_the_exception(text)
-    pieces = list(_with_colons(part for clause in clauses(text) for part in _before_lines(clause)))
+    parted = (_uncontrasted(part) for clause in clauses(text) for part in _before_lines(clause))
+    pieces = list(_with_colons(parted))
     named = [_named(piece) for piece in pieces]
     if len(pieces) < 2 or not any(named):
         return (text,)
@@ -126,7 +127,7 @@ def _before_lines(clause: str) -> Iterator[str]:
     what of the lines named behind it."""
     for match in _BREAK.finditer(clause):
         before, behind = clause[: match.start()], clause[match.end() :]
-        behind = behind.strip(" )") if match.group().endswith("(") else behind
+        behind = _uncontrasted(behind.strip(" )") if match.group().endswith("(") else behind)
         if of_board_behind(before, behind):
             yield before
             yield from _before_lines(behind)
@@ -135,12 +136,22 @@ def _before_lines(clause: str) -> Iterator[str]:
         of_lines = _named(before)
         if found is None or not states(before if of_lines is None else of_lines[1]):
             continue
-        first = found[0] == 0 and states(_BREAK.split(behind[found[1] :])[0])
+        first = not _ahead(behind, found[0]) and states(_BREAK.split(behind[found[1] :])[0])
         if first or (of_lines is None and is_another(before, _ahead(behind, found[0]))):
             yield before
             yield from _before_lines(behind)
             return
     yield clause
+
+
+def _uncontrasted(piece: str) -> str:
+    """'For items 3 and 4 10 t' of 'for items 3 and 4, however, 10 t' and of 'but for …': what sets lines against all
+    that was said says nothing more of them."""
+    if lines_named(piece) is None:
+        return piece
+    but = next((match for match in phrases("but_words").find(piece) if match.first == 0), None)
+    plain = piece if but is None else piece[but.end :]
+    return " ".join(without(plain, phrases("contrasted").find(plain)).replace(" , ", " ").split())
 
 
 def speaks_of_all(piece: str) -> bool:
