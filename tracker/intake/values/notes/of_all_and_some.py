@@ -11,10 +11,12 @@ from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.leads_excepted import leads_excepted
 from tracker.intake.values.notes.lines_counted import lines_named
-from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.notes.lines_meant import lines_meant
+from tracker.intake.values.notes.pieces_of_some import tells_something
+from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.orders.masses import find_masses
-from tracker.intake.values.times.lead import lead_text
+from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import tokens_of, without
 
@@ -31,8 +33,22 @@ def of_all_and_some(text: str) -> tuple[str, ...]:
     named = [_named(piece) for piece in pieces]
     if len(pieces) < 2 or not any(named):
         return (text,)
-    parts = list(_parts(pieces, named))
+    parts = list(_but_for_unread(list(_parts(pieces, named))))
     return tuple(parts) if len(parts) > 1 else (text,)
+
+
+def _but_for_unread(parts: list[str]) -> Iterator[str]:
+    """'Lead time 3 weeks' without items 3 and 4 where 'items 3 and 4 in the usual stock' is not read: they have another
+    time, or weight, than all."""
+    unread = [part[slice(*lines)] for part in parts if (lines := lines_named(part)) is not None and _is_unread(part)]
+    for part in parts:
+        of_all = any(isinstance(one, LeadTime | SaysMinimum) for one in statements(part))
+        excepts = bool(unread) and of_all and lines_named(part) is None
+        yield f"{part} except {', '.join(unread)}" if excepts else part
+
+
+def _is_unread(part: str) -> bool:
+    return tells_something(part) and lines_meant(part, note=True) is None
 
 
 def _before_the_exception(text: str) -> tuple[str, ...]:
@@ -115,8 +131,11 @@ def _named(piece: str) -> tuple[str, str] | None:
 def _ahead(piece: str, lines: int) -> str:
     """What stands before the lines that are named from `lines` on, without the word that leads to them."""
     before = piece[:lines].rstrip()
-    leading = next((one for one in phrases("about_lines").find(before) if one.end == len(before)), None)
-    return before if leading is None else before[: leading.start].rstrip()
+    # 'For the items 3 and 4'.
+    for section in ("articles", "about_lines"):
+        leading = next((one for one in phrases(section).find(before) if one.end == len(before)), None)
+        before = before if leading is None else before[: leading.start].rstrip()
+    return before
 
 
 _BREAK = re.compile(r",\s+|\s\(|\s-\s(?=[^\W\d])")
