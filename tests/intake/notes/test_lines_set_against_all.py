@@ -87,3 +87,45 @@ def test_lines_whose_time_is_not_read_have_not_that_of_all():
     note = "Lieferzeit 3 Wochen; die Positionen 3 und 4 liegen bei uns am Lager bereit."
     assert _told(note, "lead_days") == [(21, 21), (21, 21), None, None]
     assert _told("Lead time: 3 weeks; items 3 and 4 with PE coating.", "lead_days") == [(21, 21)] * 4
+
+
+def _charged(note):
+    return [[int(charge.price) for charge in charges] for charges in _told(note, "charges")]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Energy surcharge 20 EUR/t, but not on items 3 and 4.",
+        "Energiezuschlag 20 EUR/t, jedoch nicht auf Pos. 3 und 4.",
+        "Energitillägg 20 EUR/ton, dock inte på position 3 och 4.",
+    ],
+)
+def test_what_is_denied_of_some_lines_holds_for_the_others(note):
+    assert _charged(note) == [[20], [20], [], []]
+
+
+def test_another_amount_of_some_lines_is_their_own():
+    note = "Energy surcharge 20 EUR/t, but 30 EUR/t for items 3 and 4."
+    assert _charged(note) == [[20], [20], [30], [30]]
+
+
+def test_of_two_last_days_that_are_not_told_apart_none_is_taken():
+    note = "Prices valid until 31 December 2026, items 3 and 4 however until 30 November 2026."
+    assert _told(note, "valid_until") == [None] * 4
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "All items coated one side; items 3 and 4 coated two sides.",
+        "Alle Positionen einseitig gestrichen; Pos. 3 und 4 beidseitig gestrichen.",
+        "Alle Positionen einseitig gestrichen, ausgenommen Pos. 3 und 4: beidseitig gestrichen.",
+    ],
+)
+def test_a_coating_of_all_is_none_where_some_lines_have_another(note):
+    assert set(_told(note, "coated_sides")) == {None}
+
+
+def test_a_coating_of_all_lines_is_theirs():
+    assert _told("All items coated one side.", "coated_sides") == [1] * 4

@@ -18,13 +18,12 @@ def lines_corrected(text: str) -> LinesNamed | None:
     if not phrases("line_numbers").find(text):
         return None
     named = every_line_named(text)
-    return named if named is not None and corrects(_without_article(named.rest)) else None
+    return named if named is not None and corrects(_without_articles(named.rest)) else None
 
 
-def _without_article(said: str) -> str:
-    """The Spanish 'las' before the lines says nothing, and is no Swedish 'läs'."""
-    first, _, rest = said.strip().partition(" ")
-    return rest if first.casefold() in words("articles")["any"] else said
+def _without_articles(said: str) -> str:
+    """The Spanish 'las' says nothing, and is no Swedish 'läs'."""
+    return " ".join(word for word in said.split() if word.casefold() not in words("articles")["any"])
 
 
 def corrects(said: str) -> bool:

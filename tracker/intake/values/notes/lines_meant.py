@@ -36,6 +36,7 @@ from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.orders.small_orders import DearerIfSmall
 from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.lead_remarked import lead_of_some
 from tracker.intake.values.times.lead_unread import LeadUnread
@@ -152,15 +153,30 @@ def _by_number(text: str) -> LinesMeant | None:
             return LinesMeant(of_excepted(others, rest), numbers, of_contract, others=others)
         leading = ending_with(before, "about_lines")
         before = before if leading is None else before[: leading.start]
+        if (spared := _before_a_denial(before)) is not None:
+            return LinesMeant("", numbers, of_contract, others=spared)
         said = "" if _tells_again(before, rest) else f"{before.strip()} {rest.strip(' :,–-')}".strip()
         return LinesMeant(said, numbers, of_contract)
     return None
+
+
+def _before_a_denial(before: str) -> str | None:
+    """What 'energy surcharge 20 EUR/t, but not on items 3 and 4' says of all others; None where nothing is denied of
+    these lines alone."""
+    denial = ending_with(before.rstrip(), "negations")
+    ahead = before[: denial.start].rstrip() if denial is not None else ""
+    for section in ("contrasted", "but_words"):
+        leading = ending_with(ahead, section)
+        ahead = ahead if leading is None else ahead[: leading.start].rstrip()
+    said = ahead.rstrip(" ,;(–-")
+    return said if said and denial is not None and said != before[: denial.start].rstrip() else None
 
 
 def _tells_again(before: str, rest: str) -> bool:
     """'Minimum 5 t, for items 3 and 4 twice that, 10 t': which of the two figures is of these lines is not read."""
     told = statements(before)
     again = bool(find_masses(rest)) and any(isinstance(one, SaysMinimum) for one in told)
+    again = again or (bool(find_dates(rest)) and any(isinstance(one, Validity) for one in told))
     return again or (lead_text(rest) is not None and any(isinstance(one, LeadTime) for one in told))
 
 

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator
 
 from tracker.intake.values.boards.board_behind import is_another, of_board_behind, states
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.leads_excepted import leads_excepted
 from tracker.intake.values.notes.lines_counted import lines_named
@@ -16,6 +17,7 @@ from tracker.intake.values.notes.pieces_of_some import tells_something
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import tokens_of, without
@@ -156,11 +158,18 @@ def _before_lines(clause: str) -> Iterator[str]:
         if found is None or not states(before if of_lines is None else of_lines[1]):
             continue
         first = not _ahead(behind, found[0]) and states(_BREAK.split(behind[found[1] :])[0])
-        if first or (of_lines is None and is_another(before, _ahead(behind, found[0]))):
+        if first or (of_lines is None and _is_another(before, _ahead(behind, found[0]))):
             yield before
             yield from _before_lines(behind)
             return
     yield clause
+
+
+def _is_another(before: str, words: str) -> bool:
+    """As of lead times, the '30 EUR/t' of 'energy surcharge 20 EUR/t, but 30 EUR/t for items 3 and 4'."""
+    amount = find_price_unit(words) is not None and any(map(str.isdigit, words)) and not statements(words)
+    charged = any(isinstance(one, ChargeWords) and one.amounts for one in statements(before))
+    return (amount and charged) or is_another(before, words)
 
 
 def _uncontrasted(piece: str) -> str:
