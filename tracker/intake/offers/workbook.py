@@ -32,6 +32,7 @@ from tracker.intake.offers.prices.across_sheets import ask_across_sheets
 from tracker.intake.offers.prices.claimed import claimed_at
 from tracker.intake.offers.prices.lines_of_bases import joined_down
 from tracker.intake.offers.prices.twins import disagreeing_rows, joined_bases, paired_bases, without_repeats
+from tracker.intake.offers.rows.earlier_years import earlier_years_aside
 from tracker.intake.offers.rows.marked import marked_sheet
 from tracker.intake.offers.rows.not_counted import not_counted
 from tracker.intake.offers.rows.outdated import Doubts, only_examples_kept, outdated_whole
@@ -43,6 +44,7 @@ from tracker.intake.offers.rows.pass_over import (
 )
 from tracker.intake.offers.rows.prose import prose_drafts
 from tracker.intake.offers.rows.recaps import mark_recaps, without_recaps
+from tracker.intake.offers.rows.replaced_lists import replaced_tables_aside
 from tracker.intake.offers.rows.unheaded import unheaded_drafts
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.terms.firms_over_tables import texts_of_all, vendor_of_table
@@ -87,7 +89,9 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
         for view, one in zip(views, found_in, strict=True)
     ]
     only_examples_kept(sheets)
+    replaced_tables_aside(sheets)
     facts = facts_of(sheets, answers)
+    earlier_years_aside(sheets, facts.list_date)
     if facts.list_date is not None:
         for read in (read for sheet in sheets for read in sheet.tables):
             set_earlier_year_aside(read.columns, facts.list_date.year)

@@ -54,6 +54,18 @@ def _no_longer_in_force(group: list[Column]) -> list[Column]:
     return old if len(old) < len(group) else []
 
 
+def still_to_come(kinds: Mapping[Column, Kind]) -> list[Column]:
+    """'Announced price for January 2027' beside 'Price': what board will cost then. Beside no other it is the price."""
+    offers = [column for column, kind in kinds.items() if kind is Kind.OFFER]
+    announced = [column for column in offers if _is_announced_for_a_time(column)]
+    return announced if len(announced) < len(offers) else []
+
+
+def _is_announced_for_a_time(column: Column) -> bool:
+    dated = without_periods(column.text) != column.text or bool(find_dates(column.text))
+    return dated and bool(phrases("rises_to_come").find(column.text))
+
+
 def before_the_announced(kinds: Mapping[Column, Kind], said: Sequence[Words]) -> list[Column]:
     """'Current price | New price' in a letter of new prices from a day on: what is paid until then.
 

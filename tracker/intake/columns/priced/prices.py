@@ -24,6 +24,7 @@ from tracker.intake.columns.priced.in_force import (
     place_in_force,
     said_to_be_over,
     starts_an_index,
+    still_to_come,
     told_apart_by_time,
 )
 from tracker.intake.columns.priced.labels import label_of
@@ -159,6 +160,7 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
     kinds |= dict.fromkeys((column for column in others if standard_is_paid(column, others)), Kind.OFFER)
     for column in (*of_earlier_years(kinds), *marked_as_old(kinds), *before_the_new(kinds, columns)):
         kinds[column] = Kind.PREVIOUS
+    kinds |= dict.fromkeys(still_to_come(kinds), Kind.LATER)
     kinds |= dict.fromkeys(named_by_buyer((*priced, *columns.of(Role.DISCOUNT))), Kind.LIST)
     return dict(sorted(kinds.items(), key=lambda item: item[0].index))
 

@@ -84,9 +84,7 @@ def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping
     words = " ".join(map(without_unit, column.said))
     if not any(map(str.isalpha, words)) or spreads_values(column) or _tells_prices_apart(words):
         return column
-    # 'Loyalty €/t' and 'Early pay $/cwt' may as well be taken off, and 'You save €/t' is in the price already.
-    role = Role.DISCOUNT if phrases("discount_conditions").find(words) else Role.CHARGE
-    role = Role.CHANGE if phrases("saved").whole(words.strip(" ()/")) is not None else role
+    role = _small_figure(words)
     own, units = figures_by_row(samples[column.index]), {basis.bases for basis in column.bases}
     for other in columns:
         prices = figures_by_row(samples[other.index]) if other is not column and other.role in PRICE_ROLES else {}
@@ -106,6 +104,14 @@ def _added_for_some(column: Column, columns: list[Column], samples: Mapping[int,
         if rows and _small(own, prices, rows):
             return replace(column, role=Role.CHARGE, sure=True)
     return column
+
+
+def _small_figure(words: str) -> Role:
+    """'Announced for January $/ST' is by how much the price will rise, and 'You save €/t' is in the price already;
+    'Loyalty €/t' and 'Early pay $/cwt' may as well be taken off."""
+    if phrases("rises_to_come").find(words) or phrases("saved").whole(words.strip(" ()/")) is not None:
+        return Role.CHANGE
+    return Role.DISCOUNT if phrases("discount_conditions").find(words) else Role.CHARGE
 
 
 def _tells_prices_apart(words: str) -> bool:

@@ -3,6 +3,7 @@
 from tracker.intake.offers.boards.measures import Board
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Scope
+from tracker.intake.values.boards.coated_lines import coats_some_lines
 from tracker.intake.values.boards.open_grades import UNCOATED, left_open
 from tracker.intake.values.notes.line_defaults import LineDefault
 
@@ -21,8 +22,14 @@ def take_defaults(board: Board, scope: Scope) -> None:
         if default.weights and not board.weights and board.weight_unread is None:
             board.weights = default.weights
             board.weight_said = Said(default.weights[0], said.where, said.words)
-        if default.grade is not None and board.coated_sides is None and _may_be_coated(board):
+        if default.grade is None or default.grade.coated_sides is None or board.coated_sides is not None:
+            continue
+        if _may_be_coated(board) and not coats_some_lines(_texts(scope)):
             board.coated_sides = default.grade.coated_sides
+
+
+def _texts(scope: Scope) -> tuple[str, ...]:
+    return tuple(words.cell.text for level in scope.levels for words in level.texts)
 
 
 def _may_be_coated(board: Board) -> bool:

@@ -12,6 +12,7 @@ from tracker.intake.offers.charges.borne_charges import beside_mill_price, borne
 from tracker.intake.offers.charges.charge_units import may_share_unit
 from tracker.intake.offers.charges.relief import relieved_columns
 from tracker.intake.offers.draft import Draft
+from tracker.intake.tables.headers.periods import without_periods
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import charge_header
 from tracker.intake.values.freight.delivery import find_delivery
@@ -22,6 +23,7 @@ from tracker.intake.values.orders.small_orders import of_sized_orders
 from tracker.intake.values.prices.basis import basis_span
 from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.shares import is_share_cut_short
+from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import BY_SHEET
@@ -120,9 +122,14 @@ def _is_cut_short(column: Column) -> bool:
 
 def _may_be_a_change(column: Column, columns: Columns) -> bool:
     """'Old SEK/t | New EUR/t | Up EUR/t': a small figure under no word for a charge, where no sum compares the prices,
-    may be what comes on top or by how much the price went up."""
+    may be what comes on top or by how much the price went up; so may one under 'From January 2027 $/ST', which holds
+    from then on, and any charge that is announced."""
+    if phrases("rises_to_come").find(column.text):
+        return True
     if column.sure or column.role is not Role.CHARGE or charges_named(column.text):
         return False
+    if without_periods(column.text) != column.text or find_dates(column.text):
+        return True
     return any(_in_other_money(column, old) for old in columns.of(Role.PREVIOUS_PRICE))
 
 

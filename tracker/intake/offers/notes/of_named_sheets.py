@@ -14,7 +14,7 @@ from tracker.intake.words.lists import phrases, words
 
 def of_sheet(texts: Iterable[Words], name: str, names: Sequence[str]) -> tuple[list[Words], list[Words]]:
     """What is said of the sheet of this name alone, and what of all; `names`: those of every sheet with prices."""
-    telling = tuple(sorted(filter(_is_telling, set(names)), key=len, reverse=True))
+    telling = tuple(sorted(filter(is_telling, set(names)), key=len, reverse=True))
     own: list[Words] = []
     of_all: list[Words] = []
     for said in texts:
@@ -24,7 +24,7 @@ def of_sheet(texts: Iterable[Words], name: str, names: Sequence[str]) -> tuple[l
     return own, of_all
 
 
-def _is_telling(name: str) -> bool:
+def is_telling(name: str) -> bool:
     """'Prices' and 'SBS' say at the beginning of a text what follows, whatever a sheet is called."""
     known = phrases("headers").whole(name) or phrases("price_words").whole(name) or find_grade(name)
     return len(name.strip()) >= _SHORTEST and not known

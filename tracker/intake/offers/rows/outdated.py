@@ -11,6 +11,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.footnotes import is_footnote
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.rows.old_sheets import age_of_sheet, outdated_sheets
+from tracker.intake.offers.rows.replaced_lists import REPLACED, age_told_elsewhere, speaks_of_another
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.changes.list_age import Age, age_of_list, age_of_name, age_of_row
@@ -86,12 +87,15 @@ def outdated_whole(sheet: ReadSheet, sheets: Sequence[ReadSheet]) -> str:
         return "a later year has a sheet of its own"
     if age_of_sheet(sheet, sheets) is Age.SUPERSEDED:
         return "the sheet's name marks it as old"
+    if age_told_elsewhere(sheet, sheets) is Age.SUPERSEDED:
+        return REPLACED
     if title_offers(sheet.name) is Offering.NOT:
         return "the sheet's name marks it as no offers"
     if _is_an_example(sheet) and any(_offers(other) for other in sheets if other is not sheet):
         return "it shows how to read the list"
-    marks = (words for words in _above(sheet) if age_above(words, sheet.found.tables) is Age.SUPERSEDED)
-    return "marked as old" if any(not _of_one_table(words, sheet) for words in marks) else ""
+    marks = [words for words in _above(sheet) if age_above(words, sheet.found.tables) is Age.SUPERSEDED]
+    whole = (words for words in marks if not _of_one_table(words, sheet))
+    return "marked as old" if any(not speaks_of_another(words.text, sheet, sheets) for words in whole) else ""
 
 
 def _is_an_example(sheet: ReadSheet) -> bool:
@@ -190,6 +194,7 @@ class Doubts:
         # Nearly no text is doubtful, and to which table one belongs is asked of those alone.
         above = [words for words in _above(sheet) if age_above(words, self._tables) is Age.DOUBTFUL]
         around = [*read.table.titles, *(words for words in above if not _of_one_table(words, sheet))]
+        around = [words for words in around if not speaks_of_another(words.text, sheet, sheets)]
         self._titles = read.table.titles
         texts = (words for one in sheet.tables for words in (*one.table.titles, *one.table.headings()))
         self._rounds = len({named for words in (*texts, *_above(sheet)) if (named := round_of_bids(words.text))})
@@ -199,6 +204,8 @@ class Doubts:
         old = None if told_apart else next(_doubtful(around, self._tables), None)
         if old is None and age_of_sheet(sheet, sheets) is Age.DOUBTFUL:
             old = Doubt(Said(sheet.name, "the sheet's name", sheet.name), _OUTDATED)
+        if old is None and age_told_elsewhere(sheet, sheets) is Age.DOUBTFUL:
+            old = Doubt(Said(sheet.name, "what is said of this sheet", sheet.name), _OUTDATED)
         shown = [*read.table.titles, *(_above(sheet) if len(sheet.tables) == 1 else ())]
         example = (Doubt(_said(one.cell, one.text), _NOT_OFFERED) for one in shown if may_be_all_example(one.text))
         of_others = _not_offered([*read.table.titles, *_above(sheet)], title_offers)

@@ -20,7 +20,14 @@ from tracker.intake.values.boards.boards_named import names_measure
 from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.changes.change_logs import heads_change_log, names_change_log
 from tracker.intake.values.changes.list_age import Age
-from tracker.intake.values.changes.no_offers import deals_done, kept_inside, names_costs, shows_how_to_read
+from tracker.intake.values.changes.no_offers import (
+    called_an_example,
+    deals_done,
+    kept_inside,
+    names_costs,
+    shows_how_to_read,
+    surely_an_example,
+)
 from tracker.intake.values.changes.others_prices import Offering, title_offers
 from tracker.intake.values.changes.totals import is_total
 from tracker.intake.values.figures.formats import unit_of_format
@@ -73,8 +80,12 @@ def passed_table(read: ReadTable, found: SheetTables, elsewhere: Sequence[Words]
     alone = len(found.tables) == 1
     if _by_periods(read) and not (across and _may_be_prices(read, (*found.texts, *elsewhere), alone=alone)):
         return "a history by months or years, no board"
+    return EXAMPLE if any(_is_example(words.text, read) for words in titles) else ""
+
+
+def _is_example(title: str, read: ReadTable) -> bool:
     few = len(read.table.rows) <= MOST_EXAMPLES
-    return EXAMPLE if few and any(shows_how_to_read(words.text) for words in titles) else ""
+    return surely_an_example(title) or (few and (shows_how_to_read(title) or called_an_example(title)))
 
 
 def _of_others(read: ReadTable, found: SheetTables) -> bool:

@@ -6,7 +6,7 @@ from functools import lru_cache
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.changes.withdrawn import withdrawn
 from tracker.intake.values.notes.lines_counted import LinesNamed, every_line_named
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, words
 
 _FIGURE_NEXT = re.compile(r"\s*[:=]?\s*(?:[A-Z]{2,3}\s?)?[$€£]?\s?\d")
 
@@ -18,7 +18,12 @@ def lines_corrected(text: str) -> LinesNamed | None:
     if not phrases("line_numbers").find(text):
         return None
     named = every_line_named(text)
-    return named if named is not None and corrects(named.rest) else None
+    return named if named is not None and corrects(_without_articles(named.rest)) else None
+
+
+def _without_articles(said: str) -> str:
+    """The Spanish 'las' says nothing, and is no Swedish 'läs'."""
+    return " ".join(word for word in said.split() if word.casefold() not in words("articles")["any"])
 
 
 def corrects(said: str) -> bool:

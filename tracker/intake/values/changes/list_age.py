@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from enum import IntEnum
 from functools import cached_property, lru_cache
 
+from tracker.intake.values.changes.histories import names_history
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.statements import Remark, says
@@ -46,8 +47,10 @@ def tells_age(text: str) -> bool:
 
 
 def _age(text: str, *, named: bool) -> Age:
+    if names_history(text):
+        return Age.SUPERSEDED
     if Remark.SUPERSEDED in says(text):
-        marked = [(clause, first) for clause, first in _clauses(text) if _marks(clause)]
+        marked = [one for one in _clauses(text) if Remark.SUPERSEDED in says(one[0])]
         told = (_of_clause(_parts(one), first, named=named) for one, first in marked if not _moves_its_day(one, text))
         return max(told, default=Age.IN_FORCE)
     return Age.SUPERSEDED if _called_old(_parts(text)) else Age.IN_FORCE
@@ -74,15 +77,13 @@ def _clauses(text: str) -> list[tuple[str, bool]]:
     return [(clause, place == 0) for place, clause in enumerate(clauses(text))]
 
 
-def _marks(clause: str) -> bool:
-    return Remark.SUPERSEDED in says(clause)
-
-
 def _moves_its_day(clause: str, text: str) -> bool:
     """'The validity below (31 March 2027) is superseded. The offer is valid until 28 February 2027': a last day is
     replaced by another, and the prices hold until that one."""
     of_day = bool(phrases("valid").find(clause)) and bool(find_dates(clause))
-    others = [one for one, _ in _clauses(text) if one != clause and not _marks(one)] if of_day else []
+    others = (
+        [one for one, _ in _clauses(text) if one != clause and Remark.SUPERSEDED not in says(one)] if of_day else []
+    )
     return any(phrases("until").find(one) and find_dates(one) for one in others)
 
 

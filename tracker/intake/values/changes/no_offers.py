@@ -1,5 +1,6 @@
 """Headings over prices that nobody offers: 'Traded last week (not offers)', 'Abschlüsse der Vorwoche'."""
 
+import re
 from functools import lru_cache
 
 from tracker.intake.words.lists import phrases
@@ -50,7 +51,32 @@ def shows_how_to_read(text: str) -> bool:
 def may_be_all_example(text: str) -> bool:
     """Whether a title leaves it open whether a file's only prices are an example, as 'How we calculate' does not."""
     denied = any(match.value == "denied" for match in phrases("no_offers").find(text))
-    return shows_how_to_read(text) and (denied or _first_of_examples(text) == _WORKED)
+    shown = shows_how_to_read(text) and (denied or _first_of_examples(text) == _WORKED)
+    return shown or called_an_example(text)
+
+
+@lru_cache(maxsize=4096)
+def called_an_example(text: str) -> bool:
+    """Whether a title says so by itself or set apart: 'How to get to a price per MSF (example, invented figures)', 'For
+    illustration only'. 'Example: 18 pt at $1,190' goes on to tell it, and 'prices, e.g. for cartons' is of others."""
+    parts = [(match.start(), match.group().strip(" .*")) for match in _PARTS.finditer(text) if match.group().strip()]
+    for place, (start, part) in enumerate(parts):
+        told = place == 0 and len(parts) > 1
+        if not told and "." not in part and phrases("examples").whole(part) in _SET_APART:
+            return len(text) <= _LONGEST_TOLD and sum(map(str.isdigit, text[start:])) <= _FEW_FIGURES
+    return False
+
+
+@lru_cache(maxsize=4096)
+def surely_an_example(text: str) -> bool:
+    """Whether a title says twice that it is an example, that its figures are made up, or that it is no offer."""
+    denied = any(match.value == "denied" for match in phrases("no_offers").find(text))
+    made_up = any(match.value == "made_up" for match in phrases("not_quoted").find(text))
+    return len(text) <= _LONGEST_TOLD and (called_an_example(text) + denied + made_up) > 1
+
+
+_LONGEST_TOLD = 140
+_PARTS = re.compile(r"[^()\[\],:;–—|]+")
 
 
 @lru_cache(maxsize=1024)
@@ -69,6 +95,7 @@ def may_be_an_example(text: str) -> bool:
 
 
 _WORKED, _EXPLAINED, _READS, _ELSEWHERE = "worked", "explained", "reads", "elsewhere"
+_SET_APART = (_WORKED, "shown", "example")
 _FEW_FIGURES = 2
 """Those of 'Worked example 12'."""
 

@@ -17,7 +17,7 @@ from tracker.intake.values.notes.charged_boards import charged_boards, frees_the
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.delivery_apart import delivery_apart
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
-from tracker.intake.values.notes.lines_counted import lines_named, once_called
+from tracker.intake.values.notes.lines_counted import line_words, lines_named, once_called
 from tracker.intake.values.notes.lines_meant import lines_meant
 from tracker.intake.values.notes.of_all_and_some import of_all_and_some
 from tracker.intake.values.notes.statements import SaysMinimum, statements
@@ -155,7 +155,7 @@ def without_others(clause: str) -> str | None:
     if not others:
         return None
     start, end = min(match.start for match in others), max(match.end for match in others)
-    words = [match for match in phrases("line_numbers").find(clause) if not clause[end : match.start].strip()]
+    words = [match for match in line_words(clause) if not clause[end : match.start].strip()]
     end = max([end, *(match.end for match in words if match.start >= end)])
     before = clause[:start].rstrip()
     every = [match for name in ("about_lines", "all_of_them") for match in phrases(name).find(before)]

@@ -9,10 +9,13 @@ from tracker.intake.values.notes.lettered_lines import letters_as_numbers
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.lead import lead_text
 from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import Found
 
 JOINED = rf"(?:,|&|\+|[-–]|\b{pattern('range', 'and', 'or', 'any')}\b)"
 _COUNTED = re.compile(
-    rf"\s*(?:n[or]?\.?|n[°º]|#|:)?\s*(\d{{1,4}}(?:\s*{JOINED}\s*\d{{1,4}})*)(?![\d.,/]*\d|\s*[^\W\d_]?[%°\"'])"
+    rf"\s*(?:n[or]?\.?|n[°º]|#|:)?\s*(\d{{1,4}}(?:\s*{JOINED}\s*\d{{1,4}})*)"
+    # The 12" of a width; the apostrophe of 's'entendent' is none of feet.
+    r"(?![\d.,/]*\d|\s*[^\W\d_]?(?:[%°\"]|'(?![^\W\d_])))"
 )
 _BETWEEN = re.compile(rf"\.?\s*\d{{1,4}}\s*{JOINED}\s*(?:{pattern('range', 'and')}\s)?")
 _LAST_DASH = re.compile(r"\s[-–]\s(?=\d+$)")
@@ -21,9 +24,14 @@ _LONGEST_SPAN = 200
 _SPAN = re.compile(rf"(\d+)\s*(?:[-–]|\b{pattern('range', 'any')}\b)\s*(\d+)")
 
 
+def line_words(text: str) -> list[Found[str]]:
+    """The words for lines in a text; the 'reference' of 'Your reference 203' counts papers."""
+    return [match for match in phrases("line_numbers").find(text) if match.value != "paper"]
+
+
 def once_called(text: str) -> str:
     """'Items 1, 2' for 'item 1, item 2': the word said again before each number is left out."""
-    words = phrases("line_numbers").find(text)
+    words = line_words(text)
     for before, match in reversed(list(pairwise(words))):
         if before.value == match.value and _BETWEEN.fullmatch(text[before.end : match.start]):
             text = text[: match.start] + text[match.end :].lstrip(". ")
@@ -32,7 +40,7 @@ def once_called(text: str) -> str:
 
 def lines_named(text: str) -> tuple[int, int] | None:
     """Where a text names lines by their numbers: the 'items 1 and 3' in it."""
-    for match in phrases("line_numbers").find(text):
+    for match in line_words(text):
         start = match.end + text[match.end :].startswith(".")
         counted = count_ahead(text[start:])
         if counted is not None and not of_all_lines(text[: match.end], text[match.start : match.end]):
@@ -54,7 +62,7 @@ def every_line_named(text: str) -> LinesNamed | None:
     text = once_called(letters_as_numbers(text))
     numbers: frozenset[int] = frozenset()
     kinds: set[str] = set()
-    for match in reversed(phrases("line_numbers").find(text)):
+    for match in reversed(line_words(text)):
         start = match.end + text[match.end :].startswith(".")
         counted = count_ahead(text[start:])
         if counted is not None and not of_all_lines(text[: match.end], text[match.start : match.end]):

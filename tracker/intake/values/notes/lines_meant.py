@@ -21,15 +21,24 @@ from tracker.intake.values.freight.delivery import Delivery, find_delivery
 from tracker.intake.values.notes.charged_boards import Charged, charged_boards
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
-from tracker.intake.values.notes.lines_counted import JOINED, count_ahead, lines_counted, of_all_lines, once_called
+from tracker.intake.values.notes.lines_counted import (
+    JOINED,
+    count_ahead,
+    line_words,
+    lines_counted,
+    of_all_lines,
+    once_called,
+)
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import of_excepted
+from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.orders.small_orders import DearerIfSmall
 from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.dates import find_dates
+from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.lead_remarked import lead_of_some
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
@@ -122,7 +131,7 @@ _NEAR = 40
 
 def _by_number(text: str) -> LinesMeant | None:
     """'Items 1 and 3: …', 'Lead time for Pos. 2-4: …', 'All lines 4 weeks, except line 5'."""
-    for match in phrases("line_numbers").find(text):
+    for match in line_words(text):
         of_contract = match.value == "article"
         before, behind = text[: match.start].rstrip(), text[match.end :].removeprefix(".")
         but = next(iter(phrases("excepted").find(behind)), None)
@@ -145,8 +154,31 @@ def _by_number(text: str) -> LinesMeant | None:
             return LinesMeant(of_excepted(others, rest), numbers, of_contract, others=others)
         leading = ending_with(before, "about_lines")
         before = before if leading is None else before[: leading.start]
-        return LinesMeant(f"{before.strip()} {rest.strip(' :,–-')}".strip(), numbers, of_contract)
+        if (spared := _before_a_denial(before)) is not None:
+            return LinesMeant("", numbers, of_contract, others=spared)
+        said = "" if _tells_again(before, rest) else f"{before.strip()} {rest.strip(' :,–-')}".strip()
+        return LinesMeant(said, numbers, of_contract)
     return None
+
+
+def _before_a_denial(before: str) -> str | None:
+    """What 'energy surcharge 20 EUR/t, but not on items 3 and 4' says of all others; None where nothing is denied of
+    these lines alone."""
+    denial = ending_with(before.rstrip(), "negations")
+    ahead = before[: denial.start].rstrip() if denial is not None else ""
+    for section in ("contrasted", "but_words"):
+        leading = ending_with(ahead, section)
+        ahead = ahead if leading is None else ahead[: leading.start].rstrip()
+    said = ahead.rstrip(" ,;(–-")
+    return said if said and denial is not None and said != before[: denial.start].rstrip() else None
+
+
+def _tells_again(before: str, rest: str) -> bool:
+    """'Minimum 5 t, for items 3 and 4 twice that, 10 t': which of the two figures is of these lines is not read."""
+    told = statements(before)
+    again = bool(find_masses(rest)) and any(isinstance(one, SaysMinimum) for one in told)
+    again = again or (bool(find_dates(rest)) and any(isinstance(one, Validity) for one in told))
+    return again or (lead_text(rest) is not None and any(isinstance(one, LeadTime) for one in told))
 
 
 def ending_with(text: str, section: str) -> Found[str] | None:

@@ -8,15 +8,19 @@ from collections.abc import Iterable, Iterator
 
 from tracker.intake.values.boards.board_behind import is_another, of_board_behind, states
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.leads_excepted import leads_excepted
 from tracker.intake.values.notes.lines_counted import lines_named
-from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.notes.lines_meant import lines_meant
+from tracker.intake.values.notes.pieces_of_some import tells_something
+from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.orders.masses import find_masses
-from tracker.intake.values.times.lead import lead_text
+from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.words.lists import joined, phrases
-from tracker.intake.words.phrases import tokens_of
+from tracker.intake.words.phrases import tokens_of, without
 
 _STOPS = " :,;.–-()"
 
@@ -26,12 +30,27 @@ def of_all_and_some(text: str) -> tuple[str, ...]:
     both. What 'except' says of some is told by its own words."""
     if phrases("excepted").find(text):
         return leads_excepted(text) or _before_the_exception(text)
-    pieces = list(_with_colons(part for clause in clauses(text) for part in _before_lines(clause)))
+    parted = (_uncontrasted(part) for clause in clauses(text) for part in _before_lines(clause))
+    pieces = list(_with_colons(parted))
     named = [_named(piece) for piece in pieces]
     if len(pieces) < 2 or not any(named):
         return (text,)
-    parts = list(_parts(pieces, named))
+    parts = list(_but_for_unread(list(_parts(pieces, named))))
     return tuple(parts) if len(parts) > 1 else (text,)
+
+
+def _but_for_unread(parts: list[str]) -> Iterator[str]:
+    """'Lead time 3 weeks' without items 3 and 4 where 'items 3 and 4 in the usual stock' is not read: they have another
+    time, or weight, than all."""
+    unread = [part[slice(*lines)] for part in parts if (lines := lines_named(part)) is not None and _is_unread(part)]
+    for part in parts:
+        of_all = any(isinstance(one, LeadTime | SaysMinimum) for one in statements(part))
+        excepts = bool(unread) and of_all and lines_named(part) is None
+        yield f"{part} except {', '.join(unread)}" if excepts else part
+
+
+def _is_unread(part: str) -> bool:
+    return tells_something(part) and lines_meant(part, note=True) is None
 
 
 def _before_the_exception(text: str) -> tuple[str, ...]:
@@ -114,8 +133,11 @@ def _named(piece: str) -> tuple[str, str] | None:
 def _ahead(piece: str, lines: int) -> str:
     """What stands before the lines that are named from `lines` on, without the word that leads to them."""
     before = piece[:lines].rstrip()
-    leading = next((one for one in phrases("about_lines").find(before) if one.end == len(before)), None)
-    return before if leading is None else before[: leading.start].rstrip()
+    # 'For the items 3 and 4'.
+    for section in ("articles", "about_lines"):
+        leading = next((one for one in phrases(section).find(before) if one.end == len(before)), None)
+        before = before if leading is None else before[: leading.start].rstrip()
+    return before
 
 
 _BREAK = re.compile(r",\s+|\s\(|\s-\s(?=[^\W\d])")
@@ -126,7 +148,7 @@ def _before_lines(clause: str) -> Iterator[str]:
     what of the lines named behind it."""
     for match in _BREAK.finditer(clause):
         before, behind = clause[: match.start()], clause[match.end() :]
-        behind = behind.strip(" )") if match.group().endswith("(") else behind
+        behind = _uncontrasted(behind.strip(" )") if match.group().endswith("(") else behind)
         if of_board_behind(before, behind):
             yield before
             yield from _before_lines(behind)
@@ -135,12 +157,29 @@ def _before_lines(clause: str) -> Iterator[str]:
         of_lines = _named(before)
         if found is None or not states(before if of_lines is None else of_lines[1]):
             continue
-        first = found[0] == 0 and states(_BREAK.split(behind[found[1] :])[0])
-        if first or (of_lines is None and is_another(before, _ahead(behind, found[0]))):
+        first = not _ahead(behind, found[0]) and states(_BREAK.split(behind[found[1] :])[0])
+        if first or (of_lines is None and _is_another(before, _ahead(behind, found[0]))):
             yield before
             yield from _before_lines(behind)
             return
     yield clause
+
+
+def _is_another(before: str, words: str) -> bool:
+    """As of lead times, the '30 EUR/t' of 'energy surcharge 20 EUR/t, but 30 EUR/t for items 3 and 4'."""
+    amount = find_price_unit(words) is not None and any(map(str.isdigit, words)) and not statements(words)
+    charged = any(isinstance(one, ChargeWords) and one.amounts for one in statements(before))
+    return (amount and charged) or is_another(before, words)
+
+
+def _uncontrasted(piece: str) -> str:
+    """'For items 3 and 4 10 t' of 'for items 3 and 4, however, 10 t' and of 'but for …': what sets lines against all
+    that was said says nothing more of them."""
+    if lines_named(piece) is None:
+        return piece
+    but = next((match for match in phrases("but_words").find(piece) if match.first == 0), None)
+    plain = piece if but is None else piece[but.end :]
+    return " ".join(without(plain, phrases("contrasted").find(plain)).replace(" , ", " ").split())
 
 
 def speaks_of_all(piece: str) -> bool:

@@ -12,6 +12,7 @@ from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.not_included import not_included
 from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.values.orders.masses import Mass, alike, find_masses
 from tracker.intake.values.orders.small_orders import signs_of_small, size_of_small
@@ -86,14 +87,30 @@ def _delivered_from(text: str) -> DeliveredFrom | None:
 
 
 def _parts(clause: str) -> Iterator[str]:
-    """Between commas; the 'From 5 t' of 'From 5 t, delivered' goes with what follows."""
+    """Between commas; the 'From 5 t' of 'From 5 t, delivered' goes with what follows, and 'for orders from 5 t' at the
+    end with what it stands behind."""
     ahead = ""
-    for part in filter(None, map(str.strip, COMMA.split(clause))):
+    *parts, last = list(filter(None, map(str.strip, COMMA.split(clause)))) or [""]
+    if parts and _is_of_larger_orders(last):
+        parts[-1] = f"{parts[-1]} {last}"
+        last = ""
+    for part in filter(None, (*parts, last)):
         ahead = f"{ahead}, {part}" if ahead else part
         only_size = bracket_text(ahead) is not None or phrases("small_orders").whole(ahead) is not None
         if not only_size:
             yield ahead
             ahead = ""
+
+
+def _is_of_larger_orders(part: str) -> bool:
+    """'For orders from 20 t', 'ab 20 t', and no word more."""
+    masses = find_masses(part)
+    if len(masses) != 1:
+        return False
+    start = part.find(masses[0].words)
+    opens = [match for match in phrases("bracket").find(part) if match.value in _OPENS]
+    spans = [(start, start + len(masses[0].words)), *(match.span for match in opens)]
+    return bool(opens) and not rest_of(part, spans, "about_lines", "order_words")
 
 
 def _least(part: str) -> Mass | None:

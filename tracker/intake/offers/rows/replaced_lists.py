@@ -1,0 +1,104 @@
+"""Lists that another text of the file calls by their name and says to be replaced: 'List 14 is superseded' on a cover
+sheet, beside the sheets or the titled tables 'List 14' and 'List 15'."""
+
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+from tracker.intake.offers.notes.of_named_sheets import is_telling
+from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.tables.table import Words
+from tracker.intake.values.changes.list_age import Age
+from tracker.intake.values.changes.named_lists import age_of_named
+
+REPLACED = "a text says that this list is superseded"
+"""Why its tables are passed over."""
+_LONGEST = 40
+_SET_APART = re.compile(r"\s*(?:[,:;(]|\s[-–—]\s)")
+
+
+def age_told_elsewhere(sheet: ReadSheet, sheets: Sequence[ReadSheet]) -> Age:
+    """What the file's texts say of a sheet by its name. Where all with prices are said to be replaced, that is of what
+    stands elsewhere, and leaves it open."""
+    priced = [other for other in sheets if _is_priced(other)]
+    if len(priced) < _SEVERAL or sheet not in priced:
+        return Age.IN_FORCE
+    names = tuple(other.name for other in priced)
+    texts = tuple(dict.fromkeys(text for one in sheets for text in _texts(one)))
+    age = _age_of(sheet.name, names, texts)
+    left = age is Age.SUPERSEDED and any(_age_of(name, names, texts) is Age.IN_FORCE for name in names)
+    return Age.DOUBTFUL if age is Age.SUPERSEDED and not left else age
+
+
+def speaks_of_another(text: str, sheet: ReadSheet, sheets: Sequence[ReadSheet]) -> bool:
+    """Whether a text on a sheet says of another sheet, or of a table passed over by its title, that it is replaced:
+    then it says nothing of the rest."""
+    others = [other.name for other in sheets if other is not sheet and other.tables and _may_be_meant(other.name)]
+    replaced = (read for read in sheet.tables if read.passed_over == REPLACED)
+    names = (*others, *(name for read in replaced for name in _names_of(read)))
+    own = age_of_named(text, sheet.name, names) if _may_be_meant(sheet.name) else Age.IN_FORCE
+    return own is Age.IN_FORCE and any(age_of_named(text, name, (sheet.name,)) is not Age.IN_FORCE for name in names)
+
+
+def replaced_tables_aside(sheets: Sequence[ReadSheet]) -> None:
+    """Passes over the tables that a text calls by their title and says to be replaced, beside another that is not."""
+    titled = {
+        id(read): _Titled(read, tuple(_names_of(read)))
+        for sheet in sheets
+        for read in sheet.tables
+        if not read.passed_over
+    }
+    names = tuple({name for one in titled.values() for name in one.names})
+    if len(titled) < _SEVERAL or len(names) < _SEVERAL:
+        return
+    texts = [(words, words.text) for sheet in sheets for words in _words(sheet)]
+    old = [one for one in titled.values() if any(_is_replaced(one, name, names, texts) for name in one.names)]
+    for one in old if len(old) < len(titled) else ():
+        one.read.passed_over = REPLACED
+
+
+_SEVERAL = 2
+
+
+@dataclass(frozen=True, slots=True)
+class _Titled:
+    read: ReadTable
+    names: tuple[str, ...]
+
+
+def _is_replaced(one: _Titled, name: str, names: Sequence[str], texts: Iterable[tuple[Words, str]]) -> bool:
+    others = tuple(other for other in names if other not in one.names)
+    said = (text for words, text in texts if words not in one.read.table.titles)
+    return any(age_of_named(text, name, others) is Age.SUPERSEDED for text in said)
+
+
+def _names_of(read: ReadTable) -> Iterator[str]:
+    """The titles of a table, and what stands in them before a comma or a dash: the 'List 14' of 'List 14, October'."""
+    for words in read.table.titles:
+        name = _SET_APART.split(words.text.strip(), maxsplit=1)[0].strip()
+        if len(name) <= _LONGEST and _may_be_meant(name):
+            yield name
+
+
+def _age_of(name: str, names: Sequence[str], texts: Iterable[str]) -> Age:
+    others = tuple(other for other in names if other != name)
+    told = (age_of_named(text, name, others) for text in texts) if _may_be_meant(name) else ()
+    return max(told, default=Age.IN_FORCE)
+
+
+def _may_be_meant(name: str) -> bool:
+    return is_telling(name) and any(map(str.isalpha, name))
+
+
+def _is_priced(sheet: ReadSheet) -> bool:
+    return any(not read.passed_over for read in sheet.tables)
+
+
+def _texts(sheet: ReadSheet) -> Iterator[str]:
+    return (words.text for words in _words(sheet))
+
+
+def _words(sheet: ReadSheet) -> Iterator[Words]:
+    yield from sheet.found.texts
+    for read in sheet.tables:
+        yield from (*read.table.titles, *read.table.notes)
