@@ -119,12 +119,12 @@ def _upright_tables(band: View) -> SheetTables:
         found, after = _zone_tables(band, zone, [row for row in rows if row not in apart])
         after += apart
         tables.extend(found)
-        rest = taken_by_tables(band, found, after) if end is not None or closed else after
+        rest, below = taken_by_tables(band, found, after) if end is not None or closed else (after, ())
         closed = closed or rest != after
         titles, between = parted(rest, end)
         texts.extend(words_of(band, between))
         if place + 1 < len(zones):
-            zones[place + 1].titles = (*words_of(band, titles), *zones[place + 1].titles)
+            zones[place + 1].titles = (*below, *words_of(band, titles), *zones[place + 1].titles)
     # What stands right above the first table is its title, and with all above it holds for the sheet too.
     nearest = _rows_right_above(band, zones[0].top, -1)[-1:]
     firsts = [table for table in tables if table.first_row == zones[0].top]
