@@ -70,7 +70,7 @@ def test_what_is_said_of_both_holds_for_both(note):
         "Prices in EUR. Those above FOB mill, those below delivered.",
         "Obige Preise ab Werk, untenstehende Preise frei Haus.",
         "Die obigen Preise verstehen sich ab Werk, die unteren frei Haus.",
-        "Les prix ci-dessus s'entendent départ usine. Les prix ci-dessous s'entendent rendus chez vous, transport compris.",
+        "Les prix ci-dessus s'entendent départ usine. Les prix ci-dessous s'entendent rendus chez vous.",
         "Los precios de arriba son en fábrica; los de abajo, puestos en destino.",
         "Priserna ovan gäller fritt fabrik, priserna nedan fritt levererat.",
     ],

@@ -87,7 +87,8 @@ class PassingRows(Mapping[int, dict[int, Cell]]):
 
 @dataclass
 class View:
-    """Rows and columns count from 0 in the view's own direction. `rows` holds only rows with content, in order."""
+    """Rows and columns count from 0 in the view's own direction. `rows` holds only rows with content, in order.
+    `going_on`: those known to go on with the row above them."""
 
     sheet: str
     rows: Mapping[int, dict[int, Cell]]
@@ -96,6 +97,7 @@ class View:
     hidden_columns: frozenset[int] = frozenset()
     hidden: bool = False
     turned: bool = False
+    going_on: frozenset[int] = frozenset()
 
     @property
     def passing(self) -> bool:
@@ -251,6 +253,7 @@ def part_of(view: View, rows: Iterable[int], columns: range | None = None) -> Vi
         view.hidden_columns,
         view.hidden,
         view.turned,
+        view.going_on,
     )
 
 

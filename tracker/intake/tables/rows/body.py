@@ -58,6 +58,9 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     end = _last_board(view, rows, boards)
     boards |= charges_among(view, [row for row in rows if row not in boards], boards, end)
     for row in rows:
+        if row in view.going_on and row - 1 == last and row not in boards:
+            body.rows[-1].lines += tuple(words_of(view, [row]))
+            continue
         if row not in boards or _goes_on_with_notes(view, row, pending, last):
             pending.append(row)
             continue

@@ -24,8 +24,8 @@ class Sides:
 
 
 def sides_of(said: Sequence[Words]) -> Sides:
-    """'Les prix ci-dessus s'entendent départ usine. Les prix ci-dessous …': each sentence to its side, a text that names
-    no side to those below."""
+    """'Les prix ci-dessus s'entendent départ usine. Les prix ci-dessous …': each sentence to its side, a text that
+    names no side to those below."""
     return Sides(tuple(_on(Side.ABOVE, said)), tuple(_on(Side.BELOW, said)))
 
 

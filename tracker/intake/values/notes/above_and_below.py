@@ -1,7 +1,7 @@
 """Texts between rows of prices that say which of them they are about: 'Above prices FOB mill', 'Prices below delivered'.
 
-Only what a sentence begins with is what it is about: 'Same as the above, delivered' and 'Heavier than the above grades'
-are said of something else.
+Only what a sentence begins with is what it is about: 'Same as the above, delivered' and 'Heavier than the above
+grades' are said of something else.
 """
 
 import re
