@@ -1,4 +1,4 @@
-"""Texts between rows of prices that say which of them they are about: 'Above prices FOB mill', 'Prices below delivered'.
+"""Texts between rows of prices that say which of them they are about: 'Above prices FOB mill', 'Below: delivered'.
 
 Only what a sentence begins with is what it is about: 'Same as the above, delivered' and 'Heavier than the above
 grades' are said of something else.
