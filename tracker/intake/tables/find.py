@@ -24,7 +24,7 @@ from tracker.intake.tables.lying.long_forms import said_beside_all
 from tracker.intake.tables.lying.turned import Labels, label_runs
 from tracker.intake.tables.parts.bands import bands_of
 from tracker.intake.tables.parts.segments import segments_of
-from tracker.intake.tables.parts.terms_boxes import with_terms_apart
+from tracker.intake.tables.parts.terms_boxes import said_of_tables_beside, with_terms_apart
 from tracker.intake.tables.parts.words_between import by_table, parted, taken_by_tables
 from tracker.intake.tables.rows.body import Body, body_of
 from tracker.intake.tables.rows.charge_lines import charges_apart
@@ -37,7 +37,7 @@ from tracker.intake.tables.rows.old_prices_below import without_old_prices_below
 from tracker.intake.tables.rows.sizes_on_two_rows import with_sizes_on_one_row
 from tracker.intake.tables.rows.terms_below import with_terms_below
 from tracker.intake.tables.rows.two_lines import with_second_lines
-from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
+from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.tables.view import View, part_of, turned, without_cells
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.heads.roles import Role
@@ -47,9 +47,10 @@ _LOOKED_AT = 60
 
 def find_tables(view: View) -> SheetTables:
     """Every table of a sheet with its own titles and notes, and the texts that hold for the whole sheet."""
-    view, texts = with_terms_apart(view)
+    view, box = with_terms_apart(view)
     lying, rest = _lying_tables(view)
     tables = list(lying)
+    texts: list[Words] = []
     bands = bands_of(rest)
     for band in bands.beside:
         texts.extend(words_of(band, band.order))
@@ -57,6 +58,7 @@ def find_tables(view: View) -> SheetTables:
         found = _upright_tables(band)
         tables.extend(found.tables)
         texts.extend(found.texts)
+    texts += said_of_tables_beside(tables, box)
     return SheetTables(view, tuple(tables), tuple(sorted(texts, key=lambda said: (said.row, said.cell.column))))
 
 
