@@ -71,7 +71,12 @@ def test_an_exception_in_it_is_one():
     assert delivered == [True, True, None, None, True]
 
 
-def test_it_is_said_of_the_tables_that_it_stands_beside():
+def test_beside_the_first_of_several_tables_it_is_said_of_all():
+    stacked = [_HEAD, *_BOARDS, [], _HEAD, ["SBS", 300, 1400], ["SBS", 330, 1380]]
+    assert _told(_beside(["Konditionen", *_TERMS], rows=stacked)) == _ALL
+
+
+def test_beside_a_lower_one_it_is_said_of_that_one():
     stacked = [_HEAD, *_BOARDS[:2], [], _HEAD, ["SBS", 300, 1400], ["SBS", 330, 1380], ["SBS", 350, 1360]]
     offers = _beside(["Konditionen", *_TERMS], start=4, rows=stacked)
     assert _told(offers[:2]) == {(None, None, None)}

@@ -38,11 +38,11 @@ def with_terms_apart(view: View) -> tuple[View, list[Words]]:
 
 
 def said_of_tables_beside(tables: Sequence[Table], box: Sequence[Words]) -> list[Words]:
-    """What a box says of the whole sheet. One that stands beside some of its tables is about these, whose notes its
-    lines become."""
+    """What a box says of the whole sheet, as one at the top does. One that begins below the first tables is about those
+    that it stands beside, whose notes its lines become."""
     first, last = (edge(words.row for words in box) if box else -1 for edge in (min, max))
     beside = [table for table in tables if table.first_row <= last and first <= table.last_row]
-    if len(beside) in (0, len(tables)):
+    if not beside or first <= min(table.last_row for table in tables):
         return list(box)
     for table in beside:
         table.notes += tuple(box)
