@@ -71,3 +71,28 @@ def test_boards_whose_grade_is_written_once_keep_their_own_prices():
     rows = [["GC2", "250 g/m²", "£1,100/t"], [None, "300 g/m²", "£1,090/t"], ["GD2", "350 g/m²", "£760/t"]]
     rows.append([None, "400 g/m²", "£752/t"])
     assert sorted(lines([["Grade", "Substance", "Price"], *rows])) == ["C2", "C3", "C4", "C5"]
+
+
+@pytest.mark.parametrize(
+    "old", ["previously 1.150,00", "bisher 1.150,00", "ancien prix : 1.150,00", "antes 1.150,00", "tidigare 1.150,00"]
+)
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        ("Delivered, 2 weeks", (True, (14, 14), None)), ("min. 5 t", (None, None, 5000)),
+        ("Lieferung frei Haus", (True, None, None)), ("franco", (True, None, None)),
+        ("portes pagados", (True, None, None)), ("fritt levererat", (True, None, None)),
+        ("Coated both sides", (None, None, None)),
+    ],
+)  # fmt: skip
+def test_what_stands_beside_an_earlier_price_is_said_of_the_board_above(old, words, told):
+    rows = [["GC1", 250, "1.200,00"], [words, None, old], ["GD2", 300, "900,00"]]
+    above, below = (line.offer for line in lines([["Sorte", "g/m²", "Preis EUR/t"], *rows]).values())
+    assert (above.delivered, above.lead_days, above.minimum_kg) == told
+    assert (below.delivered, below.lead_days, below.minimum_kg, below.coated_sides) == (None,) * 4
+
+
+def test_a_line_without_an_earlier_price_heads_the_boards_below_it():
+    rows = [["GC1", 250, "1.200,00"], ["Delivered, 2 weeks"], ["GD2", 300, "900,00"]]
+    found = lines([["Sorte", "g/m²", "Preis EUR/t"], *rows]).values()
+    assert [line.offer.delivered for line in found] == [None, True]

@@ -25,7 +25,7 @@ from tracker.intake.tables.lying.long_forms import said_beside_all
 from tracker.intake.tables.lying.turned import Labels, label_runs
 from tracker.intake.tables.parts.bands import bands_of
 from tracker.intake.tables.parts.segments import segments_of
-from tracker.intake.tables.parts.terms_boxes import with_terms_apart
+from tracker.intake.tables.parts.terms_boxes import said_of_tables_beside, with_terms_apart
 from tracker.intake.tables.parts.words_between import by_table, parted, taken_by_tables
 from tracker.intake.tables.rows.body import Body, body_of
 from tracker.intake.tables.rows.charge_lines import charges_apart
@@ -39,7 +39,7 @@ from tracker.intake.tables.rows.sizes_on_two_rows import with_sizes_on_one_row
 from tracker.intake.tables.rows.terms_below import with_terms_below
 from tracker.intake.tables.rows.two_lines import with_second_lines
 from tracker.intake.tables.rows.units_below import with_units_below
-from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
+from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.tables.view import View, part_of, turned, without_cells
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.heads.roles import Role
@@ -49,9 +49,10 @@ _LOOKED_AT = 60
 
 def find_tables(view: View) -> SheetTables:
     """Every table of a sheet with its own titles and notes, and the texts that hold for the whole sheet."""
-    view, texts = with_terms_apart(view)
+    view, box = with_terms_apart(view)
     lying, rest = _lying_tables(view)
     tables = list(lying)
+    texts: list[Words] = []
     bands = bands_of(rest)
     for band in bands.beside:
         texts.extend(words_of(band, band.order))
@@ -59,6 +60,7 @@ def find_tables(view: View) -> SheetTables:
         found = _upright_tables(band)
         tables.extend(found.tables)
         texts.extend(found.texts)
+    texts += said_of_tables_beside(tables, box)
     return SheetTables(view, tuple(tables), tuple(sorted(texts, key=lambda said: (said.row, said.cell.column))))
 
 
@@ -126,12 +128,12 @@ def _upright_tables(band: View) -> SheetTables:
         found, after = _zone_tables(band, zone, [row for row in rows if row not in apart])
         after += apart
         tables.extend(found)
-        rest = taken_by_tables(band, found, after) if end is not None or closed else after
+        rest, below = taken_by_tables(band, found, after) if end is not None or closed else (after, ())
         closed = closed or rest != after
         titles, between = parted(rest, end)
         texts.extend(words_of(band, between))
         if place + 1 < len(zones):
-            zones[place + 1].titles = (*words_of(band, titles), *zones[place + 1].titles)
+            zones[place + 1].titles = (*below, *words_of(band, titles), *zones[place + 1].titles)
     # What stands right above the first table is its title, and with all above it holds for the sheet too.
     nearest = _rows_right_above(band, zones[0].top, -1)[-1:]
     firsts = [table for table in tables if table.first_row == zones[0].top]

@@ -5,7 +5,7 @@ Cells keep the address they have in the vendor's file, so what is found in a tur
 
 import re
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence, Set
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 from typing import Protocol, runtime_checkable
 
@@ -87,8 +87,9 @@ class PassingRows(Mapping[int, dict[int, Cell]]):
 
 @dataclass
 class View:
-    """Rows and columns count from 0 in the view's own direction. `rows` holds only rows with content, in order;
-    `joined_rows`: those whose content went into the row above them, and which leave no gap."""
+    """Rows and columns count from 0 in the view's own direction. `rows`: only those with content, in order;
+    `joined_rows`: those whose content went into the row above them, and which leave no gap; `going_on`: those known to
+    go on with the row above."""
 
     sheet: str
     rows: Mapping[int, dict[int, Cell]]
@@ -98,6 +99,7 @@ class View:
     hidden: bool = False
     turned: bool = False
     joined_rows: frozenset[int] = frozenset()
+    going_on: frozenset[int] = frozenset()
 
     @property
     def passing(self) -> bool:
@@ -245,16 +247,7 @@ def _plain(text: str) -> str | None:
 
 def part_of(view: View, rows: Iterable[int], columns: range | None = None) -> View:
     """A view of some rows, and of a band of columns of them, with its positions unchanged."""
-    return View(
-        view.sheet,
-        _part_of_rows(view.rows, rows, columns),
-        view.merged,
-        view.hidden_rows,
-        view.hidden_columns,
-        view.hidden,
-        view.turned,
-        view.joined_rows,
-    )
+    return replace(view, rows=_part_of_rows(view.rows, rows, columns))
 
 
 def _part_of_rows(

@@ -14,7 +14,7 @@ from tracker.intake.offers.boards.sheets_weight import take_sheets_weight
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Level, Scope
-from tracker.intake.values.boards.board_words import names_only_board
+from tracker.intake.values.boards.board_words import names_only_another_board, names_only_board
 from tracker.intake.values.boards.grade import GradeReading, coated_count, find_grade
 from tracker.intake.values.boards.open_grades import UNCOATED, by_coating, contradicted, left_open
 from tracker.intake.values.boards.open_headings import board_unknown, coats_any
@@ -92,9 +92,10 @@ def _product(cells: Cells, columns: Columns) -> Said[str] | None:
 def _grade(board: Board, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
     """Every cell of the row that names a grade counts; only where none does, what stands around it."""
     words = _descriptions(cells, columns)
+    others = [cell for cell in words if names_only_another_board(cell.text)]
     named: dict[str, Said[GradeReading]] = {}
     for cell in words:
-        reading = _explained(cell.text, facts)
+        reading = None if cell in others else _explained(cell.text, facts)
         if reading is None:
             continue
         board.coated = reading.coated if board.coated is None else board.coated
@@ -109,13 +110,13 @@ def _grade(board: Board, cells: Cells, columns: Columns, scope: Scope, facts: Fi
         surely = all(_is_an_items_code(said.words, cells, columns) for said in named.values())
         headed = _headed_otherwise(named, scope)
         named = {} if surely and headed else named | headed
-    elif not named and words:
+    elif not named and words and not others:
         named = _together(words, facts, board.coated_sides)
     if not named and not words:
         named = _over_the_measures(columns)
         board.coated_sides = next((said.value.coated_sides for said in named.values()), None)
     _take_grades(board, named)
-    if board.grades or not any(board_unknown(cell.text) for cell in words):
+    if board.grades or not (others or any(board_unknown(cell.text) for cell in words)):
         _grade_around(board, scope, facts)
     board.grades = tuple(contradicted(list(board.grades), board.coated_sides, board.coated))
 

@@ -29,11 +29,12 @@ def of_own_tables(levels: Iterable[Level], read: ReadTable, sheets: Sequence[Rea
         return
     counted = Counter(name for names in called.values() for name in names)
     own = frozenset(name for name in called[id(read)] if counted[name] == 1 or len(name) < _SHORTEST)
+    letters = _lettered(sheets)
     names = frozenset(
         (name, place)
         for place, named in enumerate(called.values())
         for name in named
-        if counted[name] == 1 and (len(name) >= _SHORTEST or (len(name) == 1 and name.isalpha()))
+        if counted[name] == 1 and (len(name) >= _SHORTEST or name in letters)
     )
     known = frozenset(counted)
     titles = {words for sheet in sheets for table in sheet.tables for words in table.table.titles}
@@ -60,6 +61,21 @@ def _called(sheet: ReadSheet) -> Iterator[tuple[int, frozenset[str]]]:
         names = (word for word in named if len(word) >= _SHORTEST and word.isalpha())
         last = [LAST] if place and place + 1 == len(sheet.tables) else []
         yield id(read), frozenset([f"{PLACE}{place + 1}", *last, *placed, *own, *names])
+
+
+def _lettered(sheets: Sequence[ReadSheet]) -> frozenset[str]:
+    """The letters that tables have in their titles, by which alone a text may call them: 'A: SEK, B: DKK'. One that
+    stands in a cell is a code, and 'A = delivered' explains it."""
+    tables = [read.table for sheet in sheets for read in sheet.tables]
+    titled = (label for table in tables for words in table.titles for label in _labels(words.text))
+    letters = {label for label in titled if len(label) == 1 and label.isalpha()}
+    cells = (cell for table in tables if letters for row in table.rows for cell in table.view.rows[row.index].values())
+    codes = {word.casefold() for cell in cells if len(cell.text) <= _LONGEST_CODE for word in cell.text.split()}
+    return frozenset(letters - codes)
+
+
+_LONGEST_CODE = 24
+"""'A', 'Size A', 'Kraft A'."""
 
 
 def _labels(text: str) -> frozenset[str]:

@@ -1,11 +1,16 @@
 """Boxes of terms to the right of a table: 'Unsere Konditionen' over 'Lieferung frei Haus' and 'Gültig bis 15. Oktober',
-line by line beside the boards, of which each line is said of all."""
+line by line beside the boards, of which each line is said of all.
+
+A column 'Terms' of the boards' own and remarks on each of them look alike. A box has an empty column before it or a
+head, and tells each term once.
+"""
 
 from collections import Counter
+from collections.abc import Sequence
 from itertools import pairwise
 
 from tracker.intake.tables.figures import is_figure
-from tracker.intake.tables.table import Words
+from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, part_of, without_cells
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.freight.charges import ChargeWords
@@ -32,28 +37,54 @@ def with_terms_apart(view: View) -> tuple[View, list[Words]]:
     return view, []
 
 
+def said_of_tables_beside(tables: Sequence[Table], box: Sequence[Words]) -> list[Words]:
+    """What a box says of the whole sheet, as one at the top does. One that begins below the first tables is about those
+    that it stands beside, whose notes its lines become."""
+    first, last = (edge(words.row for words in box) if box else -1 for edge in (min, max))
+    beside = [table for table in tables if table.first_row <= last and first <= table.last_row]
+    if not beside or first <= min(table.last_row for table in tables):
+        return list(box)
+    for table in beside:
+        table.notes += tuple(box)
+    return []
+
+
 def _is_box(view: View, box: View, column: int) -> bool:
     rows = box.order
     if any(lower - upper > _WIDEST_GAP for upper, lower in pairwise(rows)):
         return False
     figures = any(is_figure(cell) for cells in box.rows.values() for cell in cells.values())
-    if figures or not _stands_beside_boards(view, rows, column):
+    boards = [row for row in view.order if _holds_figures(view, row, column)]
+    beside = [row for row in rows if row in boards]
+    if figures or len(beside) < _FEWEST or beside[0] + 1 != beside[1]:
         return False
     head, *lines = words_of(box, rows)
-    headed = phrases("terms_heads").whole(head.text.strip(_AROUND)) is not None
+    title = head.text.strip(_AROUND)
+    headed = phrases("terms_heads").whole(title) is not None
+    if not headed and phrases("headers").whole(title) is not None:
+        # 'Bemerkung' heads a column.
+        return False
     parted = not any(column - 1 in view.rows[row] for row in rows)
-    return (headed or parted) and _tell_different_terms(lines if headed else [head, *lines])
+    lines = lines if headed else [head, *lines]
+    beyond = any(words.row not in boards for words in lines)
+    if headed and parted:
+        return _tell_different_terms(lines, _FEWEST, repeated=beyond)
+    if not headed and (not parted or len(lines) == len(boards)):
+        # One beside each board may be its own remark.
+        return False
+    return _tell_different_terms(lines, _FEWEST if beyond else _FEWEST + 1)
 
 
-def _stands_beside_boards(view: View, rows: list[int], column: int) -> bool:
-    """Whether figures stand to the left of some lines, right below each other."""
-    beside = [row for row in rows if sum(is_figure(cell) for at, cell in view.rows[row].items() if at < column) > 1]
-    return len(beside) >= _FEWEST and beside[0] + 1 == beside[1]
+def _holds_figures(view: View, row: int, column: int) -> bool:
+    """Two figures at least, left of the box: its size or weight, and its price."""
+    return sum(is_figure(cell) for at, cell in view.rows[row].items() if at < column) >= _FEWEST
 
 
-def _tell_different_terms(lines: list[Words]) -> bool:
-    """Freight, validity, a smallest order: each once. Remarks on boards tell the same of several of them."""
+def _tell_different_terms(lines: Sequence[Words], fewest: int, *, repeated: bool = False) -> bool:
+    """Freight, validity, a smallest order: so many lines tell one each, none what another tells. Remarks on boards tell
+    the same of several of them. `repeated`: there are more lines than boards, and none can be a board's."""
     # 'Carriage extra at £18.50' says in passing that prices are without it.
     told = [{type(one) for one in statements(words.text)} for words in lines]
     kinds = Counter(kind for one in told for kind in one if not (kind is Delivery and ChargeWords in one))
-    return len(kinds) >= _FEWEST and max(kinds.values()) == 1
+    enough = len(kinds) >= fewest and sum(map(bool, told)) >= fewest
+    return enough and (repeated or max(kinds.values()) == 1)

@@ -2,10 +2,11 @@
 
 from collections.abc import Iterator, Sequence
 
-from tracker.intake.tables.rows.closing_words import is_closing
+from tracker.intake.tables.rows.closing_words import Sides, sides_of, tells_sides
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
+from tracker.intake.values.notes.above_and_below import parts_by_side
 
 
 def by_table(tables: Sequence[Table], titles: Sequence[Words]) -> Iterator[tuple[Words, ...]]:
@@ -20,12 +21,19 @@ def by_table(tables: Sequence[Table], titles: Sequence[Words]) -> Iterator[tuple
         yield said if all(own) else tuple(titles)
 
 
-def taken_by_tables(view: View, above: Sequence[Table], rows: Sequence[int]) -> list[int]:
-    """The rows of words below some tables without those that say 'above prices', which become notes of these alone."""
-    closing = [row for row in rows if above and is_closing(view.rows[row].values())]
+def taken_by_tables(view: View, above: Sequence[Table], rows: Sequence[int]) -> tuple[list[int], tuple[Words, ...]]:
+    """The rows of words below some tables without those that tell the prices above from those below, and what these say
+    of those below. What they say of the ones above becomes notes of these tables alone."""
+    told = {row: sides for row in rows if above and (sides := _sides(view, row)) is not None}
     for table in above:
-        table.notes += tuple(words_of(view, closing))
-    return [row for row in rows if row not in closing]
+        table.notes += tuple(words for sides in told.values() for words in sides.above)
+    below = tuple(words for sides in told.values() for words in sides.below)
+    return [row for row in rows if row not in told], below
+
+
+def _sides(view: View, row: int) -> Sides | None:
+    said = words_of(view, [row]) if tells_sides(view.rows[row].values()) else []
+    return sides_of(said) if any(parts_by_side(words.text) for words in said) else None
 
 
 def parted(rows: Sequence[int], end: int | None) -> tuple[list[int], list[int]]:

@@ -18,7 +18,7 @@ from tracker.intake.tables.rows.charge_lines import (
     rows_added,
     states_charge,
 )
-from tracker.intake.tables.rows.closing_words import close, is_closing
+from tracker.intake.tables.rows.closing_words import Sides, close, sides_of, tells_sides
 from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
@@ -58,25 +58,40 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     end = _last_board(view, rows, boards)
     boards |= charges_among(view, [row for row in rows if row not in boards], boards, end)
     for row in rows:
+        if row in view.going_on and row - 1 == last and row not in boards:
+            body.rows[-1].lines += tuple(words_of(view, [row]))
+            continue
         if row not in boards or _goes_on_with_notes(view, row, pending, last):
             pending.append(row)
             continue
         notes = [other for other in pending if last is not None and _is_footnote(view, other, headings)]
         body.notes += notes
         body.notes += notes_before_charges(view, [other for other in pending if end < other and other not in notes])
-        closing = [other for other in pending if last is not None and is_closing(view.rows[other].values())]
-        lot = close(body.rows, lot, tuple(words_of(view, closing))) if closing else lot
-        heading = [other for other in pending if other not in (*notes, *closing)]
-        headings = Headings(tuple(words_of(view, heading)), headings) if heading else headings
+        told = _sides(view, [other for other in pending if other not in notes], last)
+        lot = close(body.rows, lot, told.above) if told.above else lot
+        headings = Headings(told.below, headings) if told.below else headings
         pending = []
         gap = last is not None and any(other not in view.joined_rows for other in range(last + 1, row))
         body.rows.append(BodyRow(row, headings, gap))
         last = row
-    closing = [other for other in pending if lot and is_closing(view.rows[other].values())]
+    closing = [other for other in pending if lot and _is_about_rows_above(view, other)]
     if closing:
         close(body.rows, lot, tuple(words_of(view, closing)))
     body.after = [other for other in pending if other not in closing]
     return body
+
+
+def _sides(view: View, rows: Sequence[int], last: int | None) -> Sides:
+    """What rows of words say of the rows above them and of those below."""
+    said = tuple(words_of(view, rows))
+    tells = last is not None and any(tells_sides(view.rows[row].values()) for row in rows)
+    return sides_of(said) if tells else Sides((), said)
+
+
+def _is_about_rows_above(view: View, row: int) -> bool:
+    """A line with nothing for what follows it."""
+    told = _sides(view, [row], row)
+    return bool(told.above) and not told.below
 
 
 def _last_board(view: View, rows: Sequence[int], boards: Collection[int]) -> int:

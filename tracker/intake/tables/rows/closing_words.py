@@ -1,15 +1,42 @@
-"""Words below the rows that they are about: 'Above prices in US dollars' between two lots of boards."""
+"""Words between rows that say which of them they are about: 'Above prices in US dollars' between two lots of boards."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import BodyRow, Headings, Words
-from tracker.intake.words.lists import phrases
+from tracker.intake.values.notes.above_and_below import Side, parts_by_side
+from tracker.intake.words.lists import joined
 
 
-def is_closing(cells: Iterable[Cell]) -> bool:
-    """'Obige Preise ab Werk'; '10,000 lb and above' and 'see above' point at no prices."""
-    return any(phrases("prices_above").find(cell.text) for cell in cells if isinstance(cell.value, str))
+def tells_sides(cells: Iterable[Cell]) -> bool:
+    """Whether a row may say so: nearly none of a long list does."""
+    named = joined("prices_above", "prices_below", "prices_above_and_below")
+    return any(named.may_begin_in(cell.text) and named.find(cell.text) for cell in cells if isinstance(cell.value, str))
+
+
+@dataclass(frozen=True, slots=True)
+class Sides:
+    """Words about the rows above and about those below."""
+
+    above: tuple[Words, ...]
+    below: tuple[Words, ...]
+
+
+def sides_of(said: Sequence[Words]) -> Sides:
+    """'Les prix ci-dessus s'entendent départ usine. Les prix ci-dessous …': each sentence to its side, a text that
+    names no side to those below."""
+    return Sides(tuple(_on(Side.ABOVE, said)), tuple(_on(Side.BELOW, said)))
+
+
+def _on(side: Side, said: Sequence[Words]) -> Iterator[Words]:
+    for words in said:
+        parts = parts_by_side(words.text)
+        if not parts and side is Side.BELOW:
+            yield words
+        own = [part.text for part in parts if part.side in (side, Side.BOTH)]
+        if own:
+            yield replace(words, text=own[0] if len(own) == 1 else ". ".join(text.rstrip(".") for text in own))
 
 
 def close(rows: list[BodyRow], since: int, said: tuple[Words, ...]) -> int:

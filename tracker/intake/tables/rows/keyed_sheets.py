@@ -58,7 +58,7 @@ _LONGEST_NAME = 24
 def _listed(tables: Sequence[Table]) -> Iterator[Words]:
     """The cells of tables of two columns, codes and sizes: 'Code | Dimensions' over 'A | 28 x 40 in'."""
     for table in tables:
-        if len(table.columns) == _FEWEST:
+        if len(table.columns) == _FEWEST and not any(map(_names_a_thing, table.columns)):
             heads = [cell for column in table.columns for cell in column.heads]
             cells = [cell for row in table.rows for _, cell in sorted(table.view.rows[row.index].items())]
             for cell in sorted([*heads, *cells], key=lambda cell: (cell.row, cell.column)):
@@ -94,6 +94,8 @@ def _in_words(table: Table, key: Mapping[tuple[str, str], str]) -> Table:
 def _sizes_down(table: Table, column: HeadedColumn, key: Mapping[tuple[str, str], str]) -> dict[int, Cell]:
     """The column's cells with their sizes. Under a head that names no sizes all of them, two at least, must be codes of
     the key: 'Class A' may be anything."""
+    if _names_a_thing(column):
+        return {}
     cells = dict(table.view.down(column.index, (row.index for row in table.rows)))
     head = fold(column.called).strip(" .:")
     sizes = {row: size for row, cell in cells.items() if (size := _size_of(cell.text, head, key)) is not None}
@@ -117,6 +119,11 @@ def _size_of(text: str, head: str, key: Mapping[tuple[str, str], str]) -> str | 
 def _names_sizes(column: HeadedColumn) -> bool:
     roles = header_roles(column.heads[-1].text) if column.heads else ()
     return bool(roles) and roles[0].role is Role.SHEET_SIZE
+
+
+def _names_a_thing(column: HeadedColumn) -> bool:
+    """'Pallet A = 28 x 40 in' under 'Pallet', and a table of 'Pallet code | Dimensions', tell of no sheets."""
+    return bool(phrases("sized_things").find(column.called))
 
 
 def _is_other(column: HeadedColumn) -> bool:

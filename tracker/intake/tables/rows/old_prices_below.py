@@ -29,7 +29,8 @@ def without_old_prices_below(view: View) -> View:
             left[lower] = {column: cell for column, cell in view.rows[lower].items() if column not in old}
     if not left:
         return view
-    return replace(view, rows={row: cells for row in view.order if (cells := left.get(row, view.rows[row]))})
+    rows = {row: cells for row in view.order if (cells := left.get(row, view.rows[row]))}
+    return replace(view, rows=rows, going_on=view.going_on | left.keys())
 
 
 def _old_prices(upper: Cells, lower: Cells) -> set[int]:

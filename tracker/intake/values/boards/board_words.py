@@ -2,8 +2,9 @@
 
 from functools import lru_cache
 
-from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.grade import find_grade, names_grade
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.currency import currency_phrases
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
@@ -58,6 +59,23 @@ def names_another_board(text: str) -> bool:
     """Whether a text holds its board against that of the grade it names: 'competes with SBS', 'comparable to CUK'."""
     ahead = _ahead_of_grade(text)
     return bool(ahead) and bool(phrases("not_this_board").find(ahead or ""))
+
+
+@lru_cache(maxsize=4096)
+def names_only_another_board(text: str) -> bool:
+    """Whether a board's own words name a grade only to say what it is like or stands in for: 'Alpine replaces SBS',
+    'SBS-like board'."""
+    reading = find_grade(text)
+    if reading is None or not reading.grades:
+        return False
+    # The words for boards in general of 'Carton au lieu de GC1' are found with the grade.
+    pieces = reading.words.split(" ")
+    named = next((whole for at in range(len(pieces)) if (whole := " ".join(pieces[at:])) in text), reading.words)
+    ahead, _, behind = text.partition(named)
+    if names_grade(ahead):
+        return False
+    held = (match for match in phrases("not_this_board").find(ahead) if not rest_of(ahead[match.end :], ()))
+    return any(held) or phrases("like_behind").at(tokens_of(behind.lstrip(" -–")), 0) is not None
 
 
 def _ahead_of_grade(text: str) -> str | None:

@@ -23,7 +23,18 @@ def sheets_of_all(text: str) -> tuple[SheetSize, ...]:
     have a term of their own."""
     telling = [part for clause in clauses(text) for part in COMMA.split(clause) if tells_something(part)]
     own = [size for part in telling for size in find_sheet_sizes(part)] if len(telling) > 1 else []
-    return tuple(size for size in own_sheet_sizes(text) if size not in own)
+    return tuple(size for size in own_sheet_sizes(text) if size not in own and not _is_of_a_thing(text, size))
+
+
+def _is_of_a_thing(text: str, size: SheetSize) -> bool:
+    """'Pallets 28 x 40 in', 'press size 28 x 40 in', 'sample sheets 28 x 40 in', and not the sheets of 'pallets of
+    1,000 sheets 28 x 40 in'."""
+    ahead = _PART_ENDS.split(text[: max(text.find(size.words), 0)])[-1]
+    things = phrases("sized_things").find(ahead)
+    return bool(things) and not any(form.start >= things[-1].end for form in phrases("forms").find(ahead))
+
+
+_PART_ENDS = re.compile(r"[;,](?!\d)|\.\s|\s[-–—]\s|\n")
 
 
 @lru_cache(maxsize=8192)

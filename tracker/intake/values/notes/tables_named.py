@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.rest import Span, rest_of
 from tracker.intake.values.notes.statements import SaysTon, statements
 from tracker.intake.values.prices.other_times import without_other_times
@@ -151,11 +153,22 @@ def _leads(ahead: str) -> bool:
 
 
 _FEW_WORDS = 3
+_FIGURE_AHEAD = re.compile(r"\W*\d")
+
+
+def _is_figure_of(part: str, named: list[tuple[frozenset[str], Span]]) -> bool:
+    """'10 in table B', with nothing behind the table."""
+    return bool(_FIGURE_AHEAD.match(part)) and not any(map(str.isalnum, part[named[-1][1][1] :]))
 
 
 def _by_name(text: str, names: frozenset[tuple[str, int]]) -> list[_Piece]:
     """'Sweden: kr = SEK, Denmark: kr = DKK' over and below the tables of these names; 'A: SEK, B: DKK'."""
-    found = [(name, table, match.span()) for name, table in names for match in _whole(name).finditer(text)]
+    found = [
+        (name, table, match.span())
+        for name, table in names
+        for match in _whole(name).finditer(text)
+        if len(name) > 1 or _stands_alone(text, match)
+    ]
     if len({table for _, table, _ in found}) < _SEVERAL:
         return []
     named = sorted(((frozenset({name}), span) for name, _, span in found), key=lambda one: one[1])
@@ -165,6 +178,26 @@ def _by_name(text: str, names: frozenset[tuple[str, int]]) -> list[_Piece]:
 
 
 _SEVERAL = 2
+_WORD_AHEAD = re.compile(r"([^\W\d]+)\s+$")
+_WORD_BEHIND = re.compile(r"\s*-?([^\W\d]+)")
+_LABEL_BEHIND = re.compile(r"\s*-?[^\W\d][^:=,;.]*[:=]")
+_THINGS = frozenset({
+    Role.ITEM, Role.PRODUCT, Role.GRADE, Role.COATING, Role.SHEET_SIZE, Role.VENDOR, Role.DESTINATION, Role.FORM,
+    Role.PACKING, Role.STOCK,
+})  # fmt: skip
+
+
+def _stands_alone(text: str, letter: re.Match[str]) -> bool:
+    """'A: SEK', 'Prices A in SEK'; 'Mill A: 4 weeks' and 'A quality: FOB mill' are about something else."""
+    ahead, behind = _WORD_AHEAD.search(text, 0, letter.start()), _WORD_BEHIND.match(text, letter.end())
+    if any(word is not None and _is_a_thing(word[1]) for word in (ahead, behind)):
+        return False
+    unread = ahead is not None and rest_of(ahead[1], (), "price_words")
+    return not unread and _LABEL_BEHIND.match(text, letter.end()) is None
+
+
+def _is_a_thing(word: str) -> bool:
+    return any(reading.role in _THINGS for reading in header_roles(word))
 
 
 @lru_cache(maxsize=256)
@@ -226,7 +259,7 @@ def _piece(part: str, named: list[tuple[frozenset[str], Span]], excepted: bool) 
     if phrases("points_to").find(part):
         units = any(isinstance(one, SaysCurrency | SaysBasis | SaysTon) for one in statements(part))
         return _Piece(NOWHERE if units else frozenset(), whole)
-    if not said and not _leads(part[: named[0][1][0]]):
+    if not said and not _leads(part[: named[0][1][0]]) and not _is_figure_of(part, named):
         return _Piece(frozenset(), whole)
     return _Piece(tables, said or whole, excepted=excepted)
 

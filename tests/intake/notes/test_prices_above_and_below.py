@@ -1,0 +1,132 @@
+"""A line between two lots of boards, or two tables, is about the prices above only where it begins with them."""
+
+from datetime import date
+
+import pytest
+
+from tests.intake.sheets import lines
+
+_HEAD = ["Grade", "g/m²", "Price EUR/t"]
+_ABOVE, _BELOW = [["SBS", 300, 1200], ["CUK", 350, 900]], [["CRB", 300, 700], ["URB", 350, 600]]
+
+
+def _offers(note, *, between=()):
+    """The first line above the note and the first below it."""
+    found = [line.offer for line in lines([_HEAD, *_ABOVE, *between, [note], *between, *_BELOW]).values()]
+    return found[0], found[2]
+
+
+def _delivered(note, **more):
+    return [offer.delivered for offer in _offers(note, **more)]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Same as the above, FOB mill", "As the above but FOB mill:", "Unlike the above, FOB mill:",
+        "Contrary to the above: FOB mill", "In addition to the prices above, FOB mill",
+        "Export: replaces the above prices, FOB mill", "Special grades (not in the above prices) - FOB mill",
+        "Heavier than the above, FOB mill", "Substitutes for the above grades, FOB mill",
+        "Seconds of the above grades, FOB mill", "The above grades in jumbo rolls, FOB mill",
+        "The above grades made to order, FOB mill", "Not included in the above prices: FOB mill",
+        "Gleiche Bedingungen wie obige Sorten, jedoch ab Werk", "Anders als obige Preise: ab Werk",
+        "Alternativ zu obigen Sorten, ab Werk", "Obige Sorten in Bogen, ab Werk",
+        "Ergänzend zu obige Preise: ab Werk", "Contrairement aux prix ci-dessus, départ usine :",
+        "Mêmes conditions que les qualités ci-dessus, départ usine", "Los artículos de arriba en hojas, en fábrica",
+        "Como los precios de arriba, en fábrica", "Som ovanstående kvaliteter, fritt fabrik",
+    ],
+)  # fmt: skip
+def test_what_only_points_at_rows_above_is_said_of_the_rows_below(note):
+    assert _delivered(note) == [None, False]
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Prices above 20 tonnes, delivered", "Prices above 10,000 lb, delivered", "Prices above 300 g/m²: delivered"],
+)
+def test_prices_above_a_figure_are_those_of_more(note):
+    assert _delivered(note) == [None, True]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "The above and below prices are FOB mill", "Prices above/below FOB mill",
+        "All the above and the following: FOB mill", "Die obigen und die folgenden Preise gelten ab Werk.",
+        "Les prix ci-dessus et ci-dessous s'entendent départ usine.",
+        "Los precios de arriba y de abajo son en fábrica.", "Priserna ovan och nedan gäller fritt fabrik.",
+    ],
+)  # fmt: skip
+def test_what_is_said_of_both_holds_for_both(note):
+    assert _delivered(note) == [False, False]
+
+
+@pytest.mark.parametrize("between", [(), ([],), ([], [])])
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Above prices FOB mill. Prices below delivered.", "Above prices FOB mill, below delivered:",
+        "The above are FOB mill, the following prices are delivered.",
+        "Prices in EUR. Those above FOB mill, those below delivered.",
+        "Obige Preise ab Werk, untenstehende Preise frei Haus.",
+        "Die obigen Preise verstehen sich ab Werk, die unteren frei Haus.",
+        "Les prix ci-dessus s'entendent départ usine. Les prix ci-dessous s'entendent rendus chez vous.",
+        "Los precios de arriba son en fábrica; los de abajo, puestos en destino.",
+        "Priserna ovan gäller fritt fabrik, priserna nedan fritt levererat.",
+    ],
+)  # fmt: skip
+@pytest.mark.parametrize("headed", [False, True])
+def test_each_sentence_goes_to_its_own_side(note, between, headed):
+    rows = [_HEAD, *_ABOVE, *between, [note], *between, *([_HEAD] if headed else []), *_BELOW]
+    assert [line.offer.delivered for line in lines(rows).values()] == [False, False, True, True]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "The above prices are valid to 31 December 2026, those below to 31 January 2027",
+        "Die obigen Preise gelten bis 31.12.2026, die unteren bis 31.1.2027",
+        "Les prix ci-dessus sont valables jusqu'au 31 décembre 2026, ceux ci-dessous jusqu'au 31 janvier 2027",
+        "Los precios de arriba son válidos hasta el 31 de diciembre de 2026, los de abajo hasta el 31 de enero de 2027",
+        "Ovanstående priser gäller till 31 december 2026, nedanstående till 31 januari 2027",
+    ],
+)
+def test_what_the_second_side_leaves_out_is_that_of_the_first(note):
+    assert [offer.valid_until for offer in _offers(note)] == [date(2026, 12, 31), date(2027, 1, 31)]
+
+
+@pytest.mark.parametrize(
+    ("note", "told"),
+    [
+        ("Freight is included in the above prices.", True), ("In den obigen Preisen ist die Fracht enthalten.", True),
+        ("Le transport est inclus dans les prix ci-dessus.", None),
+        ("El transporte está incluido en los precios de arriba.", None), ("Frakten ingår i ovanstående priser.", None),
+    ],
+)  # fmt: skip
+def test_a_sentence_that_ends_with_the_prices_above_is_not_about_those_below(note, told):
+    assert _delivered(note) == [told, None]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Added to the above prices: energy 3 %",
+        "Zu den obigen Preisen kommen 3 % Energie hinzu.",
+        "Obigen Preisen liegt ein Energiezuschlag von 3 % zugrunde",
+    ],
+)
+def test_so_are_charges_on_top_of_them(note):
+    above, below = _offers(note)
+    assert ([charge.price for charge in above.charges], below.charges) == ([3], ())
+
+
+def test_a_heading_at_the_end_is_of_what_follows():
+    assert _delivered("Above prices FOB mill. Special offers, delivered:") == [False, True]
+
+
+@pytest.mark.parametrize(
+    "note", ["Prices below are delivered.", "Nachstehende Preise frei Haus.", "Les prix ci-dessous sont franco."]
+)
+def test_prices_below_are_not_those_of_the_table_above(note):
+    rows = [_HEAD, *_ABOVE, [], [note], [], _HEAD, *_BELOW]
+    assert [line.offer.delivered for line in lines(rows).values()] == [None, None, True, True]
