@@ -8,6 +8,7 @@ from functools import lru_cache
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.topics import topic_of
+from tracker.intake.values.notes.ways_timed import counts_a_lead, tells_how_it_comes
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.basis import basis_span
 from tracker.intake.values.prices.currency import find_currencies
@@ -123,22 +124,21 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
             if weeks and "validity" in _kinds(topic) and begun < number:
                 # 'Offer valid until 31 December. Sheets from stock, rolls 3 weeks': those of the next sentence.
                 topic = ""
+            if weeks and not topic:
+                # 'Sheets in 6 weeks, rolls in 4' goes on with weeks.
+                topic, begun = weeks, number
             if ways and not own and (led_to := topic if _is_of(topic, said) else "" if strange else weeks):
                 said = f"{led_to} {said}"
             # 'Payment: rolls 4 weeks, sheets 8 weeks' counts other weeks than those of a lead time, all of it.
             strange = strange or not (own or _kinds(said) or _is_of_ways_alone(said))
-            told = _kinds(said) or (_LEAD if ways and _counts_a_lead(said) else frozenset())
+            told = _kinds(said) or (_LEAD if ways and counts_a_lead(said) else frozenset())
+            if ways & FORMS and told and tells_how_it_comes(piece, said):
+                told = frozenset()
             of_lead = told != {"lead"} or bool(phrases("lead_topic").find(said))
             yield TermOfWay(said, ways, told if of_lead or not paid else frozenset(), number)
 
 
 _LEAD = frozenset({"lead"})
-
-
-def _counts_a_lead(said: str) -> bool:
-    """The 'now 4 weeks for' of 'now 4 weeks for rolls, 6 weeks for sheets' is a time as well as the other."""
-    counted = counts_time(said) and counts_plain_days(said) is None
-    return counted and not any(phrases(section).find(said) for section in ("not_lead", "price_words"))
 
 
 def _labels_another(clause: str) -> bool:
@@ -185,10 +185,11 @@ def _is_of(topic: str, said: str) -> bool:
         return words <= _WORDS_OF_A_DAY and any(map(str.isdigit, said))
     weighed = "minimum" in kinds and bool(find_masses(said))
     timed = "lead" in kinds and (counts_time(said) or lead_text(said) is not None)
-    return words <= _WORDS_OF_A_FIGURE and (weighed or timed or (bool(kinds) and said.isdigit()))
+    return words <= _WORDS_OF_A_FIGURE and (weighed or timed or (bool(kinds) and bool(_BARE.fullmatch(said))))
 
 
 _WORDS_OF_A_FIGURE, _WORDS_OF_A_DAY = 3, 4
+_BARE = re.compile(r"(?:[^\W\d]+\s)?\d+")
 
 
 def _leader(clause: str) -> frozenset[str]:
