@@ -125,3 +125,21 @@ def test_a_board_of_which_the_same_is_said(note, told):
 )
 def test_how_freight_is_paid_without_its_word(note, told):
     assert delivered(note) == told
+
+
+@pytest.mark.parametrize(
+    ("note", "told"),
+    [
+        ("Prices in SEK per tonne, delivered. GC1 not always.", None),
+        ("Prices in SEK per tonne delivered. GC1 can be FOB mill.", None),
+        ("Prices in SEK per tonne, delivered. GC1 FOB mill.", False),
+        ("Preise in SEK je Tonne frei Haus, GC1 nicht immer.", None),
+        ("Priserna är i SEK per ton om 1 000 kg, fritt levererat. GC1 säljer vi däremot fritt vårt bruk.", False),
+    ],
+)
+def test_no_board_is_excepted_from_the_unit_beside_the_terms(note, told):
+    rows = [["Grade", "g/m²", "Price"], *([grade, weight, price] for grade, weight, _, price in ROWS[1:])]
+    offers = [line.offer for line in lines([*rows, [], [note]]).values()]
+    assert [(offer.currency, offer.basis, offer.delivered) for offer in offers] == [
+        ("SEK", "tonne", True), ("SEK", "tonne", told), ("SEK", "tonne", True)
+    ]  # fmt: skip

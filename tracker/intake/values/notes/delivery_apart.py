@@ -14,7 +14,10 @@ from tracker.intake.values.freight.freight_of_prices import freight_of_prices
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.topics import OF_TERMS
+from tracker.intake.values.prices.basis import find_basis
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.phrases import blanked
 
 _STOPS = " ,;:.()–-"
 
@@ -163,9 +166,11 @@ def _texts(told: list[_Said]) -> Iterator[str]:
     if len(general) != 1 or len(told) == 1:
         yield from (_text(one) if len(told) > 1 else one.part for one in told if len(general) < 2 or one.boards)
         return
-    of_all = general[0].terms if general[0].others else general[0].part
+    of_all, units = _without_units(general[0].part)
+    of_all = general[0].terms if general[0].others else of_all
     if not general[0].terms:
         of_all = ""
+    yield from (units,) if units and of_all and not general[0].others else ()
     open_ = [one for one in named if one.delivered is None and not _is_as_for_all(one, general[0])]
     unread = [one.boards for one in open_]
     otherwise = [one for one in named if one.delivered is not None and one.delivered is not general[0].delivered]
@@ -179,6 +184,17 @@ def _texts(told: list[_Said]) -> Iterator[str]:
         yield of_all
     if not of_all:
         yield from (_text(one) for one in named if one not in (*otherwise, *open_))
+
+
+def _without_units(part: str) -> tuple[str, str]:
+    """What a part says of freight, and what of the unit of all prices, which no board is excepted from: 'delivered' and
+    'prices in EUR per tonne' of 'prices in EUR per tonne, delivered'."""
+    terms = [term.span for term in terms_in(part)]
+    words = ", ".join(part[start:end] for start, end in terms)
+    told, alone = find_delivery(part), find_delivery(words) if words else None
+    if told is None or alone is None or told.delivered is not alone.delivered:
+        return part, ""
+    return (words, blanked(part, terms)) if find_currencies(part) or find_basis(part) is not None else (part, "")
 
 
 def _is_as_for_all(one: _Said, general: _Said) -> bool:
