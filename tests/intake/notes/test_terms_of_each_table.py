@@ -56,3 +56,14 @@ def test_so_do_a_smallest_order_and_a_last_day():
     first, second = _both("Prices valid until December 31, 2026. Table B until March 31, 2027.")
     assert (first.offer.valid_until, second.offer.valid_until) == (date(2026, 12, 31), None)
     assert "validity-unread" in codes(second)
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "See table B for delivered prices.", "Siehe Tabelle B für Preise frei Haus.",
+        "Not table A but table B is delivered.", "Nicht Tabelle A, aber Tabelle B frei Haus.",
+    ],
+)  # fmt: skip
+def test_what_points_to_a_table_or_denies_it_of_one_delivers_not_both(note):
+    assert _both(note)[0].offer.delivered is None
