@@ -156,13 +156,13 @@ def _are_about_boards(part: str) -> bool:
     # Of 'SBS: USD/ST' signs are left.
     told = [token for token in tokens_of(behind) if token[0][0].isalnum()]
     goes_on = bool(told) and not told[0][0][0].isdigit() and joined(*_SMALL).at(told, 0) is None
-    return not goes_on and not rest_of(ahead, (), *_SMALL)
+    return not goes_on and not rest_of(ahead, (), "those_of", *_SMALL)
 
 
 _BOARD = " • "
 _SMALL = (
     "says_nothing_more", "price_words", "per", "copula", "all_goods", "board_goods", "forms", "relative_words",
-    "those_of", "sold_by_unit", "unit_words", "bought_in", "ton_definitions", "delivery", "incoterms", "all_of_them",
+    "sold_by_unit", "unit_words", "bought_in", "ton_definitions", "delivery", "incoterms", "all_of_them",
 )  # fmt: skip
 
 
