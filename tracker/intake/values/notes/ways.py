@@ -124,7 +124,7 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
             if weeks and "validity" in _kinds(topic) and begun < number:
                 # 'Offer valid until 31 December. Sheets from stock, rolls 3 weeks': those of the next sentence.
                 topic = ""
-            if weeks and not topic:
+            if weeks and not (topic or strange):
                 # 'Sheets in 6 weeks, rolls in 4' goes on with weeks.
                 topic, begun = weeks, number
             if ways and not own and (led_to := topic if _is_of(topic, said) else "" if strange else weeks):
