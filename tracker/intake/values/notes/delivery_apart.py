@@ -133,8 +133,8 @@ def _told(part: str, rest: str, boards: str = "", *, others: bool = False) -> _S
     if terms:
         bare = " ".join(rest.split()).strip(_STOPS)
         unread = rest_of(rest, (term.span for term in terms), *_BESIDE_TERMS)
-        if unread and freight_of_prices(bare) is None:
-            # 'SBS samples ex works' tells nothing of its prices.
+        if unread and (freight_of_prices(bare) is None or find_currencies(bare) or find_basis(bare) is not None):
+            # 'SBS samples ex works' tells nothing of its prices, 'GC2, price SEK/ton delivered' more than freight.
             return None
         return replace(said, unread=bare) if unread else replace(said, terms=bare)
     denials = phrases("negations").find(rest)
