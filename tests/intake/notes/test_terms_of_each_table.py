@@ -73,3 +73,14 @@ def test_until_when_a_table_holds(note):
 
 def test_until_when_a_certificate_in_a_table_holds_is_nobodys():
     assert {line.offer.valid_until for line in _both("The certificate in table B is valid until 2026-12-31.")} == {None}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "See table B for delivered prices.", "Siehe Tabelle B für Preise frei Haus.",
+        "Not table A but table B is delivered.", "Nicht Tabelle A, aber Tabelle B frei Haus.",
+    ],
+)  # fmt: skip
+def test_what_points_to_a_table_or_denies_it_of_one_delivers_not_both(note):
+    assert _both(note)[0].offer.delivered is None

@@ -15,6 +15,7 @@ from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.offers.rows.rows import WholeRow
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.boards.open_grades import GRADES
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.held_for_all import held_for_all
@@ -23,6 +24,7 @@ from tracker.intake.values.notes.lines_apart import lines_apart
 from tracker.intake.values.notes.lines_meant import LinesMeant, lines_meant
 from tracker.intake.values.notes.note_signs import without_sign
 from tracker.intake.values.notes.statements import Statement, statements
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_remarked import lead_of_some
 from tracker.intake.values.times.lead_unread import LeadUnread
@@ -189,7 +191,13 @@ def _put_first(
 
 
 def _own_texts(told: Iterable[Words], of_some: Mapping[Words, LinesMeant]) -> tuple[Words, ...]:
-    return tuple(replace(words, text=of_some[words].rest) for words in told)
+    """The texts without the words for whom they are; 'GD2 in USD möglich' with them, by which it is no unit for
+    certain."""
+    return tuple(words if _doubts_unit(words) else replace(words, text=of_some[words].rest) for words in told)
+
+
+def _doubts_unit(words: Words) -> bool:
+    return any(isinstance(one, SaysCurrency | SaysBasis) and bool(one.perhaps) for one in statements(words.text))
 
 
 def _doubted(level: Level, texts: tuple[Words, ...]) -> Level:
@@ -200,7 +208,13 @@ def _doubted(level: Level, texts: tuple[Words, ...]) -> Level:
         for one in statements(words.text)
         if isinstance(one, ChargeWords)
     )
-    return replace(level, texts=texts, beside=charges, of_row=True, of_some=True, unsure=True)
+    units = tuple[Said[Statement], ...](
+        Said(replace(one, grades=(), perhaps=GRADES), level.place(words), words.text)
+        for words in texts
+        for one in statements(words.text)
+        if isinstance(one, SaysCurrency | SaysBasis)
+    )
+    return replace(level, texts=texts, beside=charges + units, of_row=True, of_some=True, unsure=True)
 
 
 def of_own(level: Level, texts: tuple[Words, ...]) -> Level:

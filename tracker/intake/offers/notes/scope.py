@@ -21,6 +21,7 @@ from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.told_with_price import without_own_charges
 from tracker.intake.values.heads.column_legend import column_named
+from tracker.intake.values.notes.boards_ended import stated_of_boards
 from tracker.intake.values.notes.line_defaults import LineDefault, line_defaults
 from tracker.intake.values.notes.statements import SaysWeightBasis, Statement, statements
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
@@ -78,8 +79,8 @@ class Level:
         lead = lead_remarked(text)
         if self.unsure:
             return () if lead is None else (LeadUnread(text.strip()),)
-        others = tuple(said for said in statements(text) if not isinstance(said, LeadTime | LeadUnread))
-        return others if lead is None else (*others, lead)
+        told = stated_of_boards(text) if self.of_some else statements(text)
+        return (*(one for one in told if not isinstance(one, LeadTime | LeadUnread)), *((lead,) if lead else ()))
 
     @cached_property
     def _kinds(self) -> dict[type[object], tuple[Said[object], ...]]:
@@ -196,8 +197,7 @@ def _calls_a_board(text: str) -> bool:
     for words in (grade.words, *measures):
         rest = rest.replace(words, " ", 1)
     between = text.partition(grade.words)[2].partition(measures[0])[0]
-    hedged = bool(phrases("bracket").find(between))
-    return text.startswith(grade.words) and not any(map(str.isdecimal, rest)) and not hedged
+    return text.startswith(grade.words) and not any(map(str.isdecimal, rest)) and not phrases("bracket").find(between)
 
 
 @dataclass(frozen=True)

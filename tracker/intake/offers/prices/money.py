@@ -25,7 +25,7 @@ from tracker.intake.offers.prices.of_all_prices import (
     of_these_prices,
 )
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
-from tracker.intake.offers.prices.units_of_boards import is_of_other_boards, left_open, of_board
+from tracker.intake.offers.prices.units_of_boards import is_in_doubt, is_of_other_boards, left_open, of_board
 from tracker.intake.values.heads.column_legend import column_named
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.statements import statements
@@ -125,8 +125,8 @@ def around(
         bases = _firm_first(_stated_basis(level, prices, claimed, facts, nearer_basis))
         currency.append(currencies)
         basis.append(bases)
-        nearer_currency = _then_nearer(nearer_currency, level) if currencies else nearer_currency
-        nearer_basis = _then_nearer(nearer_basis, level) if bases else nearer_basis
+        nearer_currency = _then_nearer(nearer_currency, level) if _are_told(currencies) else nearer_currency
+        nearer_basis = _then_nearer(nearer_basis, level) if _are_told(bases) else nearer_basis
     if column.lender is not None:
         currency.append(tuple(replace(claim, excused=True) for claim in _head_currencies(column.lender)))
         basis.append(tuple(replace(claim, excused=True) for claim in _head_bases(column.lender, facts)))
@@ -151,6 +151,10 @@ def _then_nearer(nearer: Nearer, level: Level) -> Nearer:
     """What is nearer once a level has spoken too: behind a heading of some rows the title of a sheet's only table is
     about others as well."""
     return Nearer.SAYS_OF_ALL if level.sole and nearer is not Nearer.SAYS else Nearer.SAYS
+
+
+def _are_told(claims: tuple[Claim[str], ...]) -> bool:
+    return not all(claim.doubted for claim in claims)
 
 
 def _in_cents(column: PriceColumn, scope: Scope, prices: "_Prices", facts: FileFacts) -> bool:
@@ -233,12 +237,13 @@ def _stated_currency(
     of_others: list[Claim[str]] = []
     for said in prices.heard(level.all_of(SaysCurrency), facts):
         reading = said.value.currency
-        if of_some_invoices(said.value.words, reading.words):
+        doubted = is_in_doubt(said.value, prices.board)
+        if of_some_invoices(said.value.words, reading.words) and not doubted:
             continue
         words = _clause_saying(said.words, reading.words)
         named = claimed.around(level).currencies.intersection(reading.codes)
         excused = _gives_way(words, nearer) or (bool(named) and not of_all_prices(words, reading.words))
-        claim = currency_claim(reading, said.where, words, excused)
+        claim = replace(currency_claim(reading, said.where, words, excused and not doubted), doubted=doubted)
         if is_of_other_boards(said.value, prices.board):
             of_others.append(claim)
         else:
@@ -260,7 +265,9 @@ def _stated_basis(
         elsewhere = elsewhere or claimed.beside(bases) or leaves_out(said.words, prices.parts)
         excused = _gives_way(words, nearer) or elsewhere or is_of_that_unit(words, unit)
         of_rows = level.of_row or level.of_some or level.name == HEADING
-        claim = replace(basis_claim(said.value.basis, said.where, words, facts, excused), of_rows=of_rows)
+        doubted = is_in_doubt(said.value, prices.board)
+        claim = basis_claim(said.value.basis, said.where, words, facts, excused and not doubted)
+        claim = replace(claim, of_rows=of_rows, doubted=doubted)
         if is_of_other_boards(said.value, prices.board):
             of_others.append(claim)
         else:

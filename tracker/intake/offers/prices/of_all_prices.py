@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 
+from tracker.intake.values.prices.units_in_doubt import names_buyers_country
 from tracker.intake.values.prices.units_of_parts import parts_named
 from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import tokens_of
@@ -30,12 +31,12 @@ def of_these_prices(words: str) -> bool:
 def of_some_invoices(words: str, money: str) -> bool:
     """'For export we invoice in euro or dollars by agreement', 'Canadian customers are invoiced in CAD', 'invoices in
     sterling are issued in Leeds': of some buyers alone, and not 'prices and invoices in EUR' nor 'we invoice in CAD',
-    which may be meant of every price."""
+    which may be meant of every price, nor 'GD2 comes from Sweden and is invoiced in SEK'."""
     if phrases("price_words").find(words):
         return False
     said = phrases("invoices").find(words)
     apart = any(match.value == "goods" for match in phrases("sold_apart").find(words))
-    some = apart or any(match.value == "some" for match in said) or bool(phrases("countries").find(words))
+    some = apart or any(match.value == "some" for match in said) or names_buyers_country(words)
     issued = any(match.value == "issued" for match in phrases("invoices").find(words.partition(money)[2]))
     return any(match.value == "any" for match in said) and (some or issued)
 

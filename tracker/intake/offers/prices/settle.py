@@ -18,6 +18,7 @@ class Claim(Generic[T]):
     `excused`: it is about other prices of the sheet, so that it contradicts nothing where it says otherwise.
     `lone_t`: it says 't', the symbol of the tonne, which pounds and inches around it do not make a short ton.
     `of_rows`: it is said of these rows alone, by themselves, a heading among the rows or a note on marked ones.
+    `doubted`: it is perhaps not about these prices, so that it overrides nothing, but is not passed over either.
     """
 
     values: frozenset[T]
@@ -26,6 +27,7 @@ class Claim(Generic[T]):
     excused: bool = False
     lone_t: bool = False
     of_rows: bool = False
+    doubted: bool = False
 
     def evidence(self, field: str) -> Evidence:
         """What the window shows beside the field that this settled."""
@@ -49,11 +51,17 @@ class Settled(Generic[T]):
 def settle(claims: Iterable[Sequence[Claim[T]]]) -> Settled[T]:
     """Goes through the claims, nearest level first; each narrows what the nearer ones left open or contradicts them."""
     left: Settled[T] = Settled(frozenset())
+    doubted: list[Claim[T]] = []
     for level in claims:
         for claim in level:
+            if claim.doubted:
+                doubted.append(claim)
+                continue
             left = _heard(left, claim)
             if left.against is not None:
                 return left
+    for claim in doubted:
+        left = _heard(left, claim)
     return left
 
 

@@ -40,5 +40,10 @@ def is_of_other_boards(said: SaysBasis | SaysCurrency, board: BoardPriced) -> bo
     return board.grade is not None and bool(said.grades or said.perhaps) and not meant
 
 
+def is_in_doubt(said: SaysBasis | SaysCurrency, board: BoardPriced) -> bool:
+    """Whether a unit is said so that it may be that of a board's price or not: 'GD2 can be invoiced in SEK'."""
+    return board.is_of(said.perhaps, said.called) and board.grade not in said.grades
+
+
 def _meant(said: SaysBasis | SaysCurrency) -> frozenset[object]:
     return frozenset(said.basis.bases if isinstance(said, SaysBasis) else said.currency.codes)

@@ -53,6 +53,22 @@ def _one_for_another(clause: str) -> tuple[frozenset[Decimal], ...]:
         one, other = _values(before[0].group()), _values(behind.group())
         if bare and len(between) <= _BETWEEN and any(a != b and a < 2 * b and b < 2 * a for a in one for b in other):
             return one, other
+    return _in_turn(clause)
+
+
+def _in_turn(clause: str) -> tuple[frozenset[Decimal], ...]:
+    """The figures of 'statt 1200 richtig 1210' and 'instead of 1,200 read 1,210', the one that is meant first."""
+    for said in phrases("instead_of").find(clause):
+        behind = [found for found in _FIGURE.finditer(clause) if found.start() >= said.end][:2]
+        if len(behind) < 2 or behind[0].start() - said.end > _BEFORE_MONEY:
+            continue
+        wrong, meant = behind
+        between = clause[wrong.end() : meant.start()]
+        bare = _is_bare(between) and _is_bare(clause[meant.end() :]) and len(between) <= _BETWEEN
+        long = all(sum(map(str.isdigit, found.group())) >= _FEWEST_DIGITS for found in behind)
+        one, other = _values(meant.group()), _values(wrong.group())
+        if bare and long and any(a != b and a < 2 * b and b < 2 * a for a in one for b in other):
+            return one, other
     return ()
 
 

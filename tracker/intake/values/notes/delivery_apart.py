@@ -2,7 +2,7 @@
 pays freight, on CRB the seller does'. Read as one it would be contradicted, or hold for the wrong ones."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from tracker.intake.values.boards.boards_behind import boards_behind
@@ -13,7 +13,10 @@ from tracker.intake.values.freight.freight_of_prices import freight_of_prices
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.topics import OF_TERMS
-from tracker.intake.words.lists import phrases
+from tracker.intake.values.prices.basis import find_basis
+from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.phrases import blanked
 
 _STOPS = " ,;:.()–-"
 
@@ -21,14 +24,17 @@ _STOPS = " ,;:.()–-"
 @dataclass(frozen=True, slots=True)
 class _Said:
     """What a part says of freight: of the boards in `boards`, of all others (`others`), or of all where neither.
-    `terms`: its words, '' where they can't be read; `denies`: it says no more than that what is said before does not
-    hold."""
+    `terms`: its words, '' where they can't be read, and `unread` then; `denies`: it says no more than that what is said
+    before does not hold, `repeats`: than that it does; `paid`: it says how freight is paid without the word for it."""
 
     part: str
     boards: str = ""
     others: bool = False
     terms: str = ""
     denies: str = ""
+    unread: str = ""
+    repeats: bool = False
+    paid: str = ""
 
     @property
     def delivered(self) -> bool | None:
@@ -115,19 +121,39 @@ def _boards_in(part: str) -> Iterator[tuple[str, str]]:
 
 
 def _told(part: str, rest: str, boards: str = "", *, others: bool = False) -> _Said | None:
-    """What is said of boards; None where no word of it is of freight, or where more is said."""
+    """What is said of boards; None where no word of it is of freight."""
     if any(phrases(section).find(rest) for section in OF_TERMS[:2]) or any(map(str.isdigit, rest)):
         return None
+    said = _Said(part, boards, others)
+    if _is_doubtful(rest):
+        # 'SBS can be delivered', 'CUK not always'.
+        return said if terms_in(rest) or phrases("negations").find(rest) else None
     terms = terms_in(rest)
     if terms:
+        bare = " ".join(rest.split()).strip(_STOPS)
         unread = rest_of(rest, (term.span for term in terms), *_BESIDE_TERMS)
-        return None if unread else _Said(part, boards, others, " ".join(rest.split()).strip(_STOPS))
+        if unread and (freight_of_prices(bare) is None or find_currencies(bare) or find_basis(bare) is not None):
+            # 'SBS samples ex works' tells nothing of its prices, 'GC2, price SEK/ton delivered' more than freight.
+            return None
+        return replace(said, unread=bare) if unread else replace(said, terms=bare)
     denials = phrases("negations").find(rest)
     if denials and not rest_of(rest, (match.span for match in denials), "copula"):
-        return _Said(part, boards, others, denies=rest[denials[0].start : denials[0].end])
-    return _Said(part, boards, others) if phrases("payers").find(rest) else None
+        return replace(said, denies=rest[denials[0].start : denials[0].end])
+    alone = [one for one in joined(*_SHORT).find(rest) if not rest_of(rest, (one.span,), "copula")]
+    if alone:
+        words = rest[alone[0].start : alone[0].end]
+        paid = phrases("freight_paid_so").whole(words) is not None
+        return replace(said, paid=words) if paid else replace(said, repeats=True)
+    # 'The rest as before' tells nothing of what is said of some.
+    return said if phrases("payers").find(rest) or others else None
 
 
+def _is_doubtful(rest: str) -> bool:
+    """Of what is possible, was so, or is so at times."""
+    return bool(joined("may_be", "was_then", "only_if", "optional", "units_in_doubt.possible", "not_always").find(rest))
+
+
+_SHORT = ("as_said_before", "ditto", "freight_paid_so")
 _BESIDE_TERMS = ("copula", "sold_so", "price_words", "negations", "about_lines", "to_the_buyer", "board_goods")
 
 
@@ -139,37 +165,73 @@ def _texts(told: list[_Said]) -> Iterator[str]:
     if len(general) != 1 or len(told) == 1:
         yield from (_text(one) if len(told) > 1 else one.part for one in told if len(general) < 2 or one.boards)
         return
-    of_all = general[0].terms if general[0].others else general[0].part
+    of_all, units = _without_units(general[0].part)
+    of_all = general[0].terms if general[0].others else of_all
     if not general[0].terms:
         of_all = ""
-    unread = [one.boards for one in named if one.delivered is None]
+    yield from (units,) if units and of_all and not general[0].others else ()
+    open_ = [one for one in named if one.delivered is None and not _is_as_for_all(one, general[0])]
+    unread = [one.boards for one in open_]
     otherwise = [one for one in named if one.delivered is not None and one.delivered is not general[0].delivered]
     if unread:
         yield from ((f"{of_all} except {', '.join((*unread, *(one.boards for one in otherwise)))}",) if of_all else ())
-        yield from map(_text, otherwise)
+        yield from map(_text, (*otherwise, *open_))
     elif otherwise:
         boards = ", ".join(one.boards for one in otherwise)
-        yield f"{of_all} except {boards}: {otherwise[0].terms}" if of_all else f"{boards}: {otherwise[0].terms}"
+        yield from (f"{of_all} except {boards}: {otherwise[0].terms}",) if of_all else map(_text, otherwise)
     elif of_all:
         yield of_all
     if not of_all:
-        yield from (_text(one) for one in named if one not in otherwise)
+        yield from (_text(one) for one in named if one not in (*otherwise, *open_))
+
+
+def _without_units(part: str) -> tuple[str, str]:
+    """What a part says of freight, and what of the unit of all prices, which no board is excepted from: 'delivered' and
+    'prices in EUR per tonne' of 'prices in EUR per tonne, delivered'."""
+    terms = [term.span for term in terms_in(part)]
+    words = ", ".join(part[start:end] for start, end in terms)
+    told, alone = find_delivery(part), find_delivery(words) if words else None
+    if told is None or alone is None or told.delivered is not alone.delivered:
+        return part, ""
+    return (words, blanked(part, terms)) if find_currencies(part) or find_basis(part) is not None else (part, "")
+
+
+def _is_as_for_all(one: _Said, general: _Said) -> bool:
+    """'SBS delivered in rolls' behind 'prices delivered'."""
+    said = find_delivery(one.unread) if one.unread else None
+    return said is not None and general.delivered is not None and said.delivered is general.delivered
 
 
 def _text(one: _Said) -> str:
-    return f"{one.boards}: {one.terms}" if one.boards and one.terms else ""
+    """What is said of its boards; 'SBS delivered Ohio' is left to who reads it by itself."""
+    said = one.terms or one.unread
+    return f"{one.boards}: {said}" if one.boards and said else ""
 
 
 def _with_terms(told: list[_Said]) -> Iterator[_Said]:
-    """'CRB not' with the words for what it denies, where these are understood so."""
-    before = ""
+    """'CRB not' with the words for what it denies, where these are understood so, 'CUK too' with those that it repeats,
+    and 'SBS collect' with the word for freight."""
+    before, denied = "", False
+    freight = next((word for one in told for word in _freight_in(one.part)), "")
     for one in told:
-        terms = f"{one.denies} {before}" if one.denies and before else one.terms
-        denied = find_delivery(terms) if one.denies else None
-        if one.denies and (denied is None or denied.delivered is not False):
-            terms = ""
-        yield _Said(one.part, one.boards, one.others, terms)
-        before = one.terms or before
+        terms = one.terms
+        if one.denies:
+            terms = f"{one.denies} {before}" if before and _tells(f"{one.denies} {before}", False) else ""
+        elif one.repeats:
+            terms = before if not denied else ""
+        elif one.paid:
+            terms = f"{freight} {one.paid}" if freight and _tells(f"{freight} {one.paid}", True, False) else ""
+        yield replace(one, terms=terms)
+        before, denied = one.terms or before, bool(one.denies) or (denied and one.repeats)
+
+
+def _tells(terms: str, *delivered: bool) -> bool:
+    said = find_delivery(terms)
+    return said is not None and said.delivered in delivered
+
+
+def _freight_in(part: str) -> Iterator[str]:
+    return (part[one.start : one.end] for one in phrases("charges").find(part) if one.value == "freight")
 
 
 def _without_article(part: str) -> str:

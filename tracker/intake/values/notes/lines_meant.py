@@ -82,7 +82,7 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     if (charged := charged_boards(text)) is not None and _charges(charged):
         return LinesMeant(charged.said, boards=charged.boards, unsure=charged.unsure)
     meant = _by_number(once_called(letters_as_numbers(text))) or _of_others(text)
-    if meant is None and not _excepts_of_units(text):
+    if meant is None and not (_excepts_of_units(text) or _tells_units_apart(text)):
         meant = _of_boards(text, note=note)
     return meant if meant is not None and _states_terms(text, meant.others or meant.rest or text) else None
 
@@ -113,6 +113,13 @@ def _excepts_of_units(text: str) -> bool:
     if found is None:
         return apart and bool(phrases("exceptions").find(text))
     return find_delivery(found.behind) is None or find_price_unit(found.behind) is not None
+
+
+def _tells_units_apart(text: str) -> bool:
+    """'Prices per short ton in USD, those of CRB in CAD' says no more than units of all prices and of some."""
+    units = [one for one in statements(text) if isinstance(one, SaysBasis | SaysCurrency)]
+    of_some = [one for one in units if one.grades or one.perhaps]
+    return 0 < len(of_some) < len(units) == len(statements(text))
 
 
 def _held_for_some(text: str, others: int) -> LinesMeant | None:

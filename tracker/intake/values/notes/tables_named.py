@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
+from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.rest import Span, rest_of
@@ -255,9 +256,13 @@ def _piece(part: str, named: list[tuple[frozenset[str], Span]], excepted: bool) 
     whole = part.strip(" ,;–—-")
     if not tables:
         return _Piece(tables, whole)
+    denied = {one.end for one in phrases("negations").find(part)}
+    if len(named) > 1 and any(len(part[:start].rstrip()) in denied for _, (start, _) in named):
+        # Of 'not table A but table B is delivered' it is not told apart what holds for which.
+        return _Piece(NOWHERE, whole)
     said = next(filter(statements, _bare(blanked(part, [span for _, span in named]))), "")
     if phrases("points_to").find(part):
-        units = any(isinstance(one, SaysCurrency | SaysBasis | SaysTon) for one in statements(part))
+        units = any(isinstance(one, SaysCurrency | SaysBasis | SaysTon | Delivery) for one in statements(part))
         return _Piece(NOWHERE if units else frozenset(), whole)
     if not said and not _leads(part[: named[0][1][0]]) and not _is_figure_of(part, named):
         return _Piece(frozenset(), whole)

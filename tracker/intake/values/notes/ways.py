@@ -9,6 +9,7 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.topics import topic_of
 from tracker.intake.values.notes.ways_named import FORMS, OTHER_WAY, named_in, ways_named
+from tracker.intake.values.notes.ways_timed import counts_a_lead, tells_how_it_comes
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import counts_plain_days, lead_text
@@ -65,6 +66,9 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
             if weeks and "validity" in _kinds(topic) and begun < number:
                 # 'Offer valid until 31 December. Sheets from stock, rolls 3 weeks': those of the next sentence.
                 topic = ""
+            if weeks and not (topic or strange):
+                # 'Sheets in 6 weeks, rolls in 4' goes on with weeks.
+                topic, begun = weeks, number
             if ways and not own and (led_to := topic if _is_of(topic, said) else "" if strange else weeks):
                 said = f"{led_to} {said}"
             # 'Payment: rolls 4 weeks, sheets 8 weeks' counts other weeks than those of a lead time, all of it.
@@ -74,6 +78,9 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
                 # 'Rolls are paid in 3 weeks, sheets in five': of what is counted there the rest of it tells as well.
                 topic, apart = "", number
             told = frozenset() if apart == number and not own and told == _LEAD else told
+            told = _kinds(said) or (_LEAD if ways and counts_a_lead(said) else frozenset())
+            if ways & FORMS and told and tells_how_it_comes(piece, said):
+                told = frozenset()
             of_lead = told != {"lead"} or bool(phrases("lead_topic").find(said))
             yield TermOfWay(said, ways, told if of_lead or not paid else frozenset(), number)
 
@@ -132,10 +139,11 @@ def _is_of(topic: str, said: str) -> bool:
         return words <= _WORDS_OF_A_DAY and any(map(str.isdigit, said))
     weighed = "minimum" in kinds and bool(find_masses(said))
     timed = "lead" in kinds and (counts_time(said) or lead_text(said) is not None)
-    return words <= _WORDS_OF_A_FIGURE and (weighed or timed or (bool(kinds) and said.isdigit()))
+    return words <= _WORDS_OF_A_FIGURE and (weighed or timed or (bool(kinds) and bool(_BARE.fullmatch(said))))
 
 
 _WORDS_OF_A_FIGURE, _WORDS_OF_A_DAY = 3, 4
+_BARE = re.compile(r"(?:[^\W\d]+\s)?\d+")
 
 
 def _leader(clause: str) -> frozenset[str]:

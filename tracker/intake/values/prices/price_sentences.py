@@ -32,6 +32,7 @@ from tracker.intake.values.prices.units_by_board import (
     OfBoards,
     units_by_board,
 )
+from tracker.intake.values.prices.units_in_doubt import is_of_a_later_day
 from tracker.intake.values.prices.worded_basis import is_of_prices, may_tell_a_unit, worded_basis
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
@@ -122,9 +123,13 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
 
 def _are_of_boards(said: tuple[tuple[BasisReading, OfBoards], ...], clause: str) -> bool:
     """'CUK per tonne, all others per short ton', 'CUK: per tonne': what says units of some boards speaks of prices. A
-    longer clause with one unit may tell more than what prices are per."""
+    longer clause with one unit may tell more than what prices are per, unless 'GD2 kommt aus Polen und wird je 100 kg
+    fakturiert' tells how these are sold."""
     several = len({basis.bases for basis, _ in said}) > 1
-    return any(boards.any for _, boards in said) and (several or len(clause.split()) <= _FEW_WORDS)
+    sold = any(match.value == "sold" for match in phrases("units_in_doubt").find(clause))
+    later = bool(phrases("per").find(clause)) and is_of_a_later_day(clause)
+    short = len(clause.split()) <= _FEW_WORDS
+    return any(boards.any for _, boards in said) and (several or sold or later or short)
 
 
 _FEW_WORDS = 7

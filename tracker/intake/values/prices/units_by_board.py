@@ -12,7 +12,8 @@ from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.basis import BasisReading, find_basis
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
-from tracker.intake.words.lists import joined, phrases
+from tracker.intake.values.prices.units_in_doubt import leaves_unit_open
+from tracker.intake.words.lists import joined, phrases, without_words
 from tracker.intake.words.phrases import tokens_of
 
 U = TypeVar("U", BasisReading, CurrencyReading)
@@ -65,18 +66,26 @@ def units_by_board(clause: str, find: Callable[[str], tuple[U, ...]]) -> tuple[t
 
 
 def _told(parts: tuple[_Part, ...], find: Callable[[str], tuple[U, ...]]) -> Iterator[tuple[U, OfBoards]]:
-    """The units of each part, with the boards that it and those without a unit before it name."""
+    """The units of each part, with the boards that it and those without a unit before it name; 'CUK ditto' names them
+    behind its unit."""
     boards = OF_ALL
+    ahead: tuple[str, ...] = ()
+    before: tuple[U, ...] = ()
     for part in parts:
         named = find(part.text)
-        if charges_named(part.text) and boards_of_unit(part.text).any:
+        own = boards_of_unit(part.text)
+        if charges_named(part.text) and own.any:
             # 'CRB freight per tonne' tells in what its freight is.
             continue
-        boards = boards.and_of(boards_of_unit(part.text))
+        if own.any and not named and before and phrases("ditto").find(part.text):
+            yield from ((unit, _surely(own, without_words(part.text, "ditto"))) for unit in before)
+            continue
+        boards = boards.and_of(own)
         # 'SBS in US dollars (USD)' says it twice, and both times of SBS.
         for unit in named:
-            yield unit, _surely(boards, part.text)
-        boards = OF_ALL if named else boards
+            yield unit, _surely(boards, *ahead, part.text)
+        ahead = () if named else (*ahead, part.text)
+        boards, before = (OF_ALL, named) if named else (boards, before)
 
 
 def _excepting(parts: tuple[_Part, ...], find: Callable[[str], tuple[U, ...]]) -> Iterator[tuple[U, OfBoards]]:
@@ -110,14 +119,28 @@ def _boards_of_one(clause: str, parts: tuple[_Part, ...], find: Callable[[str], 
     telling = [part for part in parts if find(part.text)]
     if len(telling) > 1 and not boards_of_unit(telling[0].text).grades:
         return OF_ALL
+    if _tells_of_all(parts, telling):
+        return OF_ALL
     if not telling[0].excepted and any(part.excepted and boards_of_unit(part.text).grades for part in parts):
         clause = " ".join(part.text for part in parts if not part.excepted)
-    return _surely(boards_of_unit(clause), *(part.text for part in telling))
+    return _surely(boards_of_unit(clause), *(part.text for part in parts[: parts.index(telling[-1]) + 1]))
+
+
+def _tells_of_all(parts: tuple[_Part, ...], telling: list[_Part]) -> bool:
+    """'Prices per short ton in USD, those of CRB in CAD': what is said of all prices before a part about some boards
+    and a unit of the other kind, 'CRB in CAD'."""
+    first = parts.index(telling[0])
+    others = [part.text for part in parts[first + 1 :] if part not in telling and boards_of_unit(part.text).any]
+    of_all = not any(boards_of_unit(part.text).any for part in parts[: first + 1])
+    return of_all and bool(others) and all(find_currencies(one) or find_basis(one) is not None for one in others)
 
 
 def _surely(boards: OfBoards, *parts: str) -> OfBoards:
-    """The boards for which parts give a unit; where these may speak of something of theirs, they only may be meant."""
-    return boards if all(map(_are_about_boards, parts)) else OfBoards((), boards.grades + boards.perhaps, boards.words)
+    """The boards for which the last of some parts gives a unit; where these may speak of something of theirs, or of
+    what is not the case yet, they only may be meant."""
+    if all(map(_are_about_boards, parts)) and not leaves_unit_open(*reversed(parts)):
+        return boards
+    return OfBoards((), boards.grades + boards.perhaps, boards.words)
 
 
 def _are_about_boards(part: str) -> bool:
@@ -130,9 +153,10 @@ def _are_about_boards(part: str) -> bool:
     for words, sign in (*((unit, " ") for unit in units), *((board, _BOARD) for board in boards.words.split())):
         part = re.sub(rf"(?<!\w){re.escape(words)}(?!\w)", sign, part, count=1)
     ahead, _, behind = part.rpartition(_BOARD)
-    told = tokens_of(behind)
+    # Of 'SBS: USD/ST' signs are left.
+    told = [token for token in tokens_of(behind) if token[0][0].isalnum()]
     goes_on = bool(told) and not told[0][0][0].isdigit() and joined(*_SMALL).at(told, 0) is None
-    return not goes_on and not rest_of(ahead, (), *_SMALL)
+    return not goes_on and not rest_of(ahead, (), "those_of", *_SMALL)
 
 
 _BOARD = " • "
