@@ -8,7 +8,7 @@ from tracker.intake.offers.rows.row_labels import charge_of_label
 from tracker.intake.tables.rows.charge_lines import in_one_line, names_bare_amount, states_charge
 from tracker.intake.tables.table import Headings
 from tracker.intake.values.freight.added_on_top import added_on_top
-from tracker.intake.values.freight.additions_below import entry_as_added, leads_to_additions
+from tracker.intake.values.freight.additions_below import additions_of, entry_as_added
 from tracker.intake.values.freight.charge_names import ChargeKind
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 
@@ -24,14 +24,17 @@ def charge_in_line(
         or min(cells.values(), key=_at) is not label
     ):
         return None
+    line = line_above(headings)
+    added = next(iter(added_on_top(entry_as_added(in_one_line(cells), line))), None) if line else None
+    if added is not None:
+        return added
     if states_charge(cells):
         return next(iter(find_charges(in_one_line(cells))), None)
     if names_bare_amount(cells):
         # Nothing says what it is in: only its being there is certain.
         head = charge_of_label(label.text)
         return None if head is None else ChargeWords(head.kind, head.label)
-    line = line_above(headings)
-    return next(iter(added_on_top(entry_as_added(in_one_line(cells), line))), None) if line else None
+    return None
 
 
 def _at(cell: Cell) -> tuple[int, int]:
@@ -41,7 +44,7 @@ def _at(cell: Cell) -> tuple[int, int]:
 def line_above(headings: Headings | None) -> str:
     """The line right above some rows that adds them to the prices; '' where none does."""
     own = headings.own if headings is not None else ()
-    return next((words.text for words in reversed(own) if leads_to_additions(words.text)), "")
+    return next((words.text for words in reversed(own) if additions_of(words.text) is not None), "")
 
 
 def named_below(label: Cell, headings: Headings | None) -> ChargeWords | None:

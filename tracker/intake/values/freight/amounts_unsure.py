@@ -1,5 +1,5 @@
-"""Amounts of charges that are none for certain: 'about $25/ST', '$25/ST or 3 %, whichever is greater', '$25/ST, payable
-for CRB in rolls'."""
+"""Amounts of charges that are none for certain: 'about $25/ST', 'may be charged', '$25/ST or 3 %, whichever is
+greater', '$25/ST, payable for CRB in rolls'."""
 
 import re
 
@@ -27,22 +27,46 @@ _ENDS = re.compile(
 
 def is_unsure(part: str, clause: str) -> bool:
     """Whether the amount in a part of a clause is none for certain."""
-    if _is_estimated(part) or _may_be_included(part, clause) or _is_borne_by_some(part, clause):
+    sometimes = _falls_due_at_times(part) or _is_estimated(part)
+    if sometimes or _may_be_included(part, clause) or _is_borne_by_some(part, clause):
         return True
     return any(
         _is_one_of_two(clause, match.start, match.end) for match in phrases("range").find(clause) if match.value == "or"
     )
 
 
+def _falls_due_at_times(part: str) -> bool:
+    """'A surcharge of 25 €/t may apply', 'demurrage $75/ST'."""
+    return any(phrases(section).find(part) for section in ("may_be_charged", "when_it_happens"))
+
+
 def _is_estimated(part: str) -> bool:
     """'Of about $25/ST', 'rund 3 %'; the 'about 5 t' of an order is no amount, the 'est' of 'le port est 48 €/t' no
     estimate, and 'gegen 25 €/t' may name the price itself."""
-    return any(
+    return _is_bounded(part) or any(
         _begins_with_amount(part[match.end :].removeprefix("."))
         for match in phrases("about").find(part)
         if not any(phrases(section).whole(part[match.start : match.end]) for section in ("copula", "against"))
         or part[match.end :].startswith(".")
     )
+
+
+def _is_bounded(part: str) -> bool:
+    """'Max. 3 %', '3 % max.', '3 % approx.': right before the amount or right behind; 'min. 5 t' is no amount."""
+    found = phrases("amount_bounds").find(part)
+    ahead = any(_begins_with_amount(part[match.end :].removeprefix(".")) for match in found)
+    closing = (*found, *phrases("about").find(part))
+    return ahead or any(_ends_with_amount(part[: match.start]) and _closes(part[match.end :]) for match in closing)
+
+
+def _ends_with_amount(before: str) -> bool:
+    ends = _ENDS.search(before.rstrip(" (,"))
+    return ends is not None and _is_money_or_share(ends["said"])
+
+
+def _closes(behind: str) -> bool:
+    """Nothing stands behind it that 'approx.' may be said of: not in '3 %, approx. 2 weeks'."""
+    return not any(map(str.isalnum, behind))
 
 
 def _is_one_of_two(clause: str, start: int, end: int) -> bool:

@@ -14,6 +14,7 @@ from tracker.intake.values.changes.no_offers import shows_how_to_read
 from tracker.intake.values.changes.old_prices import of_old_prices
 from tracker.intake.values.changes.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.freight.added_on_top import added_on_top
+from tracker.intake.values.freight.additions_below import said_as_added
 from tracker.intake.values.freight.charges import (
     ChargeWords,
     OptionalCharge,
@@ -157,7 +158,8 @@ def _all(text: str) -> Iterator[Statement]:
         yield from _board_says(clause)
     usual = of_usual_orders(text)
     for said in (_freight_said(usual, by_size), _held_until(text)):
-        if said is not None:
+        # Of 'toll: 4 €/t bei Lieferung frei Haus, Hinzu kommen:' that is the toll's.
+        if said is not None and said_as_added(text) is None:
             yield said
     leads = tuple(_leads(usual))
     yield from leads
