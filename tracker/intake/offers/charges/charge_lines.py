@@ -1,6 +1,7 @@
 """Rows of charges that are read as one would write them in a line, wherever in the row their amount stands."""
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.charges.row_charges import has_figure
@@ -9,7 +10,7 @@ from tracker.intake.tables.rows.charge_lines import in_one_line, names_bare_amou
 from tracker.intake.tables.table import Headings
 from tracker.intake.values.freight.added_on_top import added_on_top
 from tracker.intake.values.freight.additions_below import additions_of, entry_as_added
-from tracker.intake.values.freight.charge_names import ChargeKind
+from tracker.intake.values.freight.charge_names import ChargeKind, is_of_the_past
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 
 
@@ -29,7 +30,9 @@ def charge_in_line(
     if added is not None:
         return added
     if states_charge(cells):
-        return next(iter(find_charges(in_one_line(cells))), None)
+        charge = next(iter(find_charges(in_one_line(cells))), None)
+        past = charge is not None and is_of_the_past(label.text)
+        return replace(charge, amounts=()) if charge is not None and past else charge
     if names_bare_amount(cells):
         # Nothing says what it is in: only its being there is certain.
         head = charge_of_label(label.text)

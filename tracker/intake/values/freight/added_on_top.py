@@ -26,7 +26,7 @@ from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.price_within import plain_price, prices_within
 from tracker.intake.words.fold import fold
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import blanked
 
 _LONGEST = 60
@@ -51,8 +51,7 @@ def _is_charged(entry: Entry) -> bool:
     """Neither tax, nor a discount, nor what a buyer may do without; 'from 5 t' leaves open whether it is, and so does
     the condition of 'toll 4 €/t bei Lieferung frei Haus'."""
     said = entry.said
-    told = ("tax.named", "reductions", "fees_of_dealings", *_OTHERS)
-    if entry.adds is Adds.NEVER or any(phrases(section).find(said) for section in told):
+    if entry.adds is Adds.NEVER or joined("tax.named", "reductions", "fees_of_dealings", *_OTHERS).find(said):
         return False
     conditions = {found.span for section in ("entry_conditions", "relieved") for found in phrases(section).find(said)}
     free = any(found.span not in conditions for found in phrases("not_charge").find(said))

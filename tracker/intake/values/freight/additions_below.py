@@ -14,7 +14,7 @@ from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.charge_parts import PARTS
 from tracker.intake.values.notes.note_signs import without_sign
 from tracker.intake.values.prices.price_within import prices_within
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import blanked, outside
 
 _LONGEST = 80
@@ -67,7 +67,7 @@ def additions_of(line: str) -> Adds | None:
         return Adds.ALWAYS
     text = without_sign(line).strip()
     found = phrases("leads_to_additions").find(text) if text.endswith(":") and len(text) <= _LONGEST else []
-    if not found or any(phrases(section).find(text) for section in _TOLD_ELSEWHERE) or find_grade(text) is not None:
+    if not found or joined(*_TOLD_ELSEWHERE).find(text) or find_grade(text) is not None:
         return None
     if any(named.value != ChargeKind.OTHER for named in charges_named(text)):
         return None
@@ -128,7 +128,15 @@ def _ends_in_bound(name: str) -> str:
 
 
 def _amounts(entry: str) -> list[tuple[int, int]]:
-    return [*_priced(entry), *(found.span() for found in _SHARE.finditer(entry))]
+    """The amounts of money and shares alone: neither the 'about' of 'about $25/ST' nor the aside of '40 €/t (nur
+    Bogen)', which a price may hold."""
+    priced = list(_priced(entry))
+    shortest = [one for one in priced if not any(one != other and _holds(one, other) for other in priced)]
+    return [*shortest, *(found.span() for found in _SHARE.finditer(entry))]
+
+
+def _holds(span: tuple[int, int], other: tuple[int, int]) -> bool:
+    return span[0] <= other[0] and other[1] <= span[1]
 
 
 _AROUND = " :=–—-+•*()"
@@ -176,7 +184,7 @@ def words_unread(said: str) -> str:
     return "".join(filter(str.isalnum, blanked(said, spans)))
 
 
-_READ = (*_SAYING_NO_MORE, "share_of", "added_things", "surcharge_words", "articles")
+_READ = (*_SAYING_NO_MORE, "share_of", "added_things", "surcharge_words", "articles", "per", "basis", "currency")
 
 
 def is_added_for_certain(entry: Entry) -> bool:

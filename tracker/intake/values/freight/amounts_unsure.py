@@ -5,15 +5,17 @@ import re
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.not_only import not_of_these_only
-from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.freight.charge_names import charges_named, is_of_the_past
 from tracker.intake.values.freight.charge_parts import PARTS, is_of_some_board
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.topics import OF_TERMS
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import blanked
 
 _PERCENT = rf"(?:%|{pattern('percent', 'any')})"
 _FIGURE = re.compile(r"\s*(?:[A-Z]{2,3}\s?|[$€£]\s?)?\d[\d.,]*")
@@ -36,8 +38,26 @@ def is_unsure(part: str, clause: str) -> bool:
 
 
 def _falls_due_at_times(part: str) -> bool:
-    """'A surcharge of 25 €/t may apply', 'demurrage $75/ST'."""
-    return any(phrases(section).find(part) for section in ("may_be_charged", "when_it_happens"))
+    """'A surcharge of 25 €/t may apply', 'demurrage $75/ST', 'energy surcharge 3 % west of Denver', 'fuel surcharge 2 %
+    for delivered orders'."""
+    return any(phrases(section).find(part) for section in _AT_TIMES) or _is_of_a_delivery(part) or _is_past(part)
+
+
+def _is_past(part: str) -> bool:
+    """'Energy surcharge last quarter: 3 %'."""
+    return is_of_the_past(blanked(part, ((start, end) for _, start, end, _ in prices_within(part))))
+
+
+_AT_TIMES = ("may_be_charged", "when_it_happens", "some_places_and_times")
+
+
+def _is_of_a_delivery(part: str) -> bool:
+    leads = [match.end for section in ("about_lines", "charged_on") for match in phrases(section).find(part)]
+    return any(
+        len(part[: match.start].rstrip()) in leads and not charges_named(part[match.start : match.end])
+        for match in phrases("delivery").find(part)
+        if match.value == "delivered"
+    )
 
 
 def _is_estimated(part: str) -> bool:

@@ -19,6 +19,11 @@ def is_optional(text: str) -> bool:
     return bool(phrases("optional").find(text))
 
 
+def is_fee(text: str) -> bool:
+    """'Stornopauschale', 'Cancellation fee': no order bears it that is carried out."""
+    return bool(phrases("fees_of_dealings").find(text))
+
+
 @dataclass(frozen=True, slots=True)
 class ClauseParts:
     """A clause's parts between commas and 'and': those about charges that a buyer may do without, and the others."""

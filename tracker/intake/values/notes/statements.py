@@ -172,9 +172,11 @@ def _all(text: str) -> Iterator[Statement]:
     orders = orders_priced(text) or loads_priced(text)
     if orders is not None:
         yield SaysOrders(orders, text, is_load(text))
-    changes = price_changes(text)
+    # 'Certifikat: 4 €/t, Tillkommer på alla priser:' adds a charge, and makes no price dearer.
+    entries = tuple(added_on_top(text)) if said_as_added(text) is not None else ()
+    changes = () if entries else price_changes(text)
     yield from changes
-    yield from added_on_top(text) if not changes else ()
+    yield from entries or (() if changes else added_on_top(text))
     dearer = dearer_if_small(text) or (DearerIfSmall(of_loads[0].words) if of_loads else None)
     dearer = dearer or (charged_below(text) if not by_size else None)
     if dearer is not None:
