@@ -9,7 +9,13 @@ from tracker.intake.offers.rows.row_labels import charge_of_label
 from tracker.intake.tables.rows.charge_lines import in_one_line, names_bare_amount, states_charge
 from tracker.intake.tables.table import Headings
 from tracker.intake.values.freight.added_on_top import added_on_top
-from tracker.intake.values.freight.additions_below import additions_of, entry_as_added
+from tracker.intake.values.freight.additions_below import (
+    Adds,
+    Entry,
+    additions_of,
+    entry_as_added,
+    is_added_for_certain,
+)
 from tracker.intake.values.freight.charge_names import ChargeKind, is_of_the_past
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 
@@ -48,6 +54,16 @@ def line_above(headings: Headings | None) -> str:
     """The line right above some rows that adds them to the prices; '' where none does."""
     own = headings.own if headings is not None else ()
     return next((words.text for words in reversed(own) if additions_of(words.text) is not None), "")
+
+
+def as_far_as_added(charge: ChargeWords | None, label: Cell, headings: Headings | None) -> ChargeWords | None:
+    """A charge with its figures under the prices below such a line: 'Canada | 15' and 'Mexico | 35' exclude each other,
+    and what is 'Not added to the prices' is none."""
+    adds = additions_of(line_above(headings)) if charge is not None else None
+    if charge is None or adds is None:
+        return charge
+    certain = is_added_for_certain(Entry(label.text, "", adds))
+    return None if adds is Adds.NEVER else charge if certain else replace(charge, amounts=())
 
 
 def named_below(label: Cell, headings: Headings | None) -> ChargeWords | None:

@@ -12,15 +12,24 @@ from typing import NamedTuple
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, whole_name
 from tracker.intake.values.freight.charge_parts import PARTS
+from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.note_signs import without_sign
 from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import blanked, outside
 
 _LONGEST = 80
-_SAYING_NO_MORE = ("charges", "charge_filler", "all_of_them", "price_words", "every_board", "adds_to_prices")
+_SAYING_NO_MORE = (
+    "charges",
+    "charge_filler",
+    "all_of_them",
+    "price_words",
+    "every_board",
+    "adds_to_prices",
+    "in_all_cases",
+)
 _OF_SOME = ("optional", "small_orders", "only_if", "exceptions")
-_TOLD_ELSEWHERE = ("optional", "small_orders", "tax.named", "reductions")
+_TOLD_ELSEWHERE = ("optional", "small_orders", "tax.named", "reductions", "forms")
 
 
 class Adds(Enum):
@@ -69,7 +78,7 @@ def additions_of(line: str) -> Adds | None:
     found = phrases("leads_to_additions").find(text) if text.endswith(":") and len(text) <= _LONGEST else []
     if not found or joined(*_TOLD_ELSEWHERE).find(text) or find_grade(text) is not None:
         return None
-    if any(named.value != ChargeKind.OTHER for named in charges_named(text)):
+    if any(named.value != ChargeKind.OTHER for named in charges_named(text)) or len(clauses(text)) > 1:
         return None
     if outside(phrases("negations").find(text), found) or _is_within(text):
         return Adds.NEVER
@@ -91,7 +100,8 @@ def says_no_more_than_that(title: str) -> bool:
 def additions_behind(text: str) -> tuple[str, list[str]]:
     """Such a line and the entries behind its colon: 'Hinzu kommen: Energie 6 %, Maut 4 €/t'; none for other texts."""
     line, colon, rest = text.partition(":")
-    if not rest.strip() or additions_of(f"{line}{colon}") is None:
+    adds = additions_of(f"{line}{colon}") if rest.strip() else None
+    if adds is None or not (adds is Adds.ALWAYS or _amounts(rest)):
         return "", []
     parts = (part.strip(" .;-–•") for one in re.split(r"[\n;]", rest) for part in PARTS.split(one))
     entries: list[str] = []
@@ -184,7 +194,18 @@ def words_unread(said: str) -> str:
     return "".join(filter(str.isalnum, blanked(said, spans)))
 
 
-_READ = (*_SAYING_NO_MORE, "share_of", "added_things", "surcharge_words", "articles", "per", "basis", "currency")
+_READ = (
+    *_SAYING_NO_MORE,
+    "share_of",
+    "added_things",
+    "surcharge_words",
+    "articles",
+    "per",
+    "basis",
+    "currency",
+    "whole_price",
+    "to_the_buyer",
+)
 
 
 def is_added_for_certain(entry: Entry) -> bool:
