@@ -16,9 +16,9 @@ _LINES = {
 }
 _ALTERNATIVES = {
     "en": (["Freight Tarn", "Freight Vale"], ["Canada", "Mexico"], ["Ashby mill", "Barton mill"]),
-    "de": (["Fracht Nord", "Fracht Süd"], ["Werk Tarn", "Werk Vale"], ["Januar bis März", "ab April"]),
+    "de": (["Fracht Nord", "Fracht Süd"], ["Werk Tarn", "Werk Vale"]),
     "fr": (["Transport nord", "Transport sud"], ["Suisse", "Italie"]),
-    "es": (["Península", "Baleares"], ["Portes norte", "Portes sur"]),
+    "es": (["Península", "Baleares"], ["Portes norte", "Portes levante"]),
     "sv": (["Norrland", "Skåne"], ["Frakt norr", "Frakt söder"]),
 }
 _NAMED = {
@@ -49,7 +49,6 @@ def test_alternatives_are_open_each(language):
     line = _LINES[language]
     for names in _ALTERNATIVES[language]:
         rows = [[name, None, None, f"{at}0 €/t"] for at, name in enumerate(names, 4)]
-        # Two freights are told as one.
         assert {each[1] for each in charges([], [line], *rows)} == {None}
         assert {each[1] for each in charges([line], *rows)} == {None}
         behind = ", ".join(f"{name} {at}0 €/t" for at, name in enumerate(names, 4))

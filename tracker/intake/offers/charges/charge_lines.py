@@ -63,7 +63,9 @@ def as_far_as_added(charge: ChargeWords | None, label: Cell, headings: Headings 
     if charge is None or adds is None:
         return charge
     certain = is_added_for_certain(Entry(label.text, "", adds))
-    return None if adds is Adds.NEVER else charge if certain else replace(charge, amounts=())
+    # One that may be an alternative is no rate of another freight.
+    open_ = ChargeWords(ChargeKind.OTHER, label.text.strip(" +:"))
+    return None if adds is Adds.NEVER else charge if certain else open_
 
 
 def named_below(label: Cell, headings: Headings | None) -> ChargeWords | None:

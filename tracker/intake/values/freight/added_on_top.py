@@ -6,7 +6,6 @@ Freight, energy and all else that the trade has a name for is read by `charges`.
 
 import re
 from collections.abc import Iterator
-from dataclasses import replace
 
 from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.figures.numbers import number_readings
@@ -68,7 +67,8 @@ def _entry(entry: Entry) -> ChargeWords:
     """A charge below a line that adds it to the prices; without an amount where more is said of it than is read."""
     known, certain = find_charges(entry.said), is_added_for_certain(entry)
     if len(known) == 1 and known[0].amounts:
-        return known[0] if certain else replace(known[0], label=_label_of(entry), amounts=())
+        # One that may be an alternative is no rate of another freight.
+        return known[0] if certain else ChargeWords(ChargeKind.OTHER, _label_of(entry))
     label, amount = _label_of(entry), entry.amount
     # 'Energy: about $25/ST'.
     unsure = len(known) == 1 or not certain

@@ -191,6 +191,7 @@ def words_unread(said: str) -> str:
     that change nothing of it: the place of 'Freight Ohio: $45/ST', the times of 'Winter months: $15/ST'."""
     spans = [*_amounts(said), *(whole_name(said, named) for named in charges_named(said))]
     spans += [found.span for section in _READ for found in phrases(section).find(said)]
+    spans += [found.span for found in joined("range.and").find(said)]
     return "".join(filter(str.isalnum, blanked(said, spans)))
 
 
@@ -212,4 +213,9 @@ def is_added_for_certain(entry: Entry) -> bool:
     """Whether the amount of an entry is charged on every order. A name that nobody knows may be that of a place, a
     mill, a month or a kind of order: 'Ohio $45/ST' beside 'Texas $60/ST', 'Ausland 60 €/t'."""
     certain = entry.adds is Adds.ALWAYS and not words_unread(entry.said)
-    return certain and not phrases("when_it_happens").find(entry.said)
+    return certain and not phrases("when_it_happens").find(entry.said) and not _ends_in_direction(entry.name)
+
+
+def _ends_in_direction(name: str) -> bool:
+    """The 'sur' of 'Portes sur', which is 'on' elsewhere."""
+    return any(match.end == len(name) for match in phrases("directions").find(name))
