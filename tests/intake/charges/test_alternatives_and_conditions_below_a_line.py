@@ -130,3 +130,17 @@ def test_a_line_that_denies_or_bounds_adds_nothing_for_certain(line, told):
     assert [each[1] for each in charges([], [line], ["Energy", "3 %"])] == told
     assert [each[1] for each in charges([line], ["Energy", "3 %"])] == told
     assert [each[1] for each in charges([], [f"{line} energy 3 %"])] == told
+
+
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [
+        (["Fracht nach Tarnheim", "40 €/t"], ["Fracht nach Valeburg", "60 €/t"]),
+        (["Energy", "3 %"], ["Energy surcharge", "4 %"]),
+        (["Pallets", "3 €/t"], ["Pallets", "4 €/t"]),
+    ],
+)
+def test_two_rates_of_one_kind_are_no_sum(first, second):
+    line = ["Added to all prices:"]
+    assert [each[1] for each in charges([], line, first)] == [first[1].split()[0]]
+    assert [each[1] for each in charges([], line, first, second)] == [None]

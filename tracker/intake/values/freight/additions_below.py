@@ -12,6 +12,7 @@ from typing import NamedTuple
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, whole_name
 from tracker.intake.values.freight.charge_parts import PARTS
+from tracker.intake.values.freight.freight_lanes import without_lane
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.note_signs import without_sign
 from tracker.intake.values.prices.price_within import prices_within
@@ -189,6 +190,8 @@ def _added_behind(clause: str) -> Adds | None:
 def words_unread(said: str) -> str:
     """What is left of an entry, or of its amount, without figures, units, what is known to be charged and the words
     that change nothing of it: the place of 'Freight Ohio: $45/ST', the times of 'Winter months: $15/ST'."""
+    # One freight to a place is that to the buyer; of several, none is certain.
+    said = without_lane(said)
     spans = [*_amounts(said), *(whole_name(said, named) for named in charges_named(said))]
     spans += [found.span for section in _READ for found in phrases(section).find(said)]
     spans += [found.span for found in joined("range.and").find(said)]
