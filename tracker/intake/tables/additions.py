@@ -6,7 +6,14 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 
 from tracker.intake.tables.table import Words
-from tracker.intake.values.freight.additions_below import additions_behind, entry_as_added, leads_to_additions
+from tracker.intake.values.freight.additions_below import (
+    Adds,
+    additions_behind,
+    additions_of,
+    entry_as_added,
+    is_added_for_certain,
+    said_as_added,
+)
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.notes.statements import statements
@@ -26,7 +33,7 @@ def with_additions(rows: Iterable[Sequence[Words]]) -> Iterator[Words]:
             last = row
             yield entry
             continue
-        line, last = (said[0].text if len(said) == 1 and leads_to_additions(said[0].text) else ""), -1
+        line, last = (said[0].text if len(said) == 1 and additions_of(said[0].text) is not None else ""), -1
         for words in said:
             yield from _with_those_behind(words)
 
@@ -40,22 +47,23 @@ def _entry(said: Sequence[Words], line: str) -> Words | None:
 
 def _as_added(words: Words, line: str) -> Words | None:
     told = statements(words.text)
-    if any(isinstance(one, ChargeWords) and one.amounts for one in told):
-        return words
     added = entry_as_added(words.text, line)
+    entry = said_as_added(added) if added else None
+    charged = any(isinstance(one, ChargeWords) and one.amounts for one in told)
+    if charged and (entry is None or is_added_for_certain(entry)):
+        return words
     if added:
         return replace(words, text=added)
     # 'Energy surcharge: at cost'.
     named = charges_named(words.text) and (not told or any(isinstance(one, ChargeWords) for one in told))
-    return replace(words, text=f"{words.text.rstrip(' .:')}, {line.strip(' :')}:") if named else None
+    always = additions_of(f"{line.strip(' :')}:") is Adds.ALWAYS
+    return replace(words, text=f"{words.text.rstrip(' .:')}, {line.strip(' :')}:") if named and always else None
 
 
 def _with_those_behind(words: Words) -> Iterator[Words]:
-    """The entries behind such a line in one cell, each by itself, where they are not read as they stand."""
+    """The entries behind such a line in one cell, each by itself."""
     line, entries = additions_behind(words.text)
-    read = [one for one in statements(words.text) if isinstance(one, ChargeWords) and one.amounts] if entries else []
-    if len(read) >= len(entries):
+    if not entries:
         yield words
-        return
     for entry in entries:
         yield _as_added(replace(words, text=entry), line) or replace(words, text=entry)

@@ -105,8 +105,15 @@ def surely_holds_for(boards: BoardsMeant, draft: Draft) -> bool:
         return _is_coated(draft) is boards.grade.coated
     if boards.grade is not None and _seldom_called_so(boards.grade, draft):
         return False
+    if boards.grade is not None and _of_unsaid_sides(boards.grade, draft):
+        return False
     measures = ((span, measure_of(span, draft)) for span in boards.spans)
     return not boards.spans or any(measure is not None and span.may_hold(measure) for span, measure in measures)
+
+
+def _of_unsaid_sides(grade: GradeReading, draft: Draft) -> bool:
+    """'C2S: $80/ST' names boards by their sides alone, and this one's are not said."""
+    return not grade.grades and grade.coated_sides is not None and draft.coated_sides is None
 
 
 def _seldom_called_so(grade: GradeReading, draft: Draft) -> bool:

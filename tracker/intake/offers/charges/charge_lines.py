@@ -1,6 +1,7 @@
 """Rows of charges that are read as one would write them in a line, wherever in the row their amount stands."""
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.charges.row_charges import has_figure
@@ -8,8 +9,14 @@ from tracker.intake.offers.rows.row_labels import charge_of_label
 from tracker.intake.tables.rows.charge_lines import in_one_line, names_bare_amount, states_charge
 from tracker.intake.tables.table import Headings
 from tracker.intake.values.freight.added_on_top import added_on_top
-from tracker.intake.values.freight.additions_below import entry_as_added, leads_to_additions
-from tracker.intake.values.freight.charge_names import ChargeKind
+from tracker.intake.values.freight.additions_below import (
+    Adds,
+    Entry,
+    additions_of,
+    entry_as_added,
+    is_added_for_certain,
+)
+from tracker.intake.values.freight.charge_names import ChargeKind, is_of_the_past
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 
 
@@ -24,14 +31,19 @@ def charge_in_line(
         or min(cells.values(), key=_at) is not label
     ):
         return None
+    line = line_above(headings)
+    added = next(iter(added_on_top(entry_as_added(in_one_line(cells), line))), None) if line else None
+    if added is not None:
+        return added
     if states_charge(cells):
-        return next(iter(find_charges(in_one_line(cells))), None)
+        charge = next(iter(find_charges(in_one_line(cells))), None)
+        past = charge is not None and is_of_the_past(label.text)
+        return replace(charge, amounts=()) if charge is not None and past else charge
     if names_bare_amount(cells):
         # Nothing says what it is in: only its being there is certain.
         head = charge_of_label(label.text)
         return None if head is None else ChargeWords(head.kind, head.label)
-    line = line_above(headings)
-    return next(iter(added_on_top(entry_as_added(in_one_line(cells), line))), None) if line else None
+    return None
 
 
 def _at(cell: Cell) -> tuple[int, int]:
@@ -41,7 +53,19 @@ def _at(cell: Cell) -> tuple[int, int]:
 def line_above(headings: Headings | None) -> str:
     """The line right above some rows that adds them to the prices; '' where none does."""
     own = headings.own if headings is not None else ()
-    return next((words.text for words in reversed(own) if leads_to_additions(words.text)), "")
+    return next((words.text for words in reversed(own) if additions_of(words.text) is not None), "")
+
+
+def as_far_as_added(charge: ChargeWords | None, label: Cell, headings: Headings | None) -> ChargeWords | None:
+    """A charge with its figures under the prices below such a line: 'Canada | 15' and 'Mexico | 35' exclude each other,
+    and what is 'Not added to the prices' is none."""
+    adds = additions_of(line_above(headings)) if charge is not None else None
+    if charge is None or adds is None:
+        return charge
+    certain = is_added_for_certain(Entry(label.text, "", adds))
+    # One that may be an alternative is no rate of another freight.
+    open_ = ChargeWords(ChargeKind.OTHER, label.text.strip(" +:"))
+    return None if adds is Adds.NEVER else charge if certain else open_
 
 
 def named_below(label: Cell, headings: Headings | None) -> ChargeWords | None:

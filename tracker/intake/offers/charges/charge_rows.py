@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 
 from tracker.intake.columns.column import Columns, Kind
 from tracker.intake.grid import Cell
-from tracker.intake.offers.charges.charge_lines import charge_in_line, line_above
+from tracker.intake.offers.charges.charge_lines import as_far_as_added, charge_in_line, line_above
 from tracker.intake.offers.charges.charge_runs import ChargeRow, ChargeRuns
 from tracker.intake.offers.charges.row_charges import (
     charge_of_row,
@@ -53,7 +53,8 @@ class ChargeRows:
         some, added = 0 < len(below) < len(self._offered), line_above(row.headings) != ""
         if some and not is_of_all_prices(cells, label, self._columns.prices, apart=row.after_gap, added=added):
             for index in below:
-                own = charge_of_row(label, [with_unit_beside(cells, index, self._priced)], named)
+                own = as_far_as_added(charge_of_row(label, [with_unit_beside(cells, index, self._priced)], named),
+                                      label, row.headings)  # fmt: skip
                 if own is not None:
                     self.of_columns.setdefault(index, []).append(Said(own, at(label), said_in(cells, label)))
             return
@@ -64,6 +65,7 @@ class ChargeRows:
         self, row: BodyRow, cells: dict[int, Cell], label: Cell, charge: ChargeWords | None, headings: Headings | None
     ) -> None:
         words = said_in(cells, label)
+        charge = as_far_as_added(charge, label, row.headings)
         if charge is not None and _is_of_some(cells, label):
             charge = ChargeWords(charge.kind, charge.label)
         said = None if charge is None else Said(charge, at(label), words)

@@ -22,7 +22,7 @@ from tracker.intake.offers.prices.price_cell import is_price
 from tracker.intake.values.figures.formats import unit_of_format
 from tracker.intake.values.figures.numbers import percent, settled_in_words
 from tracker.intake.values.freight.charge_names import ChargeKind, same_charge
-from tracker.intake.values.freight.charge_parts import OptionalCharge, is_optional
+from tracker.intake.values.freight.charge_parts import OptionalCharge, is_fee, is_optional
 from tracker.intake.values.freight.charges import (
     ChargeWords,
     charge_header,
@@ -53,8 +53,9 @@ def fill_charges(
     free = free_for(scope, draft, facts)
     in_columns: list[tuple[ChargeKind, str]] = []
     for column in columns.of(*ON_TOP):
-        if is_optional(column.text):
-            _note_optional(draft, cells.get(column.index), column)
+        aside = _WITHOUT if is_optional(column.text) else _OF_DEALINGS if is_fee(column.text) else ""
+        if aside:
+            _note_aside(draft, cells.get(column.index), column, aside)
             continue
         in_columns.append((kind_of(column), column.text))
         cell = cells.get(column.index)
@@ -115,16 +116,16 @@ def _repeats(words: ChargeWords, in_columns: Iterable[tuple[ChargeKind, str]]) -
     return general and not words.amounts and any(kind is not ChargeKind.FREIGHT for kind, _ in in_columns)
 
 
-def _note_optional(draft: Draft, cell: Cell | None, column: Column) -> None:
+def _note_aside(draft: Draft, cell: Cell | None, column: Column, aside: str) -> None:
     """A column of what a buyer may do without is no part of the cost, and must not be lost."""
     if cell is not None and any(map(str.isdigit, cell.text)):
-        draft.note(NoteCode.NUMBER_AMBIGUOUS, at(cell), _WITHOUT.format(f"{column.text}: {cell.text.strip()}"))
+        draft.note(NoteCode.NUMBER_AMBIGUOUS, at(cell), aside.format(f"{column.text}: {cell.text.strip()}"))
 
 
 def _note_of_others(draft: Draft, cell: Cell | None, column: Column, told: ChargeColumns) -> bool:
     """Tells of what is charged for another form of board, or for orders of some size, and is no part of this cost."""
     if column.index in told.optional:
-        _note_optional(draft, cell, column)
+        _note_aside(draft, cell, column, _WITHOUT)
         return True
     if cell is not None and column.index in told.of_some_orders:
         draft.note(NoteCode.BRACKET_UNREAD, at(cell), small_orders_cost_more(f"{column.text}: {cell.text.strip()}"))
@@ -133,6 +134,7 @@ def _note_of_others(draft: Draft, cell: Cell | None, column: Column, told: Charg
 
 
 _WITHOUT = "“{}” is charged only if you order it: the costs shown are without it."
+_OF_DEALINGS = "“{}” is charged only where an order is cancelled, returned or not paid: the costs shown are without it."
 
 
 def _remarked(cells: dict[int, Cell], columns: Columns) -> list[Said[ChargeWords]]:

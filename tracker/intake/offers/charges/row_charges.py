@@ -11,7 +11,7 @@ from tracker.intake.offers.rows.row_labels import charge_of_label, names_board
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import NumberReading, number_readings, percent
-from tracker.intake.values.freight.charge_names import ChargeKind
+from tracker.intake.values.freight.charge_names import ChargeKind, is_of_the_past
 from tracker.intake.values.freight.charge_parts import is_optional
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.freight_to_buyer import freight_to_buyer
@@ -40,7 +40,7 @@ def charge_of_row(label: Cell, figures: Sequence[Cell], head: ChargeWords | None
     if within_price(label.text) or is_optional(label.text) or _of_small_orders(label.text):
         return None
     rates = {_rate(cell, head) for cell in charged}
-    rate = rates.pop() if len(rates) == 1 else None
+    rate = rates.pop() if len(rates) == 1 and not is_of_the_past(label.text) else None
     # 'Fracht frei Empfänger ab 5 t' is a term, where no money stands beside it.
     return rate or (ChargeWords(head.kind, head.label) if freight_to_buyer(label.text) is None else None)
 

@@ -9,7 +9,13 @@ from collections.abc import Iterator
 
 from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.figures.numbers import number_readings
-from tracker.intake.values.freight.additions_below import said_as_added, words_beside_amount
+from tracker.intake.values.freight.additions_below import (
+    Adds,
+    Entry,
+    is_added_for_certain,
+    said_as_added,
+    words_unread,
+)
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.charge_parts import is_of_some_board
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
@@ -19,7 +25,8 @@ from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.price_within import plain_price, prices_within
 from tracker.intake.words.fold import fold
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.phrases import blanked
 
 _LONGEST = 60
 _TAKEN_OFF = ("reductions", "not_charge")
@@ -33,29 +40,39 @@ def added_on_top(text: str) -> Iterator[ChargeWords]:
     where it is not certain which figure that is."""
     for clause in clauses(text):
         entry = said_as_added(clause)
-        if entry is not None and _is_charged(*entry):
-            yield _entry(*entry)
+        if entry is not None and _is_charged(entry):
+            yield _entry(entry)
         elif entry is None and _adds_to_prices(clause):
             yield _read(clause)
 
 
-def _is_charged(name: str, amount: str) -> bool:
-    """Neither tax, nor a discount, nor what a buyer may do without; 'from 5 t' leaves open whether it is."""
-    said = f"{name}: {amount}"
-    conditions = {found.span for found in phrases("charge_conditions").find(said)}
-    charged = all(found.span in conditions for found in phrases("not_charge").find(said))
-    return charged and not any(phrases(section).find(said) for section in ("tax", "reductions", *_OTHERS))
+def _is_charged(entry: Entry) -> bool:
+    """Neither tax, nor a discount, nor what a buyer may do without; 'from 5 t' leaves open whether it is, and so does
+    the condition of 'toll 4 €/t bei Lieferung frei Haus'."""
+    said = entry.said
+    if entry.adds is Adds.NEVER or joined("tax.named", "reductions", "fees_of_dealings", *_OTHERS).find(said):
+        return False
+    conditions = {found.span for section in ("entry_conditions", "relieved") for found in phrases(section).find(said)}
+    free = any(found.span not in conditions for found in phrases("not_charge").find(said))
+    return not (free or _is_relieved(said))
 
 
-def _entry(name: str, amount: str) -> ChargeWords:
-    """A charge below a line that adds it to the prices; without an amount where words beside that are not
-    understood."""
-    known = find_charges(f"{name}: {amount}")
+def _is_relieved(said: str) -> bool:
+    """'Toll: $4/ST, waived', and no more than that: 'waived in June' leaves open what holds before."""
+    found = phrases("relieved").find(said)
+    return bool(found) and not words_unread(blanked(said, (match.span for match in found)))
+
+
+def _entry(entry: Entry) -> ChargeWords:
+    """A charge below a line that adds it to the prices; without an amount where more is said of it than is read."""
+    known, certain = find_charges(entry.said), is_added_for_certain(entry)
     if len(known) == 1 and known[0].amounts:
-        return known[0]
-    label = " ".join(name.split())[:_LONGEST].strip()
-    of_some = any(phrases(of).find(name) for of in _OF_SOME) or bool(boards_meant(f"{name} {amount}").spans)
-    if of_some or words_beside_amount(amount):
+        # One that may be an alternative is no rate of another freight.
+        return known[0] if certain else ChargeWords(ChargeKind.OTHER, _label_of(entry))
+    label, amount = _label_of(entry), entry.amount
+    # 'Energy: about $25/ST'.
+    unsure = len(known) == 1 or not certain
+    if unsure or boards_meant(f"{entry.name} {amount}").spans:
         return ChargeWords(ChargeKind.OTHER, label)
     shares = _SHARE.findall(fold(amount))
     if len(shares) == 1 and not find_currencies(amount):
@@ -67,6 +84,10 @@ def _entry(name: str, amount: str) -> ChargeWords:
 
 
 _SHARE = re.compile(r"(\d+(?:[.,]\d+)?)\s*%")
+
+
+def _label_of(entry: Entry) -> str:
+    return " ".join(entry.name.split())[:_LONGEST].strip()
 
 
 def _adds_to_prices(clause: str) -> bool:

@@ -4,19 +4,54 @@ Sorten:', and what stands below or behind them: there every name with an amount 
 
 import re
 from collections.abc import Iterator
+from enum import Enum, auto
 from functools import lru_cache
 from itertools import chain
+from typing import NamedTuple
 
-from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, whole_name
 from tracker.intake.values.freight.charge_parts import PARTS
+from tracker.intake.values.freight.freight_lanes import without_lane
+from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.note_signs import without_sign
 from tracker.intake.values.prices.price_within import prices_within
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import blanked
+from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.phrases import blanked, outside
 
 _LONGEST = 80
-_SAYING_NO_MORE = ("charges", "charge_filler", "all_of_them", "price_words", "every_board", "adds_to_prices")
+_SAYING_NO_MORE = (
+    "charges",
+    "charge_filler",
+    "all_of_them",
+    "price_words",
+    "every_board",
+    "adds_to_prices",
+    "in_all_cases",
+)
 _OF_SOME = ("optional", "small_orders", "only_if", "exceptions")
+_TOLD_ELSEWHERE = ("optional", "small_orders", "tax.named", "reductions", "forms")
+
+
+class Adds(Enum):
+    """How far a line adds to the prices what stands below it."""
+
+    ALWAYS = auto()
+    PERHAPS = auto()
+    NEVER = auto()
+
+
+class Entry(NamedTuple):
+    """One entry below such a line: its name and its amount."""
+
+    name: str
+    amount: str
+    adds: Adds
+
+    @property
+    def said(self) -> str:
+        """'Maut: 4 €/t'."""
+        return f"{self.name}: {self.amount}"
 
 
 @lru_cache(maxsize=4096)
@@ -34,6 +69,28 @@ def leads_to_additions(line: str) -> bool:
     return not any(phrases(section).find(text) for section in _OF_SOME) and says_no_more_than_that(text)
 
 
+@lru_cache(maxsize=4096)
+def additions_of(line: str) -> Adds | None:
+    """How far a line adds what follows it: 'Added to all prices from 2027:' perhaps, for more is said than is read, and
+    'Not added to the prices:' never. None for a line that leads to something else."""
+    if leads_to_additions(line):
+        return Adds.ALWAYS
+    text = without_sign(line).strip()
+    found = phrases("leads_to_additions").find(text) if text.endswith(":") and len(text) <= _LONGEST else []
+    if not found or joined(*_TOLD_ELSEWHERE).find(text) or find_grade(text) is not None:
+        return None
+    if any(named.value != ChargeKind.OTHER for named in charges_named(text)) or len(clauses(text)) > 1:
+        return None
+    if outside(phrases("negations").find(text), found) or _is_within(text):
+        return Adds.NEVER
+    return Adds.PERHAPS
+
+
+def _is_within(text: str) -> bool:
+    """'Added (already in the prices)'."""
+    return any(match.value == "within" for match in phrases("relieved").find(text))
+
+
 def says_no_more_than_that(title: str) -> bool:
     """Whether every word of a title is of charges, of all boards, of prices, or one that adds to them."""
     sections = (*_SAYING_NO_MORE, "leads_to_additions")
@@ -44,25 +101,53 @@ def says_no_more_than_that(title: str) -> bool:
 def additions_behind(text: str) -> tuple[str, list[str]]:
     """Such a line and the entries behind its colon: 'Hinzu kommen: Energie 6 %, Maut 4 €/t'; none for other texts."""
     line, colon, rest = text.partition(":")
-    if not rest.strip() or not leads_to_additions(f"{line}{colon}"):
+    adds = additions_of(f"{line}{colon}") if rest.strip() else None
+    if adds is None or not (adds is Adds.ALWAYS or _amounts(rest)):
         return "", []
     parts = (part.strip(" .;-–•") for one in re.split(r"[\n;]", rest) for part in PARTS.split(one))
-    return line, [part for part in parts if part]
+    entries: list[str] = []
+    for part in filter(None, parts):
+        if entries and not (_amounts(part) or charges_named(part)):
+            # The 'waived in June' behind 'energy 3 %, toll $4/ST' may be said of both.
+            entries = [f"{entry}, {part}" for entry in entries]
+        else:
+            entries.append(part)
+    return line, entries
 
 
 def entry_as_added(entry: str, line: str) -> str:
     """'Mautpauschale 4,80 €/t' with the line that it stands below, as one would write them in a line; '' where no
     amount of money and no share of the price stands in it."""
-    amounts = [*_priced(entry), *(found.span() for found in _SHARE.finditer(entry))]
+    amounts = _amounts(entry)
     if not amounts:
         return ""
     start = min(min(amounts)[0], *(found.start() for found in _FIGURE.finditer(entry)))
+    start -= len(_ends_in_bound(entry[:start]))
     name, rest = entry[:start].strip(_AROUND), entry[start:]
     if not name:
         # '4,80 €/t Maut'.
         end = max(end for begins, end in amounts if begins == min(amounts)[0])
         name, rest = entry[end:].strip(_AROUND), entry[start:end]
     return f"{name}: {rest.strip()}, {line.strip(' :')}:" if name else ""
+
+
+def _ends_in_bound(name: str) -> str:
+    """The 'approx. ' and 'max. ' that stand between a name and its amount."""
+    bounds = [match for section in ("about", "amount_bounds") for match in phrases(section).find(name)]
+    ends = (name[match.start :] for match in bounds if not name[match.end :].strip(" .:"))
+    return max(ends, key=len, default="")
+
+
+def _amounts(entry: str) -> list[tuple[int, int]]:
+    """The amounts of money and shares alone: neither the 'about' of 'about $25/ST' nor the aside of '40 €/t (nur
+    Bogen)', which a price may hold."""
+    priced = list(_priced(entry))
+    shortest = [one for one in priced if not any(one != other and _holds(one, other) for other in priced)]
+    return [*shortest, *(found.span() for found in _SHARE.finditer(entry))]
+
+
+def _holds(span: tuple[int, int], other: tuple[int, int]) -> bool:
+    return span[0] <= other[0] and other[1] <= span[1]
 
 
 _AROUND = " :=–—-+•*()"
@@ -75,15 +160,65 @@ def _priced(entry: str) -> Iterator[tuple[int, int]]:
     return ((start, end) for _, start, end, _ in prices_within(entry, unit=False))
 
 
-def said_as_added(clause: str) -> tuple[str, str] | None:
-    """The name and the amount of an entry that stands before such a line: those of 'Maut: 4 €/t, Hinzu kommen:'."""
-    entry, comma, line = clause.rpartition(", ")
-    name, colon, amount = entry.partition(":")
-    return (name.strip(), amount.strip()) if comma and colon and leads_to_additions(line) else None
+def said_as_added(clause: str) -> Entry | None:
+    """The entry that stands before such a line: that of 'Maut: 4 €/t, Hinzu kommen:'. '$15/ST, Added to all prices:',
+    said of a board, has no name of its own."""
+    said, comma, line = clause.rpartition(", ")
+    adds = additions_of(line) if comma else None
+    if adds is None:
+        return None
+    name, colon, amount = said.partition(":")
+    named, alone = (name.strip(), amount.strip()), (line.strip(" :"), said.strip())
+    return Entry(*(named if colon else alone), adds) if colon or _amounts(said) else None
 
 
-def words_beside_amount(amount: str) -> str:
-    """What is left of an amount without figures, units and the words that change nothing of it."""
-    spans = [*_priced(amount), *(share.span() for share in _SHARE.finditer(amount))]
-    spans += [found.span for section in (*_SAYING_NO_MORE, "share_of") for found in phrases(section).find(amount)]
-    return "".join(filter(str.isalnum, blanked(amount, spans)))
+def told_by_its_line(clause: str) -> bool:
+    """Whether the line before or behind it says what becomes of a charge: 'Not added to the prices: energy 3 %'."""
+    return said_as_added(clause) is not None or _added_behind(clause) is Adds.NEVER
+
+
+def perhaps_added(clause: str) -> bool:
+    """'Last year added to all prices: energy 3 %'."""
+    return _added_behind(clause) is Adds.PERHAPS
+
+
+def _added_behind(clause: str) -> Adds | None:
+    line, colon, _ = clause.partition(":")
+    return additions_of(f"{line}{colon}") if colon else None
+
+
+def words_unread(said: str) -> str:
+    """What is left of an entry, or of its amount, without figures, units, what is known to be charged and the words
+    that change nothing of it: the place of 'Freight Ohio: $45/ST', the times of 'Winter months: $15/ST'."""
+    # One freight to a place is that to the buyer; of several, none is certain.
+    said = without_lane(said)
+    spans = [*_amounts(said), *(whole_name(said, named) for named in charges_named(said))]
+    spans += [found.span for section in _READ for found in phrases(section).find(said)]
+    spans += [found.span for found in joined("range.and").find(said)]
+    return "".join(filter(str.isalnum, blanked(said, spans)))
+
+
+_READ = (
+    *_SAYING_NO_MORE,
+    "share_of",
+    "added_things",
+    "surcharge_words",
+    "articles",
+    "per",
+    "basis",
+    "currency",
+    "whole_price",
+    "to_the_buyer",
+)
+
+
+def is_added_for_certain(entry: Entry) -> bool:
+    """Whether the amount of an entry is charged on every order. A name that nobody knows may be that of a place, a
+    mill, a month or a kind of order: 'Ohio $45/ST' beside 'Texas $60/ST', 'Ausland 60 €/t'."""
+    certain = entry.adds is Adds.ALWAYS and not words_unread(entry.said)
+    return certain and not phrases("when_it_happens").find(entry.said) and not _ends_in_direction(entry.name)
+
+
+def _ends_in_direction(name: str) -> bool:
+    """The 'sur' of 'Portes sur', which is 'on' elsewhere."""
+    return any(match.end == len(name) for match in phrases("directions").find(name))

@@ -1,19 +1,21 @@
-"""Amounts of charges that are none for certain: 'about $25/ST', '$25/ST or 3 %, whichever is greater', '$25/ST, payable
-for CRB in rolls'."""
+"""Amounts of charges that are none for certain: 'about $25/ST', 'may be charged', '$25/ST or 3 %, whichever is
+greater', '$25/ST, payable for CRB in rolls'."""
 
 import re
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.not_only import not_of_these_only
-from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.freight.charge_names import charges_named, is_of_the_past
 from tracker.intake.values.freight.charge_parts import PARTS, is_of_some_board
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.topics import OF_TERMS
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import blanked
 
 _PERCENT = rf"(?:%|{pattern('percent', 'any')})"
 _FIGURE = re.compile(r"\s*(?:[A-Z]{2,3}\s?|[$€£]\s?)?\d[\d.,]*")
@@ -27,22 +29,64 @@ _ENDS = re.compile(
 
 def is_unsure(part: str, clause: str) -> bool:
     """Whether the amount in a part of a clause is none for certain."""
-    if _is_estimated(part) or _may_be_included(part, clause) or _is_borne_by_some(part, clause):
+    sometimes = _falls_due_at_times(part) or _is_estimated(part)
+    if sometimes or _may_be_included(part, clause) or _is_borne_by_some(part, clause):
         return True
     return any(
         _is_one_of_two(clause, match.start, match.end) for match in phrases("range").find(clause) if match.value == "or"
     )
 
 
+def _falls_due_at_times(part: str) -> bool:
+    """'A surcharge of 25 €/t may apply', 'demurrage $75/ST', 'energy surcharge 3 % west of Denver', 'fuel surcharge 2 %
+    for delivered orders'."""
+    return any(phrases(section).find(part) for section in _AT_TIMES) or _is_of_a_delivery(part) or _is_past(part)
+
+
+def _is_past(part: str) -> bool:
+    """'Energy surcharge last quarter: 3 %'."""
+    return is_of_the_past(blanked(part, ((start, end) for _, start, end, _ in prices_within(part))))
+
+
+_AT_TIMES = ("may_be_charged", "when_it_happens", "some_places_and_times")
+
+
+def _is_of_a_delivery(part: str) -> bool:
+    leads = [match.end for section in ("about_lines", "charged_on") for match in phrases(section).find(part)]
+    return any(
+        len(part[: match.start].rstrip()) in leads and not charges_named(part[match.start : match.end])
+        for match in phrases("delivery").find(part)
+        if match.value == "delivered"
+    )
+
+
 def _is_estimated(part: str) -> bool:
     """'Of about $25/ST', 'rund 3 %'; the 'about 5 t' of an order is no amount, the 'est' of 'le port est 48 €/t' no
     estimate, and 'gegen 25 €/t' may name the price itself."""
-    return any(
+    return _is_bounded(part) or any(
         _begins_with_amount(part[match.end :].removeprefix("."))
         for match in phrases("about").find(part)
         if not any(phrases(section).whole(part[match.start : match.end]) for section in ("copula", "against"))
         or part[match.end :].startswith(".")
     )
+
+
+def _is_bounded(part: str) -> bool:
+    """'Max. 3 %', '3 % max.', '3 % approx.': right before the amount or right behind; 'min. 5 t' is no amount."""
+    found = phrases("amount_bounds").find(part)
+    ahead = any(_begins_with_amount(part[match.end :].removeprefix(".")) for match in found)
+    closing = (*found, *phrases("about").find(part))
+    return ahead or any(_ends_with_amount(part[: match.start]) and _closes(part[match.end :]) for match in closing)
+
+
+def _ends_with_amount(before: str) -> bool:
+    ends = _ENDS.search(before.rstrip(" (,"))
+    return ends is not None and _is_money_or_share(ends["said"])
+
+
+def _closes(behind: str) -> bool:
+    """Nothing stands behind it that 'approx.' may be said of: not in '3 %, approx. 2 weeks'."""
+    return not any(map(str.isalnum, behind))
 
 
 def _is_one_of_two(clause: str, start: int, end: int) -> bool:

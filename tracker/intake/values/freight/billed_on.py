@@ -3,8 +3,12 @@ facturé'."""
 
 import re
 
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.delivery_charged import sums_in
+from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 
@@ -33,6 +37,21 @@ def billed_on(text: str, term: Found[str]) -> bool | None:
         return None if apart and not _until_its_end(rest).strip(" .") else False
     read = not rest_of(_until_its_end(rest), (), *_SO) or sums_in(rest)
     return True if read else None
+
+
+def billed_beside(clause: str) -> bool:
+    """'Delivered, freight billed on a separate line': a part by itself says no more than that the freight is billed
+    apart. 'Freight for samples is billed separately' is of something else."""
+    return any(map(_bills_freight, COMMA.split(clause)))
+
+
+def _bills_freight(part: str) -> bool:
+    named = [one for one in charges_named(part) if one.value == ChargeKind.FREIGHT]
+    billed = phrases("billed_apart").find(part)
+    if not named or not billed or any(denied(part, one) for one in billed):
+        return False
+    spans = [one.span for one in (*named, *billed)] + [(start, end) for _, start, end, _ in prices_within(part)]
+    return not rest_of(part, spans, *_SO)
 
 
 def _is_in_prices(words: str) -> bool:

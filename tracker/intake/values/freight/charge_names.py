@@ -3,8 +3,8 @@
 import re
 from enum import StrEnum
 
-from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.lists import joined, pattern, phrases
+from tracker.intake.words.phrases import Found, blanked
 
 
 class ChargeKind(StrEnum):
@@ -38,6 +38,15 @@ def label_of(text: str, found: list[Found[str]]) -> str:
 
 _AND = re.compile(rf"[&/+]|{pattern('range', 'and')}", re.IGNORECASE)
 _BEFORE_AND = re.compile(rf"(?P<word>[^\W\d_]+)\s*(?:[&/+]|{pattern('range', 'and')})\s*$", re.IGNORECASE)
+
+
+def is_of_the_past(label: str) -> bool:
+    """'Energy surcharge last quarter', 'Energy surcharge (old)': no charge of today. 'Unchanged from last quarter'
+    is one."""
+    found = joined("past_periods", "price_ages.old").find(label)
+    spans = [*(match.span for match in found), *(whole_name(label, match) for match in charges_named(label))]
+    spans += [match.span for match in phrases("articles").find(label)]
+    return bool(found) and not any(map(str.isalpha, blanked(label, spans)))
 
 
 def whole_name(text: str, match: Found[str]) -> tuple[int, int]:

@@ -21,6 +21,11 @@ def is_optional(text: str) -> bool:
     return bool(phrases("optional").find(text))
 
 
+def is_fee(text: str) -> bool:
+    """'Stornopauschale', 'Cancellation fee': no order bears it that is carried out."""
+    return bool(phrases("fees_of_dealings").find(text))
+
+
 @dataclass(frozen=True, slots=True)
 class OptionalCharge:
     """A charge for what a buyer may do without: it is no part of what the board costs."""

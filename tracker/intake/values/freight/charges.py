@@ -6,7 +6,7 @@ from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
-from tracker.intake.values.freight.additions_below import said_as_added
+from tracker.intake.values.freight.additions_below import perhaps_added, told_by_its_line
 from tracker.intake.values.freight.amounts_unsure import is_unsure
 from tracker.intake.values.freight.charge_amounts import amount_in, left_beside
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
@@ -90,7 +90,7 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
-    others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders, said_as_added)
+    others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders, told_by_its_line)
     own = (without_not_included(without_other_goods(clause)) for clause in with_their_names(clauses(text)))
     told = (clause for clause in own if not any(tells(clause) for tells in others))
     bearing = form_not_freed(text)
@@ -116,7 +116,7 @@ def _if_decided(charge: ChargeWords | None, clause: str) -> ChargeWords | None:
     if charge is None:
         return None
     ahead = bool(thought) and thought[0].start < clause.find(charge.label)
-    unsure = ahead or may_be_of_other_dealings(clause)
+    unsure = ahead or perhaps_added(clause) or may_be_of_other_dealings(clause)
     return replace(charge, clause=clause, amounts=() if unsure else charge.amounts)
 
 

@@ -8,6 +8,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
+from tracker.intake.values.freight.billed_on import billed_beside
 from tracker.intake.values.freight.delivered_otherwise import freight_of_orders_in, goes_on_unread, told_of_unknown
 from tracker.intake.values.freight.delivery import Delivery, find_delivery, priced_at_its_store, terms_in
 from tracker.intake.values.freight.delivery_charged import costs_extra
@@ -38,7 +39,7 @@ def freight_of_prices(text: str) -> Delivery | None:
         return Delivery(None, said.words, said.of_lead_time, conditional=True)
     if said is None or said.delivered is False:
         return said
-    told = (_of_an_order, _on_a_condition, bounded_beside, goes_on_unread)
+    told = (_of_an_order, _on_a_condition, bounded_beside, goes_on_unread, billed_beside)
     open_ = any(tells(clause) for clause in clauses(text) for tells in told)
     return Delivery(None, said.words, said.of_lead_time, conditional=True) if open_ else said
 

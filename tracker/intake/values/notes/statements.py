@@ -14,6 +14,7 @@ from tracker.intake.values.changes.no_offers import shows_how_to_read
 from tracker.intake.values.changes.old_prices import of_old_prices
 from tracker.intake.values.changes.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.freight.added_on_top import added_on_top
+from tracker.intake.values.freight.additions_below import said_as_added
 from tracker.intake.values.freight.charge_parts import OptionalCharge, optional_charges
 from tracker.intake.values.freight.charges import (
     ChargeWords,
@@ -156,7 +157,8 @@ def _all(text: str) -> Iterator[Statement]:
         yield from _board_says(clause)
     usual = of_usual_orders(text)
     for said in (_freight_said(usual, by_size), _held_until(text)):
-        if said is not None:
+        # Of 'toll: 4 €/t bei Lieferung frei Haus, Hinzu kommen:' that is the toll's.
+        if said is not None and said_as_added(text) is None:
             yield said
     leads = tuple(_leads(usual))
     yield from leads
@@ -169,9 +171,11 @@ def _all(text: str) -> Iterator[Statement]:
     orders = orders_priced(text) or loads_priced(text)
     if orders is not None:
         yield SaysOrders(orders, text, is_load(text))
-    changes = price_changes(text)
+    # 'Certifikat: 4 €/t, Tillkommer på alla priser:' adds a charge, and makes no price dearer.
+    entries = tuple(added_on_top(text)) if said_as_added(text) is not None else ()
+    changes = () if entries else price_changes(text)
     yield from changes
-    yield from added_on_top(text) if not changes else ()
+    yield from entries or (() if changes else added_on_top(text))
     dearer = dearer_if_small(text) or (DearerIfSmall(of_loads[0].words) if of_loads else None)
     dearer = dearer or (charged_below(text) if not by_size else None)
     if dearer is not None:
