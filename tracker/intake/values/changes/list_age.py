@@ -272,8 +272,8 @@ def _next_word(part: _Part, mark: Found[str]) -> int | None:
 
 def _by(part: _Part, mark: Found[str]) -> bool:
     """Whether what has taken its place is told: 'superseded by the list of 1 May', 'ersetzt durch Liste 5'."""
-    agents = [match.after for match in phrases("superseded_by").among(part.tokens)]
-    return mark.after in agents or mark.after + 1 in agents
+    agents = {match.after for match in phrases("superseded_by").among(part.tokens)}
+    return not agents.isdisjoint((mark.after, mark.after + 1))
 
 
 def _called_old(parts: list[_Part]) -> bool:
@@ -286,9 +286,8 @@ def _called_old(parts: list[_Part]) -> bool:
 def _of_board(parts: list[_Part], place: int, mark: Found[str]) -> Age:
     """The age that a mark among a row's remarks gives its price."""
     part = parts[place]
-    others = [other for other in parts if other is not part]
     if mark.first == 0 and mark.after == len(part.tokens):
-        return Age.DOUBTFUL if others else Age.SUPERSEDED
+        return Age.DOUBTFUL if len(parts) > 1 else Age.SUPERSEDED
     if mark.value != _STATE:
         return Age.IN_FORCE
     subject = _subject(part, mark.first)

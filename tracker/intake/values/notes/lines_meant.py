@@ -17,7 +17,7 @@ from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.changes.price_changes import ChangesPrice
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 from tracker.intake.values.freight.charges import ChargeWords
-from tracker.intake.values.freight.delivery import Delivery, find_delivery
+from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.charged_boards import Charged, charged_boards
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
@@ -32,10 +32,10 @@ from tracker.intake.values.notes.lines_counted import (
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import of_excepted
+from tracker.intake.values.notes.units_told_apart import excepts_of_units, tells_units_apart
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.orders.small_orders import DearerIfSmall
-from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import LeadTime, lead_text
@@ -82,7 +82,7 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     if (charged := charged_boards(text)) is not None and _charges(charged):
         return LinesMeant(charged.said, boards=charged.boards, unsure=charged.unsure)
     meant = _by_number(once_called(letters_as_numbers(text))) or _of_others(text)
-    if meant is None and not (_excepts_of_units(text) or _tells_units_apart(text)):
+    if meant is None and not (excepts_of_units(text) or tells_units_apart(text)):
         meant = _of_boards(text, note=note)
     return meant if meant is not None and _states_terms(text, meant.others or meant.rest or text) else None
 
@@ -97,29 +97,12 @@ def _charges(charged: Charged) -> bool:
 def _of_others(text: str) -> LinesMeant | None:
     """'Lead time 4 weeks except SBS'."""
     found = boards_excepted(text)
-    if found is None or _excepts_of_units(text):
+    if found is None or excepts_of_units(text):
         return None
     if _tells_others(boards_named(found.behind)):
         # Of 'except SBS: 5 t, and CUK: 3 t' it is not told apart for whom the rest holds.
         return LinesMeant("", boards=found.boards)
     return LinesMeant(of_excepted(found.others, found.behind), boards=found.boards, others=found.others)
-
-
-def _excepts_of_units(text: str) -> bool:
-    """'Prices in MXN, except SBS, in USD' and '…, except the recycled board, which we sell in USD': what prices are in
-    and per is told apart where it is read. '…, except SBS, sold ex works' excepts from how they are delivered."""
-    apart = any(isinstance(one, SaysBasis | SaysCurrency) and one.grades for one in statements(text))
-    found = boards_excepted(text) if apart else None
-    if found is None:
-        return apart and bool(phrases("exceptions").find(text))
-    return find_delivery(found.behind) is None or find_price_unit(found.behind) is not None
-
-
-def _tells_units_apart(text: str) -> bool:
-    """'Prices per short ton in USD, those of CRB in CAD' says no more than units of all prices and of some."""
-    units = [one for one in statements(text) if isinstance(one, SaysBasis | SaysCurrency)]
-    of_some = [one for one in units if one.grades or one.perhaps]
-    return 0 < len(of_some) < len(units) == len(statements(text))
 
 
 def _held_for_some(text: str, others: int) -> LinesMeant | None:
