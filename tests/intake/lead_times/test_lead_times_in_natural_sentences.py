@@ -46,7 +46,6 @@ def test_rolls_and_sheets_have_each_their_own(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Rolls are paid in 15 business days, sheets in five weeks.",
         "Payment: rolls in 15 days, sheets in five weeks.",
         "Claims on rolls in 10 working days and on sheets in four weeks.",
     ],
