@@ -110,7 +110,6 @@ def test_a_sentence_that_ends_with_the_prices_above_is_not_about_those_below(not
 @pytest.mark.parametrize(
     "note",
     [
-        "Added to the above prices: energy 3 %",
         "Zu den obigen Preisen kommen 3 % Energie hinzu.",
         "Obigen Preisen liegt ein Energiezuschlag von 3 % zugrunde",
     ],

@@ -17,7 +17,6 @@ from tracker.intake.values.freight.additions_below import (
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.notes.statements import statements
-from tracker.intake.words.lists import phrases
 
 
 def with_additions(rows: Iterable[Sequence[Words]]) -> Iterator[Words]:
@@ -64,9 +63,7 @@ def _as_added(words: Words, line: str) -> Words | None:
 def _with_those_behind(words: Words) -> Iterator[Words]:
     """The entries behind such a line in one cell, each by itself."""
     line, entries = additions_behind(words.text)
-    if not entries or phrases("prices_above").find(line):
-        # 'Added to the above prices: …' between two lots of boards is of those above alone.
+    if not entries:
         yield words
-        return
     for entry in entries:
         yield _as_added(replace(words, text=entry), line) or replace(words, text=entry)
