@@ -28,8 +28,11 @@ def with_terms_apart(view: View) -> tuple[View, list[Words]]:
     """The sheet without such a box, and what its lines say of all boards; the sheet as it is where it has none."""
     if view.passing:
         return view, []
-    last = max((column for cells in view.rows.values() for column in cells), default=0)
+    reaching = [max(cells) for cells in view.rows.values()]
+    last = max(reaching, default=0)
     for column in range(_FEWEST, last + 1):
+        if sum(end >= column for end in reaching) > _MOST:
+            continue
         box = part_of(view, view.order, range(column, last + 1))
         if _FEWEST <= len(box.order) <= _MOST and _is_box(view, box, column):
             taken = {(row, index) for row, cells in box.rows.items() for index in cells}

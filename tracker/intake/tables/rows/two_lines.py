@@ -48,7 +48,7 @@ def _lined(view: View, rows: Sequence[int], priced: Sequence[int], valued: froze
     them and behind the last are no boards."""
     edge = min(view.rows[priced[0]])
     boards = [row for row in priced if edge in view.rows[row]]
-    worded = {row for row in priced if row not in boards and _goes_on(view, row, valued)}
+    worded = {row for row in set(priced).difference(boards) if _goes_on(view, row, valued)}
     sums = set(priced).difference(boards, worded)
     if not all(_sums_up(view, row) for row in sums if row < boards[-1]):
         return None

@@ -6,6 +6,7 @@ run of prices and none stands above the first, for a heading has prices below it
 
 from collections.abc import Iterator
 from dataclasses import replace
+from decimal import Decimal
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import as_formatted, is_figure
@@ -20,7 +21,9 @@ def with_units_below(view: View) -> View:
     """The view with each such line behind its price, and gone from the row below."""
     if view.passing:
         return view
-    units = [row for row in view.order if all(map(_kind, view.rows[row].values()))]
+    # Nearly every row has a number, which tells sooner than words do that it is none of these.
+    worded = (row for row in view.order if not any(isinstance(one.value, Decimal) for one in view.rows[row].values()))
+    units = [row for row in worded if all(map(_kind, view.rows[row].values()))]
     lines = [row for row in units if _is_below_prices(view, row)]
     told = [row for row in lines if all(_end_their_runs(view, column, units) for column in view.rows[row])]
     if len(told) < _FEWEST or len({_kind(cell) for row in told for cell in view.rows[row].values()}) > 1:
