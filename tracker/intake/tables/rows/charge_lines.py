@@ -98,10 +98,7 @@ def charges_apart(view: View, rows: Sequence[int]) -> list[int]:
     apart: list[int] = []
     for row in reversed(rows):
         cells = view.rows[row]
-        if not (
-            states_charge(cells)
-            or all(isinstance(cell.value, str) and not is_money(cell.text) for cell in cells.values())
-        ):
+        if not (states_charge(cells) or all(map(_is_of_words, cells.values()))):
             break
         apart.insert(0, row)
     gaps = [at for at, row in enumerate(apart) if row - 1 not in view.rows]
