@@ -14,7 +14,7 @@ from tracker.intake.values.prices.money import price_text
 from tracker.intake.values.prices.was_now import earlier_price_alone
 
 _LONGEST = 40
-_BEGINS_A_PRICE = re.compile(r"\s*(?:[A-Z]{3}\s|kr\s|[$€£])?\s*\d")
+_BEGINS_A_PRICE = re.compile(r"\s*(?:[A-Z]{3}\s|kr\s|[$€£])?\s*[.,]?\d")
 
 
 def without_old_prices_below(view: View) -> View:
@@ -36,7 +36,12 @@ def without_old_prices_below(view: View) -> View:
 def _old_prices(upper: Cells, lower: Cells) -> set[int]:
     """The columns of the lower row where such a price stands, with nothing but words beside it. A line that names a
     grade is a board of its own, where the one above names one too."""
-    old = {column for column, cell in lower.items() if column in upper and _precedes(cell, upper[column])}
+    # Only a text says that it was a price: of a long list most cells are passed at the first look.
+    old = {
+        column
+        for column, cell in lower.items()
+        if type(cell.value) is str and column in upper and _precedes(cell, upper[column])
+    }
     others = [cell for column, cell in lower.items() if column not in old] if old else []
     if not all(isinstance(cell.value, str) and not is_figure(cell) and not _is_old(cell) for cell in others):
         return set()
@@ -46,8 +51,8 @@ def _old_prices(upper: Cells, lower: Cells) -> set[int]:
 
 def _precedes(below: Cell, price: Cell) -> bool:
     """The two are of a height: '(before 10.11)' is a day."""
-    if not (is_figure(price) or _BEGINS_A_PRICE.match(price.text)):
-        # Nearly all cells of a long list are below words.
+    if not (isinstance(price.value, Decimal) or _BEGINS_A_PRICE.match(price.text)):
+        # Nearly all texts of a long list are below words.
         return False
     old = _figures(earlier_price_alone(below.text)) if _is_old(below) else []
     return any(new < 2 * was and was < 2 * new for was in old for new in _figures(price.text))
