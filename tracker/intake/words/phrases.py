@@ -115,7 +115,11 @@ class Phrases(Generic[T]):
 
     def find(self, text: str) -> list[Found[T]]:
         """Every phrase in a text as written."""
-        return self.among(tokens_of(text))
+        found, words = _tokens_and_words(text)
+        # A text is looked through for hundreds of lists, and nine in ten have no word of it.
+        if not (self._ends or self._starts) and self._by_first.keys().isdisjoint(words):
+            return []
+        return self.among(found)
 
     def may_begin_in(self, text: str) -> bool:
         """Whether a word of a text may begin a phrase: told in a fraction of the time that it takes to find which, for
@@ -175,7 +179,13 @@ def _is_part(match: Found[str], start: int, end: int) -> bool:
     return start <= match.start and match.end <= end and match.end - match.start < end - start
 
 
-@lru_cache(maxsize=256)
 def tokens_of(text: str) -> Sequence[Token]:
-    """Remembered for a moment, because one text is looked through for a dozen kinds of phrases in turn."""
-    return tuple(tokens(fold(text)))
+    """The words, digit runs and signs of a text as written."""
+    return _tokens_and_words(text)[0]
+
+
+@lru_cache(maxsize=1024)
+def _tokens_and_words(text: str) -> tuple[Sequence[Token], frozenset[str]]:
+    """Remembered for a moment, because one text is looked through for dozens of kinds of phrases in turn."""
+    found = tuple(tokens(fold(text)))
+    return found, frozenset([word for word, _, _ in found])
