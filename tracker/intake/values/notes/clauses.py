@@ -1,7 +1,7 @@
 """The sentences and part sentences of a note, each of which says its own thing."""
 
 import re
-from functools import cache
+from functools import cache, lru_cache
 
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern, phrases, words
@@ -21,6 +21,12 @@ COMMA = re.compile(r",(?!\d)")
 
 def clauses(text: str) -> list[str]:
     """The sentences and part sentences of a note, parted at full stops, semicolons, line breaks, dashes and dots."""
+    return list(_parted(text))
+
+
+@lru_cache(maxsize=1024)
+def _parted(text: str) -> tuple[str, ...]:
+    """Remembered for a moment, because dozens of rules look at the clauses of one note in turn."""
     text = _NO_DECIMALS.sub(r"\1", text)
     pieces, start = [], 0
     for match in _CLAUSE.finditer(text):
@@ -33,7 +39,7 @@ def clauses(text: str) -> list[str]:
         pieces.append(text[start : match.start()])
         start = match.end()
     pieces.append(text[start:])
-    return [piece.strip() for piece in pieces if piece.strip()]
+    return tuple([piece.strip() for piece in pieces if piece.strip()])
 
 
 _STOP = re.compile(r"[;.]\s")
@@ -84,37 +90,40 @@ _DAY_AND_MONTH = re.compile(r"(?<![\d.])\d{1,2}\.\d{1,2}$")
 def _abbreviation(text: str, stop: int) -> bool:
     """A full stop behind one or a few letters known to be cut short, behind a day's number ('31. Dezember'), or in the
     German minus of 'Preise ./. 3 %'."""
-    if text[:stop].endswith("./"):
+    # Nothing farther off tells, and a cell may have thousands of stops.
+    before, behind = text[max(0, stop - _NEAR) : stop], text[stop + 1 : stop + 1 + _NEAR].lstrip()
+    if before.endswith("./"):
         return True
-    if text[stop + 1 :].lstrip()[:1].isdigit() and _LETTERS.search(text[:stop]):
+    if behind[:1].isdigit() and _LETTERS.search(before):
         # 'M.O.Q. 5 t'.
         return True
-    last = re.search(r"[^\s.]*$", text[:stop])
+    last = re.search(r"[^\s.]*$", before)
     word = fold(last.group()).lstrip("([-") if last is not None else ""
     if word.isdigit():
         # '31. Dezember': a day's number before its month.
         following = tokens(fold(text[stop : stop + 24]))
-        if _DAY_AND_MONTH.search(text[:stop]) and _goes_on(text[stop + 1 :].lstrip()):
+        if _DAY_AND_MONTH.search(before) and _goes_on(behind):
             # 'vom 01.01. bis 31.03.2027', '1.7. - 30.9.2026'.
             return True
         return len(word) <= 2 and bool(following) and phrases("months").at(following, 0) is not None
-    if text[stop + 1 :].lstrip()[:1].isdigit() and phrases("months").whole(word) is not None:
+    if behind[:1].isdigit() and phrases("months").whole(word) is not None:
         # 'Aug. 31'.
         return True
-    if _ends_a_sentence(text, stop, word):
-        return False
-    return word in _short_forms()
+    return not _ends_a_sentence(f"{before}.", word, behind) and word in _short_forms()
+
+
+_NEAR = 64
+"""Signs before and behind a full stop that are looked at."""
 
 
 _LETTERS = re.compile(r"(?<![^\W\d_])(?:[^\W\d_]\.){2,}[^\W\d_]$")
 
 
-def _ends_a_sentence(text: str, stop: int, word: str) -> bool:
+def _ends_a_sentence(before: str, word: str, behind: str) -> bool:
     """'USD per short ton. CUK …', 'Camion de 24 t. Prix …', 'exkl. MwSt. Lieferzeit …', 'in dollars U.S. Add …';
     'USD/ton. corta' and 'Min. 5 t. pro Sorte' go on."""
     unit = len(word) > 1 and phrases("basis").whole(word) is not None
-    weighed, before, behind = _WEIGHED.search(text[:stop]) is not None, text[: stop + 1], text[stop + 1 :].lstrip()
-    ends = unit or weighed or _names_tax(before) or _names_whose_money(before) or _tells_a_time(before, behind)
+    ends = unit or _WEIGHED.search(before) is not None or _names_tax(before) or _names_whose_money(before) or _tells_a_time(before, behind)
     return ends and behind[:1].isupper()
 
 
@@ -146,7 +155,7 @@ _LONGEST_TAX = 32
 """Letters of the longest name of a tax, and room for the word before it."""
 
 
-_WEIGHED = re.compile(r"\d\s?t$")
+_WEIGHED = re.compile(r"\d\s?t\.$")
 
 
 def _goes_on(text: str) -> bool:

@@ -264,7 +264,8 @@ def after_per(found: list[Token], place: int, *, weak: bool) -> int:
 
     `weak`: 'a', 'the' count too.
     """
-    while place < len(found):
+    end = min(len(found), place + _MOST_BEFORE_A_UNIT)
+    while place < end:
         per = per_words().at(found, place)
         if found[place][0] == "/":
             place += 1
@@ -273,3 +274,7 @@ def after_per(found: list[Token], place: int, *, weak: bool) -> int:
         else:
             break
     return place
+
+
+_MOST_BEFORE_A_UNIT = 8
+"""Words such as those of 'per each the'; of a thousand 'a' in a row none leads to a unit."""

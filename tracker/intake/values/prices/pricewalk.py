@@ -244,7 +244,8 @@ class PriceWalk:
 
     def _leading_to_a_place(self, place: int) -> int | None:
         """'1.285 € je Tonne frei Kassel': a word that says it only with the place behind it; 'départ' at the end."""
-        if self.numbers and (alone := phrases("delivery_alone").whole(self.text[self.tokens[place][1] :])):
+        last = self.text[self.tokens[place][1] :] if len(self.tokens) - place < 6 else ""
+        if self.numbers and (alone := phrases("delivery_alone").whole(last)):
             self._take_word("delivery", alone, "")
             return len(self.text)
         match = phrases("delivery_places").at(self.tokens, place) if self.numbers else None
