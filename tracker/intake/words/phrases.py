@@ -70,7 +70,10 @@ class Phrases(Generic[T]):
         word = found[place][0]
         for words, meaning in self._beginning_with(word):
             after = place + len(words)
-            if after <= len(found) and all(found[place + i][0] == words[i] for i in range(1, len(words))):
+            # A second word that differs tells nearly all of them apart.
+            if len(words) > 1 and (after > len(found) or found[place + 1][0] != words[1]):
+                continue
+            if len(words) < 3 or all(found[place + i][0] == words[i] for i in range(2, len(words))):
                 return Found(meaning, found[place][1], found[after - 1][2], place, after)
         meaning_of_part = self._by_part(word)
         if meaning_of_part is None:

@@ -123,7 +123,13 @@ def _ends_a_sentence(before: str, word: str, behind: str) -> bool:
     """'USD per short ton. CUK …', 'Camion de 24 t. Prix …', 'exkl. MwSt. Lieferzeit …', 'in dollars U.S. Add …';
     'USD/ton. corta' and 'Min. 5 t. pro Sorte' go on."""
     unit = len(word) > 1 and phrases("basis").whole(word) is not None
-    ends = unit or _WEIGHED.search(before) is not None or _names_tax(before) or _names_whose_money(before) or _tells_a_time(before, behind)
+    ends = (
+        unit
+        or _WEIGHED.search(before) is not None
+        or _names_tax(before)
+        or _names_whose_money(before)
+        or _tells_a_time(before, behind)
+    )
     return ends and behind[:1].isupper()
 
 
