@@ -10,6 +10,9 @@ from tests.corpus.read import score
 from tests.corpus.registry import corpus
 from tests.corpus.scoring import Score
 
+# All four hundred are read for the first of these tests: half a minute, and on a busy machine much longer.
+pytestmark = pytest.mark.timeout(600)
+
 SEED, EACH = 2026, 2
 COVERAGE, COMPLETENESS, NOTES = 99.8, 99.5, 99.5
 AT_MOST = {"wrong": 0, "phantom": 0, "crashed": 0, "not_told": 0}
