@@ -22,6 +22,7 @@ from tracker.intake.values.notes.told_plainly import BOARDS, Plain, told_plainly
 from tracker.intake.values.notes.ways_named import ways_named
 from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.times.lasting import lasting
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, calendar_days, lead_phrases, lead_unit
 from tracker.intake.values.times.lead_sentences import times_in, told_of_orders
 from tracker.intake.values.times.leads_in_full import tells_its_time
@@ -247,6 +248,7 @@ def _own_parts(text: str, *, in_turn: bool) -> Iterator[str]:
     for part in COMMA.split(told_of_orders(text)):
         others = [match for match in phrases("not_lead").find(part) if match.value not in ("how", "later")]
         others += phrases("valid").find(part) if not in_turn else []
+        others += lasting(part)
         # The 'held' of 'held in stock' is of no price.
         others = outside(others, joined("from_stock.any", "kept_in_stock").find(part))
         if not others or phrases("lead_topic").find(part):
