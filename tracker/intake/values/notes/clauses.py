@@ -114,8 +114,20 @@ def _ends_a_sentence(text: str, stop: int, word: str) -> bool:
     'USD/ton. corta' and 'Min. 5 t. pro Sorte' go on."""
     unit = len(word) > 1 and phrases("basis").whole(word) is not None
     weighed, before, behind = _WEIGHED.search(text[:stop]) is not None, text[: stop + 1], text[stop + 1 :].lstrip()
+    if unit and _begins_with_a_measure(behind):
+        # 'USD per short ton. 22 pt and up in CAD'.
+        return True
     ends = unit or weighed or _names_tax(before) or _names_whose_money(before) or _tells_a_time(before, behind)
     return ends and behind[:1].isupper()
+
+
+def _begins_with_a_measure(behind: str) -> bool:
+    figure = _MEASURE.match(behind)
+    units = ("caliper_units", "weight_units")
+    return figure is not None and any(phrases(of).at(tokens(fold(behind[figure.end() :])), 0) for of in units)
+
+
+_MEASURE = re.compile(r"\d{1,4}(?:[.,]\d+)?\s?(?=\D)")
 
 
 def _tells_a_time(before: str, behind: str) -> bool:

@@ -23,6 +23,7 @@ from tracker.intake.values.notes.lines_meant import lines_meant
 from tracker.intake.values.notes.of_all_and_some import of_all_and_some
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.times_carried_on import with_what_leads
+from tracker.intake.values.notes.units_by_measure import units_by_measure
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.words.lists import phrases
@@ -39,6 +40,7 @@ def lines_apart(text: str) -> tuple[str, ...]:
     told = (
         _corrections(text)
         or charges_apart(text)
+        or units_by_measure(text)
         or delivery_apart(text)
         or _beside_the_freed(text)
         or _each_by_itself(text)
