@@ -217,6 +217,9 @@ class _Spoken:
             if match.value == LeadUnit.WEEK and not self.counts and self._word(match.after) not in ("", ":", ")", "]"):
                 # 'Week 33' is a week of the calendar; 'weeks: 4' counts them.
                 return False
+            if not self.counts and match.end - match.start == 1 and self._word(match.after)[:1].isdigit():
+                # 'D1' is a code; '1 d' and 'd: 1' count days.
+                return False
             if match.value not in self.units:
                 self.units.append(match.value)
         self._place = match.after
