@@ -128,6 +128,9 @@ def _may_be_a_change(column: Column, columns: Columns) -> bool:
         return True
     if column.sure or column.role is not Role.CHARGE or charges_named(column.text):
         return False
+    if charge_header(column.text) is None and not phrases("surcharge_words").find(column.text):
+        # 'Zorb USD/ST': what is paid for, and by whom, nothing says.
+        return True
     if without_periods(column.text) != column.text or find_dates(column.text):
         return True
     return any(_in_other_money(column, old) for old in columns.of(Role.PREVIOUS_PRICE))
