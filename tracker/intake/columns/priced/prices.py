@@ -8,7 +8,7 @@ from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, ve
 from tracker.intake.columns.groups.group_terms import delivery_of_group, lead_of_group, until_of_group
 from tracker.intake.columns.groups.units_of_prices import on_several_bases
 from tracker.intake.columns.groups.vendors_beside import with_bids, without_chosen_vendors
-from tracker.intake.columns.priced.against_heads import priced_against_heads
+from tracker.intake.columns.priced.against_heads import far_below_named, priced_against_heads
 from tracker.intake.columns.priced.bid_rounds import SEVERAL_ROUNDS, set_aside_earlier_rounds, several_rounds
 from tracker.intake.columns.priced.buyers_figures import named_by_buyer
 from tracker.intake.columns.priced.in_force import (
@@ -103,7 +103,9 @@ def price_columns(
     kinds |= dict.fromkeys(unexplained, Kind.OFFER)
     listed = ordinary_beside_yours(kinds)
     kinds |= dict.fromkeys(listed, Kind.LIST)
-    unexplained = [one for one in (*unexplained, *of_the_next_time(kinds)) if one not in listed]
+    unexplained = [
+        one for one in (*unexplained, *of_the_next_time(kinds), *far_below_named(kinds, samples)) if one not in listed
+    ]
     found = Columns((), {role: tuple(one for one in held if one not in unexplained) for role, held in by_role.items()})
     kinds |= dict.fromkeys(_over(kinds), Kind.PREVIOUS)
     kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)
