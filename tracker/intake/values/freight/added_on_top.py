@@ -17,6 +17,7 @@ from tracker.intake.values.freight.additions_below import (
     words_unread,
 )
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.freight.added_for_forms import added_for_form
 from tracker.intake.values.freight.charge_parts import is_of_some_board
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.costs_told import tells_costs
@@ -44,6 +45,8 @@ def added_on_top(text: str) -> Iterator[ChargeWords]:
             yield _entry(entry)
         elif entry is None and _adds_to_prices(clause):
             yield _read(clause)
+        elif entry is None and (of_form := added_for_form(clause)) is not None:
+            yield of_form
 
 
 def _is_charged(entry: Entry) -> bool:
