@@ -128,12 +128,18 @@ def _may_be_a_change(column: Column, columns: Columns) -> bool:
         return True
     if column.sure or column.role is not Role.CHARGE or charges_named(column.text):
         return False
-    if charge_header(column.text) is None and not phrases("surcharge_words").find(column.text):
+    if not _is_called_a_charge(column):
         # 'Zorb USD/ST': what is paid for, and by whom, nothing says.
         return True
     if without_periods(column.text) != column.text or find_dates(column.text):
         return True
     return any(_in_other_money(column, old) for old in columns.of(Role.PREVIOUS_PRICE))
+
+
+def _is_called_a_charge(column: Column) -> bool:
+    """By its name, also a misspelt one, or by a word for surcharges."""
+    named = any(head.strength(role) for head in column.said for role in ON_TOP)
+    return named or charge_header(column.text) is not None or bool(phrases("surcharge_words").find(column.text))
 
 
 def _in_other_money(column: Column, other: Column) -> bool:
