@@ -24,6 +24,7 @@ from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.lasting import lasting
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, calendar_days, lead_phrases, lead_unit
+from tracker.intake.values.times.lead_by_itself import names_a_store
 from tracker.intake.values.times.lead_sentences import times_in, told_of_orders
 from tracker.intake.values.times.leads_in_full import tells_its_time
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
@@ -210,6 +211,8 @@ def _stock(plain: str) -> tuple[tuple[LeadTime, ...], bool]:
     said = joined("from_stock.any", "kept_in_stock").find(plain)
     if any(denied(plain, match) for match in said):
         return (), True
+    # 'Ab Lager Kassel' says from where, and not that it is there.
+    said = [match for match in said if not names_a_store(plain, match)]
     said = said or _at_once(plain)
     return tuple(LeadTime(0, 0, plain[match.start : match.end]) for match in said[:1]), False
 
