@@ -49,7 +49,8 @@ def test_what_adds_no_money_charges_nothing(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Freight EUR 51 / 1000 kg, not included, to be added", "Fracht EUR 51 / 1000 kg, nicht enthalten, hinzuzurechnen",
+        "Freight EUR 51 / 1000 kg, not included, to be added",
+        "Fracht EUR 51 / 1000 kg, nicht enthalten, hinzuzurechnen",
         "Transport 51 EUR / 1000 kg, non compris, à ajouter", "Transporte EUR 51 / 1000 kg, no incluido, a añadir",
         "Frakt 51 EUR / 1000 kg, ingår ej, att lägga till",
     ],

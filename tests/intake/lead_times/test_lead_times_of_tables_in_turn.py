@@ -12,7 +12,8 @@ TABLES = [["Table A"], HEAD, ["SBS", "18 pt", 1200], [], ["Table B"], HEAD, ["CR
     "note",
     [
         "Lead time for table A 4 weeks, table B 6 weeks.", "Lead time: table A 4 weeks, table B 6 weeks",
-        "Lieferzeit für Tabelle A 4 Wochen, Tabelle B 6 Wochen.", "Délai pour le tableau A 4 semaines, tableau B 6 semaines",
+        "Lieferzeit für Tabelle A 4 Wochen, Tabelle B 6 Wochen.",
+        "Délai pour le tableau A 4 semaines, tableau B 6 semaines",
         "Plazo para la tabla A 4 semanas, tabla B 6 semanas", "Leveranstid för tabell A 4 veckor, tabell B 6 veckor",
     ],
 )  # fmt: skip

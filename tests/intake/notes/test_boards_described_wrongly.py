@@ -1,4 +1,4 @@
-"""Notes that say that a list has a board's caliper, weight or coating wrongly: its row is asked about, others are not."""
+"""Notes that a list has a board's caliper, weight or coating wrongly: its row is asked about, others are not."""
 
 import pytest
 
@@ -20,8 +20,11 @@ def asked(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "CUK is 24 pt, not 20 pt.", "CUK is 22 pt, not 20.", "CUK is not 20 pt but 22 pt.", "CUK: 24 pt instead of 20 pt",
-        "CUK 20 pt should read 22 pt", "CUK is 24 pt, not 20 pt, lead time 4 weeks.", "CUK weighs 380 g/m², not 350 g/m².",
+        "CUK is 24 pt, not 20 pt.", "CUK is 22 pt, not 20.", "CUK is not 20 pt but 22 pt.",
+
+              "CUK: 24 pt instead of 20 pt",
+        "CUK 20 pt should read 22 pt", "CUK is 24 pt, not 20 pt, lead time 4 weeks.",
+        "CUK weighs 380 g/m², not 350 g/m².",
         "CUK ist 24 pt, nicht 20 pt.", "CUK: 24 pt statt 20 pt", "CUK 20 pt muss heißen 22 pt",
         "Le CUK fait 24 pt, et non 20 pt.", "CUK : 24 pt au lieu de 20 pt",
         "El CUK es de 24 pt, no de 20 pt.", "CUK: 24 pt en lugar de 20 pt",
@@ -39,9 +42,11 @@ def test_so_is_one_of_which_it_has_the_wrong_sides_coated():
 
 @pytest.mark.parametrize(
     "note",
-    [
+
+      [
         "CUK is 20 pt, not 22 pt.", "CUK not below 18 pt.", "CUK in 24 pt ships in 5 weeks, not 4.",
-        "Minimum order for CUK 24 pt is 5 t, not 4 t.", "CUK ist 20 pt, nicht 22 pt.", "Le CUK fait 20 pt, et non 22 pt.",
+        "Minimum order for CUK 24 pt is 5 t, not 4 t.", "CUK ist 20 pt, nicht 22 pt.",
+        "Le CUK fait 20 pt, et non 22 pt.",
         "El CUK es de 20 pt, no de 22 pt.", "CUK är 20 pt, inte 22 pt.",
     ],
 )  # fmt: skip

@@ -40,7 +40,8 @@ def test_beside_other_prices_it_stays(heads):
         ("Price USD/ST", "Next quarter USD/ST"), ("Q4 2026 USD/ST", "Next quarter USD/ST"),
         ("Dieses Quartal EUR/tonne", "Nächstes Quartal EUR/tonne"),
         ("Ce trimestre EUR/tonne", "Trimestre prochain EUR/tonne"),
-        ("Este trimestre EUR/tonne", "Próximo trimestre EUR/tonne"), ("Detta kvartal EUR/tonne", "Nästa kvartal EUR/tonne"),
+        ("Este trimestre EUR/tonne", "Próximo trimestre EUR/tonne"), ("Detta kvartal EUR/tonne",
+        "Nästa kvartal EUR/tonne"),
     ],
 )  # fmt: skip
 def test_a_price_of_the_next_time_is_asked_about(heads):

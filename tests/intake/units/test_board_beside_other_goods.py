@@ -15,7 +15,8 @@ def bases(note):
     "note",
     [
         "Kerne je Stück, Karton je Tonne.", "Karton je Tonne, Kerne je Stück.", "Karton je Tonne.",
-        "Cores per piece, board per tonne.", "Pallets each and board per tonne", "Mandrins à la pièce, carton à la tonne.",
+        "Cores per piece, board per tonne.", "Pallets by the piece and board per tonne",
+        "Mandrins à la pièce, carton à la tonne.",
         "Mandriles por pieza, cartón por tonelada métrica.", "Hylsor per styck, kartong per 1000 kg.",
     ],
 )  # fmt: skip

@@ -16,8 +16,11 @@ def told(note, head="Price per ST"):
     "note",
     [
         "Prices in USD. 22 pt and up in CAD.", "Prices in USD per short ton. 22 pt and up in CAD.",
-        "Prices in USD, 22 pt and up in CAD", "Prices in USD. 24 pt in CAD.", "Preise in USD. 22 pt und darüber in CAD.",
-        "Preise in USD. Ab 22 pt in CAD.", "Prix en USD. À partir de 22 pt en CAD.", "Precios en USD. Desde 22 pt en CAD.",
+        "Prices in USD, 22 pt and up in CAD", "Prices in USD. 24 pt in CAD.",
+
+              "Preise in USD. 22 pt und darüber in CAD.",
+        "Preise in USD. Ab 22 pt in CAD.", "Prix en USD. À partir de 22 pt en CAD.",
+        "Precios en USD. Desde 22 pt en CAD.",
         "Priser i USD. Från 22 pt i CAD.",
     ],
 )  # fmt: skip

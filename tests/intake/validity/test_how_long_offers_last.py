@@ -31,7 +31,8 @@ def test_how_long_an_offer_lasts_is_its_validity(note):
     "note",
     [
         "Available in 6 weeks.", "Available: 6 weeks", "Available for shipment in 6 weeks.", "Lieferbar in 6 Wochen.",
-        "Disponible sous 6 semaines.", "Livrable sous 6 semaines.", "Plazo de entrega: 6 semanas.", "Leveranstid 6 veckor.",
+        "Disponible sous 6 semaines.", "Livrable sous 6 semaines.", "Plazo de entrega: 6 semanas.",
+        "Leveranstid 6 veckor.",
     ],
 )  # fmt: skip
 def test_how_long_a_board_takes_is_its_lead_time(note):

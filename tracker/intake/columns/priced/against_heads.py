@@ -42,7 +42,7 @@ def priced_against_heads(
 
 
 def far_below_named(kinds: Mapping[Column, Kind], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """'$30/ST' under a name that nobody knows, beside 1,200 under 'USD/ST': it may be an extra, or no price of board."""
+    """'$30/ST' under a name that nobody knows, beside 1,200 under 'USD/ST': an extra, or no price of board."""
     offers = [column for column, kind in kinds.items() if kind is Kind.OFFER]
     named = [column for column in offers if column.sure]
     unknown = [

@@ -25,7 +25,7 @@ from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.shares import is_share_cut_short
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.fold import fold
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import joined, phrases
 from tracker.trade.basis import BY_SHEET
 
 _FORMS = _ROLL, _SHEET = "roll", "sheet"
@@ -137,9 +137,10 @@ def _may_be_a_change(column: Column, columns: Columns) -> bool:
 
 
 def _is_called_a_charge(column: Column) -> bool:
-    """By its name, also a misspelt one, or by a word for surcharges."""
+    """By its name, also a misspelt one, or by a word for fees and surcharges."""
     named = any(head.strength(role) for head in column.said for role in ON_TOP)
-    return named or charge_header(column.text) is not None or bool(phrases("surcharge_words").find(column.text))
+    called = joined("surcharge_words", "charge_nouns").find(column.text)
+    return named or charge_header(column.text) is not None or bool(called)
 
 
 def _in_other_money(column: Column, other: Column) -> bool:

@@ -71,7 +71,8 @@ def _by_verb(before: str, behind: str) -> BoardsMeant | None:
 
 def _measures(text: str) -> list[str]:
     """The words of its measures as they stand."""
-    found = [reading.words for reading in (*find_calipers(text), *find_weights(text))]
+    found = [reading.words for reading in find_calipers(text)]
+    found += [reading.words for reading in find_weights(text)]
     return sorted(dict.fromkeys(found), key=text.find)
 
 

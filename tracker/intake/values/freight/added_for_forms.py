@@ -1,4 +1,4 @@
-"""Amounts that a note adds for one form of board, by no name but that: 'For sheets add 38 EUR/t', 'Rollen: +20 EUR/t'."""
+"""Amounts that a note adds for one form of board, by no other name: 'For sheets add 38 EUR/t', 'Rollen: +20 EUR/t'."""
 
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
@@ -21,7 +21,10 @@ def added_for_form(clause: str) -> ChargeWords | None:
         return None
     told = blanked(clause, (amount,))
     forms = phrases("forms_named").find(told)
-    if len({form.value for form in forms}) != 1 or not _adds(clause, amount) or phrases("negations").find(told):
+    if len({form.value for form in forms}) != 1 or not _adds(clause, amount):
+        return None
+    # 'Roll width under 24 in add $15/ton' is of some rolls by their width.
+    if joined("negations", "roll_measures").find(told):
         return None
     price = plain_price(clause[slice(*amount)].lstrip("+ "))
     if price is None or price.basis is None:

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.freight.added_for_forms import added_for_form
 from tracker.intake.values.freight.additions_below import (
     Adds,
     Entry,
@@ -17,7 +18,6 @@ from tracker.intake.values.freight.additions_below import (
     words_unread,
 )
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
-from tracker.intake.values.freight.added_for_forms import added_for_form
 from tracker.intake.values.freight.charge_parts import is_of_some_board
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.costs_told import tells_costs

@@ -32,8 +32,8 @@ from tracker.intake.values.notes.lines_counted import (
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import of_excepted
-from tracker.intake.values.notes.units_told_apart import excepts_of_units, tells_units_apart
 from tracker.intake.values.notes.units_by_measure import unit_of_measured
+from tracker.intake.values.notes.units_told_apart import excepts_of_units, tells_units_apart
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.orders.small_orders import DearerIfSmall

@@ -123,7 +123,7 @@ def _parts(pieces: list[_Piece]) -> Iterator[TablePart]:
 
 
 def _told_anew(before: str, own: str) -> str:
-    """'Lead time 6 weeks' of 'lead time for table A 4 weeks, table B 6 weeks'; '' where more is said than the figure."""
+    """'Lead time 6 weeks' of 'lead time for table A 4 weeks, table B 6 weeks'; '' where more than a figure is said."""
     figure = _without_labels(own).strip(" .,;:–—-")
     said = in_its_place(_without_labels(before), figure)
     return said if said != figure and statements(said) else ""
