@@ -54,11 +54,11 @@ def test_the_little_word_may_be_cut_short(share):
     assert [[str(one.price) for one in line.offer.charges] for line in found.values()] == [["3"], ["2.5"]]
 
 
-def _delivered(head, below):
+def _delivered(head, below, title="Preisliste vom 2. November 2026"):
     """What is charged beside a price with its freight, and what that makes a tonne, where it is known."""
     heads = ["Sorte", "g/m²", "µm", "Grundpreis", "Fracht", head]
     units = [None, None, None, "EUR/t", "EUR/t", below]
-    (line,) = lines([heads, units, ["GC2", 255, 430, 1340, 60, 3]]).values()
+    (line,) = lines([[title], heads, units, ["GC2", 255, 430, 1340, 60, 3]]).values()
     return str(line.state), footing(line.offer).delivered_per_tonne
 
 
@@ -66,6 +66,10 @@ def _delivered(head, below):
 def test_a_share_of_the_price_comes_on_top_of_it(share):
     state, delivered = _delivered("Energiezuschlag", share)
     assert (state, float(delivered)) == ("accepted", pytest.approx(1340 * 1.03 + 60))
+
+
+def test_one_from_a_day_may_be_to_come_where_the_list_has_none():
+    assert _delivered("Energiezuschlag", "% ab 1.11.2026", title="Preisliste") == ("accepted", None)
 
 
 @pytest.mark.parametrize(

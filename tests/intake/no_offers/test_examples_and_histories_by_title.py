@@ -28,6 +28,12 @@ def _cells(title, table):
         "For illustration only",
         "Umrechnung Tonnenpreis in Preis je 1000 m² (Beispiel, erfundene Zahlen, kein Angebot)",
         "Nur zur Veranschaulichung",
+        "Example: prices of stock board",
+        "Illustration: how a quotation looks",
+        "Beispiel: Preise für Lagerware",
+        "Exemple : prix du carton en stock",
+        "Ejemplo: precios de cartón en almacén",
+        "Exempel: priser på lagerkartong",
         "Conversion d'un prix à la tonne (exemple, chiffres fictifs, pas une offre)",
         "À titre d'illustration",
         "Cómo convertir el precio por tonelada (ejemplo, cifras inventadas, no es una oferta)",
@@ -45,6 +51,7 @@ def test_a_table_called_an_example_offers_nothing(title):
     [
         "Prices for stock board (example sizes)",
         "Prices, e.g. for folding cartons",
+        "Example: 18 pt at $1,190 comes to $71.40 per MSF",
         "Other grades, price list not an offer",
         "Quality, history, service",
     ],
@@ -59,8 +66,15 @@ def test_more_rows_below_an_example_are_a_list_unless_it_denies_offers():
     assert _cells("Prices of other boards (example, not an offer)", [_HEAD, *rows]) == _OFFERED
 
 
-def test_a_files_only_list_is_asked_about_when_its_title_calls_it_an_example():
-    rows = [["SBS prices in US dollars per short ton (example)"], _HEAD, *_EXAMPLES]
+@pytest.mark.parametrize(
+    "title",
+    [
+        "SBS prices in US dollars per short ton (example)", "Example: SBS board prices", "Illustration: SBS board",
+        "Beispiel: Kartonpreise", "Exemple : prix du carton", "Ejemplo: precios", "Exempel: priser",
+    ],
+)  # fmt: skip
+def test_a_files_only_list_is_asked_about_when_its_title_calls_it_an_example(title):
+    rows = [[title], _HEAD, *_EXAMPLES]
     assert [str(line.state) for line in lines(rows).values()] == ["question"] * 2
 
 

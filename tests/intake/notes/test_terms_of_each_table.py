@@ -43,6 +43,11 @@ def test_what_is_said_of_all_holds_but_for_the_table_that_has_its_own():
         "Leveranstid 4 veckor, tabell B 6 veckor.", "Lead time for table A 4 weeks, table B 6 weeks",
     ],
 )  # fmt: skip
+def test_a_table_s_own_time_goes_on_with_the_words_for_the_other(note):
+    assert [line.offer.lead_days for line in _both(note)] == [(28, 28), (42, 42)]
+
+
+@pytest.mark.parametrize("note", ["Lead time 4 weeks, table B 6", "Lead time 4 weeks, table B 6 weeks for rolls"])
 def test_a_time_of_a_table_that_is_not_read_leaves_that_table_s_open(note):
     first, second = _both(note)
     assert (first.offer.lead_days, second.offer.lead_days) == ((28, 28), None)

@@ -177,7 +177,7 @@ def test_a_dash_behind_a_way_tells_what_holds_for_it(note, delivered, days, mini
         (
             ["Grade", "µm", "g/m²", "Price EUR/t"],
             "Lead time: rolls 3 weeks, sheets 5 weeks",
-            ["Sheets on request", "For sheets add €60/t", "Sheet prices on page 2", "We also sell sheets"],
+            ["Sheets on request", "Sheet prices on page 2", "We also sell sheets"],
         ),
         (
             ["Sorte", "µm", "g/m²", "Preis EUR/t"],
@@ -190,6 +190,13 @@ def test_a_line_about_sheets_over_a_table_does_not_make_it_one_of_sheets(head, n
     for title in titles:
         (line,) = lines([["Tarnwell Board Inc"], [note], [title], head, [*GC1, 1180]]).values()
         assert (line.offer.lead_days, line.offer.below_kg, codes(line)) == (None, None, {"lead-time-unread"}), title
+
+
+def test_nor_does_what_is_added_for_sheets():
+    rows = [["Lead time: rolls 3 weeks, sheets 5 weeks"], ["For sheets add €60/t"], [*HEAD, "Price EUR/t"]]
+    (line,) = lines([*rows, [*GC1, 1180]]).values()
+    assert line.offer.lead_days is None
+    assert codes(line) == {"lead-time-unread", "number-ambiguous"}
 
 
 def test_a_title_that_is_nothing_but_a_form():

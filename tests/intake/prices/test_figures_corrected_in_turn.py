@@ -25,6 +25,6 @@ def test_the_board_of_a_corrected_price_is_asked(note):
     assert states(note) == "qa"
 
 
-@pytest.mark.parametrize("note", ["GC1: statt 250 g/m² jetzt 260 g/m²", "GC1: Bogen statt 700 mm 720 mm"])
+@pytest.mark.parametrize("note", ["GC1: statt 240 g/m² jetzt 250 g/m²", "GC1: Bogen statt 700 mm 720 mm"])
 def test_a_corrected_measure_is_no_price(note):
     assert states(note) == "aa"

@@ -5,14 +5,17 @@ to board: whether such figures are prices is asked.
 """
 
 from collections.abc import Mapping, Sequence
+from decimal import Decimal
 
-from tracker.intake.columns.column import Column
+from tracker.intake.columns.column import Column, Kind
 from tracker.intake.columns.priced.unnamed import close_by_row
 from tracker.intake.columns.roles.headed_figures import mostly_priced
 from tracker.intake.columns.sizes.forms import other_forms
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.periods import is_period
+from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import ON_TOP, ORDER_SIZES, Role
+from tracker.intake.values.prices.money import price_text
 
 _MAY_MISNAME = frozenset({
     *ON_TOP, Role.CHANGE, Role.TOTAL, Role.PAYMENT, *ORDER_SIZES, Role.MINIMUM,
@@ -36,6 +39,40 @@ def priced_against_heads(
         and not (column.role is Role.TOTAL and charged)
         and any(_moves_with(samples[column.index], samples[price.index]) for price in prices)
     ]  # fmt: skip
+
+
+def far_below_named(kinds: Mapping[Column, Kind], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """'$30/ST' under a name that nobody knows, beside 1,200 under 'USD/ST': an extra, or no price of board."""
+    offers = [column for column, kind in kinds.items() if kind is Kind.OFFER]
+    named = [column for column in offers if column.sure]
+    unknown = [
+        column for column in offers if not column.sure and column.said and not any(map(_says_price, column.said))
+    ]
+    return [
+        column
+        for column in unknown
+        if any(_is_far_below(samples[column.index], samples[other.index]) for other in named)
+    ]
+
+
+def _says_price(head: Header) -> bool:
+    return bool(head.roles) or head.currency is not None or head.basis is not None
+
+
+def _is_far_below(cells: Sequence[Cell], others: Sequence[Cell]) -> bool:
+    low, high = _amounts(cells), _amounts(others)
+    rows = low.keys() & high.keys()
+    return bool(rows) and all(low[row] * _FAR < high[row] for row in rows)
+
+
+_FAR = 5
+"""Times: no two prices of one board, per one unit, are so far apart (our choice)."""
+
+
+def _amounts(cells: Sequence[Cell]) -> dict[int, Decimal]:
+    """The one figure of each cell, with its unit or without."""
+    found = {cell.row: price_text(cell.text) for cell in cells}
+    return {row: said.amounts[0].value for row, said in found.items() if said is not None and len(said.amounts) == 1}
 
 
 def may_misname(column: Column) -> bool:

@@ -6,7 +6,7 @@ from tracker.intake.columns.column import Column
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.words.lists import phrases
 
-_PRICE = "price"
+BUYERS_PRICE = "price"
 """In the word list: 'your price', which is what the buyer named or what the vendor makes him pay."""
 
 
@@ -27,7 +27,7 @@ def named_by_buyer(priced: Iterable[Column]) -> list[Column]:
         for column in columns
         if column.index not in offered
         and (said := whose_figure(column)) is not None
-        and (said != _PRICE or (column.index < min(offered) and not discounted))
+        and (said != BUYERS_PRICE or (column.index < min(offered) and not discounted))
     ]
 
 

@@ -199,8 +199,19 @@ def not_told_apart_by_time(offers: Sequence[Column], columns: Columns) -> bool:
     if len(offers) != 2 or any(_names_a_time(column) or names_another(column) for column in offers):
         return False
     apart = any(phrases("differences").find(column.text) for column in columns.of(Role.CHANGE))
-    one, other = (_own_words(column) for column in offers)
+    one, other = (own_words(column) for column in offers)
     return apart and one != other and bool(one) and bool(other)
+
+
+def of_the_next_time(kinds: Mapping[Column, Kind]) -> list[Column]:
+    """'Next quarter' beside 'This quarter' and 'Current': what board will cost is not offered today for certain."""
+    offers = [column for column, kind in kinds.items() if kind is Kind.OFFER]
+    later = [column for column in offers if _is_next(column) and not find_dates(column.text)]
+    return later if len(later) < len(offers) else []
+
+
+def _is_next(column: Column) -> bool:
+    return any(match.value == "next" for match in phrases("relative_periods").find(column.text))
 
 
 def _names_a_time(column: Column) -> bool:
@@ -209,7 +220,7 @@ def _names_a_time(column: Column) -> bool:
     return aged or any(without_periods(head.text) != head.text for head in column.said) or bool(find_dates(column.text))
 
 
-def _own_words(column: Column) -> str:
+def own_words(column: Column) -> str:
     """A column's words but for its unit, 'price' and figures."""
     said = " ".join(without_unit(head, basis_in_head(head)) for head in column.said)
     for match in reversed(phrases("price_words").find(said)):

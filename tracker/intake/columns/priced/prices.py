@@ -8,7 +8,7 @@ from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, ve
 from tracker.intake.columns.groups.group_terms import delivery_of_group, lead_of_group, until_of_group
 from tracker.intake.columns.groups.units_of_prices import on_several_bases
 from tracker.intake.columns.groups.vendors_beside import with_bids, without_chosen_vendors
-from tracker.intake.columns.priced.against_heads import priced_against_heads
+from tracker.intake.columns.priced.against_heads import far_below_named, priced_against_heads
 from tracker.intake.columns.priced.bid_rounds import SEVERAL_ROUNDS, set_aside_earlier_rounds, several_rounds
 from tracker.intake.columns.priced.buyers_figures import named_by_buyer
 from tracker.intake.columns.priced.in_force import (
@@ -21,6 +21,7 @@ from tracker.intake.columns.priced.in_force import (
     marked_as_old,
     not_told_apart_by_time,
     of_earlier_years,
+    of_the_next_time,
     place_in_force,
     said_to_be_over,
     starts_an_index,
@@ -31,7 +32,7 @@ from tracker.intake.columns.priced.labels import label_of
 from tracker.intake.columns.priced.letters import told_apart_by_letters
 from tracker.intake.columns.priced.own_costs import beside_costs, costs_beside_lists, names_own_cost
 from tracker.intake.columns.priced.price_ranges import ranged_prices
-from tracker.intake.columns.priced.standard_prices import standard_is_paid
+from tracker.intake.columns.priced.standard_prices import ordinary_beside_yours, standard_is_paid
 from tracker.intake.columns.priced.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.columns.priced.unread_prices import figures_in_doubt
 from tracker.intake.columns.priced.whose_prices import others_prices, says_whose_prices
@@ -100,6 +101,11 @@ def price_columns(
     if not kinds:
         unexplained = figures_in_doubt(columns, samples, (*titles, *above))
     kinds |= dict.fromkeys(unexplained, Kind.OFFER)
+    listed = ordinary_beside_yours(kinds)
+    kinds |= dict.fromkeys(listed, Kind.LIST)
+    unexplained = [
+        one for one in (*unexplained, *of_the_next_time(kinds), *far_below_named(kinds, samples)) if one not in listed
+    ]
     found = Columns((), {role: tuple(one for one in held if one not in unexplained) for role, held in by_role.items()})
     kinds |= dict.fromkeys(_over(kinds), Kind.PREVIOUS)
     kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)

@@ -93,17 +93,42 @@ def prices_by_strange_units(columns: list[Column], samples: Mapping[int, Sequenc
 
 def units_of_quantities(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
     """Of two columns of units the one right of a quantity is the quantity's: 'Min qty | Unit' beside 'Price | Per',
-    'Scale from | UoM' beside 'Rate | per | UoM'; where it repeats one unit, that is a head of the quantity's."""
+    'Scale from | UoM' beside 'Rate | per | UoM'; so is the only one where prices name their unit themselves, or stand
+    apart from it: 'Min qty | Origin | Unit | Mill | Price'. Where it repeats one unit, that is a head of the
+    quantity's."""
     units = [column for column in columns if column.role is Role.BASIS]
-    quantities = {column.index for column in columns if column.role in _ORDERS or column.role is Role.TOTAL}
-    beside = {column.index for column in units if column.index - 1 in quantities}
-    if not beside or len(beside) == len(units):
+    behind = {column.index: quantity for column in units if (quantity := _quantity_before(column, columns, samples))}
+    if not behind or (len(behind) == len(units) and not _priced_without(behind, columns)):
         return columns
-    said = {index - 1: _one_text(samples[index]) for index in beside}
+    said = {quantity.index: _one_text(samples[index]) for index, quantity in behind.items()}
     return [
-        replace(column, role=Role.PROPERTY) if column.index in beside else _in_unit(column, said.get(column.index))
+        replace(column, role=Role.PROPERTY) if column.index in behind else _in_unit(column, said.get(column.index))
         for column in columns
     ]
+
+
+def _quantity_before(
+    unit: Column, columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]
+) -> Column | None:  # fmt: skip
+    """The quantity left of a column of units, with nothing but columns of words between, none of them of units."""
+    for column in reversed([column for column in columns if column.index < unit.index]):
+        if column.role in _ORDERS or column.role is Role.TOTAL:
+            return column
+        if column.role is Role.BASIS or column.role in PRICE_ROLES or any(map(_is_figure, samples[column.index])):
+            return None
+    return None
+
+
+def _is_figure(cell: Cell) -> bool:
+    return isinstance(cell.value, Decimal) or any(map(str.isdigit, cell.text))
+
+
+def _priced_without(units: Mapping[int, Column], columns: Sequence[Column]) -> bool:
+    """Whether prices have a unit in their heads, or none of these columns stands beside one of theirs."""
+    prices = [column for column in columns if column.role in PRICE_ROLES]
+    if prices and all(column.bases for column in prices):
+        return True
+    return bool(prices) and not any(abs(column.index - unit) == 1 for column in prices for unit in units)
 
 
 def _in_unit(quantity: Column, unit: Cell | None) -> Column:

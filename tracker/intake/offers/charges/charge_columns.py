@@ -25,7 +25,7 @@ from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.shares import is_share_cut_short
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.fold import fold
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import joined, phrases
 from tracker.trade.basis import BY_SHEET
 
 _FORMS = _ROLL, _SHEET = "roll", "sheet"
@@ -128,9 +128,19 @@ def _may_be_a_change(column: Column, columns: Columns) -> bool:
         return True
     if column.sure or column.role is not Role.CHARGE or charges_named(column.text):
         return False
+    if not _is_called_a_charge(column):
+        # 'Zorb USD/ST': what is paid for, and by whom, nothing says.
+        return True
     if without_periods(column.text) != column.text or find_dates(column.text):
         return True
     return any(_in_other_money(column, old) for old in columns.of(Role.PREVIOUS_PRICE))
+
+
+def _is_called_a_charge(column: Column) -> bool:
+    """By its name, also a misspelt one, or by a word for fees and surcharges."""
+    named = any(head.strength(role) for head in column.said for role in ON_TOP)
+    called = joined("surcharge_words", "charge_nouns").find(column.text)
+    return named or charge_header(column.text) is not None or bool(called)
 
 
 def _in_other_money(column: Column, other: Column) -> bool:

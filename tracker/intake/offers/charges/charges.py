@@ -10,6 +10,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.sheets_said import comes_in_rolls
 from tracker.intake.offers.charges.charge_columns import ChargeColumns
 from tracker.intake.offers.charges.charge_units import may_share_unit
+from tracker.intake.offers.charges.charges_to_come import columns_to_come
 from tracker.intake.offers.charges.relief import free_for, free_of_itself, kind_of, left_to_form
 from tracker.intake.offers.charges.row_charges import LARGEST_PERCENTAGE
 from tracker.intake.offers.draft import Draft
@@ -52,6 +53,7 @@ def fill_charges(
     found: list[Charge] = []
     free = free_for(scope, draft, facts)
     in_columns: list[tuple[ChargeKind, str]] = []
+    unsure = told.open | columns_to_come(columns, scope, facts)
     for column in columns.of(*ON_TOP):
         aside = _WITHOUT if is_optional(column.text) else _OF_DEALINGS if is_fee(column.text) else ""
         if aside:
@@ -62,7 +64,7 @@ def fill_charges(
         if column.index in told.borne or _note_of_others(draft, cell, column, told):
             continue
         charge = _in_cell(cell, column, facts, draft) if cell is not None else None
-        if charge is not None and column.index in told.open:
+        if charge is not None and column.index in unsure:
             charge = _open(charge)
         if cell is not None and charge is not None:
             found.append(charge)

@@ -10,6 +10,7 @@ from tracker.intake.tables.headers.header_rows import is_header_row
 from tracker.intake.tables.headers.heads import PRICE_ROLES, Head, head_of
 from tracker.intake.tables.parts.lists_beside import lists_terms_apart
 from tracker.intake.tables.parts.rates import lists_rates, lists_zones
+from tracker.intake.tables.parts.remarks_beside import remarks_rows
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import number_readings
@@ -100,6 +101,8 @@ def _only_words(part: View, view: View) -> bool:
         return False
     if _lists_terms(part):
         return True
+    if remarks_rows(part, view):
+        return False
     if any(_priced_beside(part, view, row) for row in part.order):
         return False
     if any(_goes_with_every_row(part, view, row) for row in part.order):

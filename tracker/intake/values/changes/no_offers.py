@@ -58,13 +58,22 @@ def may_be_all_example(text: str) -> bool:
 @lru_cache(maxsize=4096)
 def called_an_example(text: str) -> bool:
     """Whether a title says so by itself or set apart: 'How to get to a price per MSF (example, invented figures)', 'For
-    illustration only'. 'Example: 18 pt at $1,190' goes on to tell it, and 'prices, e.g. for cartons' is of others."""
+    illustration only', 'Example: prices of SBS'. 'Example: 18 pt at $1,190' goes on to tell it, and 'prices, e.g. for
+    cartons' is of others."""
     parts = [(match.start(), match.group().strip(" .*")) for match in _PARTS.finditer(text) if match.group().strip()]
     for place, (start, part) in enumerate(parts):
-        told = place == 0 and len(parts) > 1
-        if not told and "." not in part and phrases("examples").whole(part) in _SET_APART:
+        kind = phrases("examples").whole(part)
+        # 'Sample calculation: 4 % is added' tells one.
+        heads = kind != _WORKED and _heads_a_title(text[start + len(part) :])
+        told = place == 0 and len(parts) > 1 and not heads
+        if not told and "." not in part and kind in _SET_APART:
             return len(text) <= _LONGEST_TOLD and sum(map(str.isdigit, text[start:])) <= _FEW_FIGURES
     return False
+
+
+def _heads_a_title(behind: str) -> bool:
+    """The colon of 'Example: prices of SBS', behind which no price is told."""
+    return behind.lstrip().startswith(":") and sum(map(str.isdigit, behind)) <= _FEW_FIGURES
 
 
 @lru_cache(maxsize=4096)

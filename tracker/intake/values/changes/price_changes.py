@@ -10,6 +10,7 @@ from tracker.intake.values.boards.boards_meant import ALL_BOARDS, BoardsMeant, b
 from tracker.intake.values.changes.corrections import misprinted, says_misprinted
 from tracker.intake.values.changes.discounts import discount_to_come
 from tracker.intake.values.changes.line_corrections import lines_corrected
+from tracker.intake.values.changes.measure_corrections import printed_wrongly
 from tracker.intake.values.changes.price_rises import adjusts, all_dearer, is_dearer, names_a_charge, rises
 from tracker.intake.values.changes.reductions import reduces, takes_off
 from tracker.intake.values.changes.withdrawn import no_longer_made, withdrawn
@@ -99,6 +100,10 @@ def _change(clause: str) -> ChangesPrice | None:
         of_all = boards.some and len(figures) == 1
         named = boards if boards.some else ALL_BOARDS
         return ChangesPrice(clause, named, figures=frozenset() if of_all else figures[0].union(*figures))
+    misdescribed = printed_wrongly(clause)
+    if misdescribed is not None:
+        # What is paid for is another board than the list says.
+        return ChangesPrice(clause, misdescribed)
     if boards.some and says_misprinted(boards.rest):
         return ChangesPrice(clause, boards)
     if boards.some and withdrawn(clause):

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.freight.added_for_forms import added_for_form
 from tracker.intake.values.freight.additions_below import (
     Adds,
     Entry,
@@ -44,6 +45,8 @@ def added_on_top(text: str) -> Iterator[ChargeWords]:
             yield _entry(entry)
         elif entry is None and _adds_to_prices(clause):
             yield _read(clause)
+        elif entry is None and (of_form := added_for_form(clause)) is not None:
+            yield of_form
 
 
 def _is_charged(entry: Entry) -> bool:

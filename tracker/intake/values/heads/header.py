@@ -23,7 +23,7 @@ from tracker.intake.values.orders.loads import load_at_end
 from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.values.prices.basis import BasisReading, basis_span, basis_text
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
-from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.values.prices.money import find_price_unit, price_unit
 from tracker.intake.values.prices.pounds_of_money import with_pounds_as_money
 from tracker.intake.values.prices.several_bases import bases_side_by_side, one_of
 from tracker.intake.values.times.lead import LeadUnit, lead_unit
@@ -193,6 +193,9 @@ def _names_no_basis(text: str, roles: tuple[RoleReading, ...], weights: tuple[We
     placed = bool(roles) and (roles[0].role is Role.DESTINATION or leads_to_places(text))
     if placed and basis_span(text) is None and not find_currencies(text):
         return True
+    if find_currencies(text) and (unit := price_unit(text)) is not None and unit.basis is not None:
+        # '$ each' is a unit, where 'each' alone heads a column of units.
+        return False
     if roles and roles[0].role in PRICES and roles[0].strength >= 0.9 and basis_span(text) is not None:
         # 'Price per 100 lb'.
         return False

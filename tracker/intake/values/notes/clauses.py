@@ -123,6 +123,9 @@ def _ends_a_sentence(before: str, word: str, behind: str) -> bool:
     """'USD per short ton. CUK …', 'Camion de 24 t. Prix …', 'exkl. MwSt. Lieferzeit …', 'in dollars U.S. Add …';
     'USD/ton. corta' and 'Min. 5 t. pro Sorte' go on."""
     unit = len(word) > 1 and phrases("basis").whole(word) is not None
+    if unit and _begins_with_a_measure(behind):
+        # 'USD per short ton. 22 pt and up in CAD'.
+        return True
     ends = (
         unit
         or _WEIGHED.search(before) is not None
@@ -131,6 +134,15 @@ def _ends_a_sentence(before: str, word: str, behind: str) -> bool:
         or _tells_a_time(before, behind)
     )
     return ends and behind[:1].isupper()
+
+
+def _begins_with_a_measure(behind: str) -> bool:
+    figure = _MEASURE.match(behind)
+    units = ("caliper_units", "weight_units")
+    return figure is not None and any(phrases(of).at(tokens(fold(behind[figure.end() :])), 0) for of in units)
+
+
+_MEASURE = re.compile(r"\d{1,4}(?:[.,]\d+)?\s?(?=\D)")
 
 
 def _tells_a_time(before: str, behind: str) -> bool:

@@ -17,12 +17,14 @@ from tracker.intake.values.notes.charged_boards import charged_boards, frees_the
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.delivery_apart import delivery_apart
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
+from tracker.intake.values.notes.likened import with_likes
 from tracker.intake.values.notes.lines_counted import line_words, lines_named, once_called
 from tracker.intake.values.notes.lines_meant import lines_meant
 from tracker.intake.values.notes.of_all_and_some import of_all_and_some
-from tracker.intake.values.notes.statements import SaysMinimum, statements
-from tracker.intake.values.orders.masses import find_masses
-from tracker.intake.values.times.lead import LeadTime, lead_text
+from tracker.intake.values.notes.said_anew import in_its_place
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.notes.times_carried_on import with_what_leads
+from tracker.intake.values.notes.units_by_measure import units_by_measure
 from tracker.intake.words.lists import phrases
 
 _STOPS = " :,.–-()"
@@ -31,19 +33,20 @@ _STOPS = " :,.–-()"
 @lru_cache(maxsize=4096)
 def lines_apart(text: str) -> tuple[str, ...]:
     """Its texts, each of which names the lines that it is about or excepts, and says all of what it says of them."""
-    text = once_called(letters_as_numbers(text))
+    text = with_likes(once_called(letters_as_numbers(text)))
     if phrases("the_others").find(text) and lines_named(text) is not None:
         return tuple(_apart(text))
     told = (
         _corrections(text)
         or charges_apart(text)
+        or units_by_measure(text)
         or delivery_apart(text)
         or _beside_the_freed(text)
         or _each_by_itself(text)
         or _before_boards(text)
         or _charged_by_itself(text)
     )
-    return told or of_all_and_some(text)
+    return with_what_leads(told or of_all_and_some(text))
 
 
 def _corrections(text: str) -> tuple[str, ...]:
@@ -135,7 +138,7 @@ def _apart(text: str) -> Iterator[str]:
         if named is not None:
             lines, said = clause[named[0] : named[1]], f"{clause[: named[0]]} {clause[named[1] :]}".strip(_STOPS)
         rest = without_others(clause) if lines and named is None else None
-        yield clause if rest is None else f"{_in_its_place(said, rest)} except {lines}"
+        yield clause if rest is None else f"{in_its_place(said, rest)} except {lines}"
 
 
 def _before_others(clause: str) -> Iterator[str]:
@@ -162,13 +165,3 @@ def without_others(clause: str) -> str | None:
     while (leading := next((match for match in every if match.end == len(before)), None)) is not None:
         before = before[: leading.start].rstrip()
     return f"{before} {clause[end:].strip(_STOPS)}".strip(_STOPS)
-
-
-def _in_its_place(said: str, own: str) -> str:
-    """'Min. order 10,000 lb' of 'min. order 30,000 lb each' and '10,000 lb': a figure is of what another was."""
-    for one in statements(said):
-        if isinstance(one, LeadTime) and lead_text(own) is not None:
-            return said.replace(one.words, own) if one.words in said else f"{said}: {own}"
-        if isinstance(one, SaysMinimum) and any(mass.words == own for mass in find_masses(own)):
-            return said.replace(one.mass.words, own)
-    return own

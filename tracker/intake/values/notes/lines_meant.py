@@ -32,6 +32,7 @@ from tracker.intake.values.notes.lines_counted import (
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import of_excepted
+from tracker.intake.values.notes.units_by_measure import unit_of_measured
 from tracker.intake.values.notes.units_told_apart import excepts_of_units, tells_units_apart
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.minimum import LeastUnread
@@ -197,6 +198,9 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
         return behind
     if not colon and only is None:
         # 'The recycled grades, CRB and URB, are sold ex works'.
+        measured, unit = unit_of_measured(text) if note else ("", "")
+        if measured:
+            return LinesMeant(unit, boards=boards_named(measured))
         words, rest = names_of_a_kind(text)
         words, rest = (words, rest.lstrip(" ,")) if words else boards_ahead(_without_article(text))
         return _without_others(words, rest) if note else None

@@ -10,6 +10,7 @@ from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.rest import Span, rest_of
+from tracker.intake.values.notes.said_anew import in_its_place
 from tracker.intake.values.notes.statements import SaysTon, statements
 from tracker.intake.values.prices.other_times import without_other_times
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
@@ -117,7 +118,15 @@ def _parts(pieces: list[_Piece]) -> Iterator[TablePart]:
         else:
             before = next((other.said for other in reversed(pieces[:place]) if other.tables != NOWHERE), "")
             unread = not statements(piece.said) and _tells_anew(piece, before)
-            yield TablePart(piece.tables, piece.said, before=before if unread else "")
+            anew = _told_anew(before, piece.said) if unread and not piece.excepted else ""
+            yield TablePart(piece.tables, anew or piece.said, before=before if unread and not anew else "")
+
+
+def _told_anew(before: str, own: str) -> str:
+    """'Lead time 6 weeks' of 'lead time for table A 4 weeks, table B 6 weeks'; '' where more than a figure is said."""
+    figure = _without_labels(own).strip(" .,;:–—-")
+    said = in_its_place(_without_labels(before), figure)
+    return said if said != figure and statements(said) else ""
 
 
 def _tells_anew(piece: _Piece, before: str) -> bool:
@@ -260,13 +269,20 @@ def _piece(part: str, named: list[tuple[frozenset[str], Span]], excepted: bool) 
     if len(named) > 1 and any(len(part[:start].rstrip()) in denied for _, (start, _) in named):
         # Of 'not table A but table B is delivered' it is not told apart what holds for which.
         return _Piece(NOWHERE, whole)
-    said = next(filter(statements, _bare(blanked(part, [span for _, span in named]))), "")
+    said = next(filter(statements, _bare(blanked(part, [_with_its_lead(part, span) for _, span in named]))), "")
     if phrases("points_to").find(part):
         units = any(isinstance(one, SaysCurrency | SaysBasis | SaysTon | Delivery) for one in statements(part))
         return _Piece(NOWHERE if units else frozenset(), whole)
     if not said and not _leads(part[: named[0][1][0]]) and not _is_figure_of(part, named):
         return _Piece(frozenset(), whole)
     return _Piece(tables, said or whole, excepted=excepted)
+
+
+def _with_its_lead(part: str, table: Span) -> Span:
+    """With the 'für' of 'Lieferzeit für Tabelle A 4 Wochen', where other words stand before that."""
+    ahead = part[: table[0]].rstrip()
+    lead = next((one for one in phrases("about_lines").find(ahead) if one.end == len(ahead) and one.first > 0), None)
+    return table if lead is None else (lead.start, table[1])
 
 
 def _bare(part: str) -> Iterator[str]:

@@ -17,11 +17,14 @@ from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.leasts_of_some import LeastsOfSome, leasts_of_some, without_cells
 from tracker.intake.values.notes.pieces_of_some import Piece, pieces_of, tells_figure
 from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.values.notes.times_carried_on import goes_on_with_another
 from tracker.intake.values.notes.told_plainly import BOARDS, Plain, told_plainly
 from tracker.intake.values.notes.ways_named import ways_named
 from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.times.lasting import lasting
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, calendar_days, lead_phrases, lead_unit
+from tracker.intake.values.times.lead_by_itself import names_a_store
 from tracker.intake.values.times.lead_sentences import times_in, told_of_orders
 from tracker.intake.values.times.leads_in_full import tells_its_time
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
@@ -68,7 +71,10 @@ def terms_of_some(texts: tuple[str, ...]) -> tuple[TermsOfSome, ...]:
     found: list[TermsOfSome] = []
     for place, text in enumerate(texts):
         said: list[tuple[Piece, TermsOfSome]] = []
-        for piece in pieces_of(text):
+        pieces = pieces_of(text)
+        for at, piece in enumerate(pieces):
+            if goes_on_with_another(piece.text, [one.text for one in pieces[:at]]):
+                continue
             ahead = [one for other, one in said if other.clause == piece.clause]
             one = replace(_told(piece, ahead, [one for _, one in said]), place=place)
             if one.of_lead or one.of_least:
@@ -205,6 +211,8 @@ def _stock(plain: str) -> tuple[tuple[LeadTime, ...], bool]:
     said = joined("from_stock.any", "kept_in_stock").find(plain)
     if any(denied(plain, match) for match in said):
         return (), True
+    # 'Ab Lager Kassel' says from where, and not that it is there.
+    said = [match for match in said if not names_a_store(plain, match)]
     said = said or _at_once(plain)
     return tuple(LeadTime(0, 0, plain[match.start : match.end]) for match in said[:1]), False
 
@@ -243,6 +251,7 @@ def _own_parts(text: str, *, in_turn: bool) -> Iterator[str]:
     for part in COMMA.split(told_of_orders(text)):
         others = [match for match in phrases("not_lead").find(part) if match.value not in ("how", "later")]
         others += phrases("valid").find(part) if not in_turn else []
+        others += lasting(part)
         # The 'held' of 'held in stock' is of no price.
         others = outside(others, joined("from_stock.any", "kept_in_stock").find(part))
         if not others or phrases("lead_topic").find(part):

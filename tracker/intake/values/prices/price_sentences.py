@@ -23,6 +23,7 @@ from tracker.intake.values.prices.clauses_of_others import (
 )
 from tracker.intake.values.prices.currency import CurrencyReading, currency_text, find_currencies
 from tracker.intake.values.prices.exchange import beside_exchange
+from tracker.intake.values.prices.goods_by_unit import boards_by_unit
 from tracker.intake.values.prices.money import PriceUnit, find_price_unit
 from tracker.intake.values.prices.other_times import without_other_times
 from tracker.intake.values.prices.pounds_of_money import with_pounds_as_money
@@ -79,6 +80,9 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     labelled = _labelled_basis(clause)
     if labelled is not None:
         yield SaysBasis(labelled, clause)
+        return
+    if by_unit := boards_by_unit(clause):
+        yield from (_says(unit, clause, boards) for unit, boards in by_unit)
         return
     labels = [piece.strip() for piece in COMMA.split(clause)]
     keyed = all("=" in piece for piece in labels)

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.dates import DateReading, find_dates, months_named
+from tracker.intake.values.times.lasting import lasting
 from tracker.intake.values.times.leads_in_full import tells_its_time
 from tracker.intake.values.times.open_validity import COUNTED
 from tracker.intake.values.times.times_in_words import times_in_figures
@@ -144,7 +145,7 @@ def of_validity(clause: str) -> str:
     return ", ".join(
         _before_another_term(part)
         for part in _PARTS.split(clause)
-        if not tells_its_time(part) and (phrases("valid").find(part) or not _of_another_term(part))
+        if not tells_its_time(part) and (phrases("valid").find(part) or lasting(part) or not _of_another_term(part))
     )
 
 
@@ -157,7 +158,7 @@ def without_weights(clause: str) -> str:
 def _before_another_term(part: str) -> str:
     """Up to the first word for payment or lead time that stands behind all words for validity; behind a word for lead
     time, as in 'Lieferzeit 6 Wochen gültig 30 Tage', from the first word for validity on."""
-    speaking = phrases("valid").find(part)
+    speaking = [*phrases("valid").find(part), *lasting(part)]
     spoken = max((match.end for match in speaking), default=0)
     others = [match.start for kind in ("lead_topic", "not_lead") for match in phrases(kind).find(part)]
     led = any(match.start < speaking[0].start for match in phrases("lead_topic").find(part)) if speaking else False

@@ -12,7 +12,7 @@ from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import blanked, tokens_of
 
-_SPEAKS = ("valid", "until")
+_SPEAKS = ("valid", "until", "lasts_for")
 _PRICES = ("price_words", "price_lists", "list_names", "these_prices", "all_goods")
 _ADDED = ("valid", "until", "since", "copula", "articles", "months", "generic_names", "forms", "firm_times", "dated")
 """Words that make nothing else of what holds until a day, but do not say what it is either."""

@@ -11,6 +11,7 @@ from functools import cache, lru_cache
 from math import ceil
 
 from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.times.lasting import lasting
 from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.likeness import near_miss
@@ -78,6 +79,8 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     length.
     """
     stripped = text.strip()
+    if lasting(stripped):
+        return None
     said = _heard(_without_other_language(times_in_figures(stripped)))
     if not stripped or said is None:
         return None
@@ -213,6 +216,9 @@ class _Spoken:
         if match.value not in ("stock", "upper", "filler"):
             if match.value == LeadUnit.WEEK and not self.counts and self._word(match.after) not in ("", ":", ")", "]"):
                 # 'Week 33' is a week of the calendar; 'weeks: 4' counts them.
+                return False
+            if not self.counts and match.end - match.start == 1 and self._word(match.after)[:1].isdigit():
+                # 'D1' is a code; '1 d' and 'd: 1' count days.
                 return False
             if match.value not in self.units:
                 self.units.append(match.value)

@@ -149,8 +149,13 @@ def _says_so(part: str, said: Found[str], clause: str) -> bool:
         return clause.strip(" .") == part.strip(" .") and phrases("from_stock").whole(part) is not None
     if said.value == "whole" and not goes_without_saying(without_words(part[said.end :], "goods_leave", "at_once")):
         return False
+    return not denied(part, said) and not names_a_store(part, said)
+
+
+def names_a_store(part: str, said: Found[str]) -> bool:
+    """The 'ab Lager' of 'ab Lager Kassel', which says from where board comes."""
     from_a_place = phrases("delivery_places").whole(part[said.start : said.end]) is not None
-    return not denied(part, said) and not (from_a_place and part[said.end :].lstrip()[:1].isupper())
+    return from_a_place and part[said.end :].lstrip()[:1].isupper()
 
 
 def _of_some(part: str, text: str) -> bool:

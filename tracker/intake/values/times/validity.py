@@ -26,6 +26,7 @@ from tracker.intake.values.times.held_for import (
     without_weights,
 )
 from tracker.intake.values.times.held_subject import of_unknown_subject
+from tracker.intake.values.times.lasting import lasting
 from tracker.intake.values.times.open_validity import begun, end_in_doubt, ends_on_no_day, runs_to, within
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -123,7 +124,7 @@ def until_in_head(text: str) -> Validity | None:
 
 
 def _clause(clause: str) -> Validity | None:
-    speaks = phrases("valid").find(clause)
+    speaks = [*phrases("valid").find(clause), *lasting(clause)]
     holds = [match for match in speaks if match.value != "for_orders"]
     begins = phrases("since").find(clause)
     # The 'to' of 'referring to our offer of 15 January' ends nothing.
