@@ -1,4 +1,4 @@
-"""Last year's price beside this year's: the earlier one is not offered, however its head says that it is shown again."""
+"""Last year's price beside this year's: the earlier one is no offer, however its head says that it is shown again."""
 
 import pytest
 

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from datetime import date
 
-from tracker.intake.columns.column import Columns, Kind, PriceColumn
+from tracker.intake.columns.column import Columns, Kind
 from tracker.intake.columns.priced.in_force import SEVERAL_TIMES
 from tracker.intake.columns.priced.unnamed import UNNAMED
 from tracker.intake.columns.priced.years_in_heads import is_over, words_but_year, year_in_head
