@@ -18,9 +18,7 @@ def test_both_are_taken_from_one_head(heads):
     found = lines([["EUR per tonne"], ["Grade", "µm", "g/m²", *heads], *BOARDS])
     told = {cell: (line.offer.from_kg, line.offer.below_kg, line.offer.delivered) for cell, line in found.items()}
     assert {str(line.state) for line in found.values()} == {"accepted"}
-    assert told == {cell: (None, 5000, False) for cell in ("D3", "D4")} | {
-        cell: (5000, None, True) for cell in ("E3", "E4")
-    }
+    assert told == dict.fromkeys(("D3", "D4"), (None, 5000, False)) | dict.fromkeys(("E3", "E4"), (5000, None, True))
 
 
 @pytest.mark.parametrize("said", ["5 t delivered in May", "Delivered 5 t", "Under 5 t delivered on request"])

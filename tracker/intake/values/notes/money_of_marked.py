@@ -41,7 +41,7 @@ def _parted(sentence: str, mark: re.Match[str]) -> tuple[str, str] | None:
     spans = [(start, start + len(words)) for words in said if (start := behind.find(words)) >= 0]
     if len(spans) < len(said) or rest_of(behind, spans, *_BESIDE):
         return None
-    verbs = [found for found in phrases("marked").find(behind)]
+    verbs = phrases("marked").find(behind)
     verb = f" {behind[verbs[0].start : verbs[0].end]}" if verbs else ""
     others = f"{sentence[: mark.start()].rstrip()}{verb}"
     if unless_at(others) is None or find_price_unit(others) is None:

@@ -11,8 +11,10 @@ _TICK = re.compile(r"\s*(?:[xX×✓✔☑●•]|\(\s?[xX]\s?\))\s*")
 
 @lru_cache(maxsize=1024)
 def money_ticked(head: str, text: str) -> str | None:
-    """The currency that a head is, where a cell below it says no more than yes; None for any other, and for a head of one
-    letter, which may be a key's."""
+    """The currency that a head is, where a cell below it says no more than yes; None for any other.
+
+    A head of one letter may be a key's.
+    """
     named = head.strip() if currency_text(head) is not None and find_currencies(head) else None
     return named if named is not None and _says_yes(text) else None
 
