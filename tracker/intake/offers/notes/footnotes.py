@@ -9,7 +9,14 @@ from itertools import chain
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
-from tracker.intake.offers.notes.keyed_notes import KEYED, KeyedNotes, key_ahead, key_by_key, with_the_others, without_key
+from tracker.intake.offers.notes.keyed_notes import (
+    KEYED,
+    KeyedNotes,
+    key_ahead,
+    key_by_key,
+    with_the_others,
+    without_key,
+)
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.tables.table import Table, Words

@@ -161,7 +161,7 @@ def _may_hold_keys(columns: Columns) -> Iterable[int]:
 
 
 _TOLD_BY_KEYS = (
-    Role.ITEM, Role.LEAD_TIME, Role.DELIVERY_TERMS, Role.STOCK, Role.FORM, Role.MINIMUM, Role.VALIDITY, Role.PACKING,
+    Role.ITEM, Role.LEAD_TIME, Role.DELIVERY_TERMS, Role.STOCK, Role.FORM, Role.MINIMUM, Role.VALIDITY,
     Role.PAYMENT, Role.PROPERTY, Role.DESTINATION,
 )  # fmt: skip
 
