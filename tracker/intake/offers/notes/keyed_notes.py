@@ -10,7 +10,9 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry
+from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.freight.relieved_charges import NoCharge
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.key_entries import key_entries
 from tracker.intake.values.notes.lines_apart import without_others
@@ -33,9 +35,9 @@ _KEYS = re.compile(r"(?:[^\W\d_]{1,3}|\d{1,2})(?:\s*[,;+/ ]\s*(?:[^\W\d_]{1,3}|\
 
 def key_ahead(text: str) -> str:
     """The key that a note explains, with the sign of equality, so that no footnote's sign is taken for it; '' for
-    none."""
+    none, and for several in one text."""
     found = _KEY.match(text)
-    return f"{KEYED}{fold(found[1])}" if found is not None else ""
+    return f"{KEYED}{fold(found[1])}" if found is not None and len(key_entries(text)) <= 1 else ""
 
 
 def without_key(text: str) -> str:
@@ -95,7 +97,7 @@ def _told(text: str) -> bool:
 
 _SEVERAL = 2
 _SHORT = re.compile(r"[^\W\d_]{1,3}")
-_OF_ORDERS = (LeadTime, LeadUnread, SaysMinimum, LeastUnread, Delivery, Validity)
+_OF_ORDERS = (LeadTime, LeadUnread, SaysMinimum, LeastUnread, Delivery, Validity, ChargeWords, NoCharge)
 _OTHERWISE = (SaysBasis, SaysCurrency, LegendEntry)
 
 

@@ -136,8 +136,8 @@ def own_least(cell: Cell, facts: FileFacts) -> Least | Note | None:
 
 def minimum_of_grade(scope: Scope, draft: Draft, facts: FileFacts) -> Least | None:
     """The one smallest order, in kg, that the nearest level gives a board by its grade, or all beside others named."""
-    own = () if _have_none(scope) else of_board(scope.nearest(SaysMinimum), draft)
-    if len({one.value.mass for one in own}) != 1:
+    own = of_board(scope.nearest(SaysMinimum), draft)
+    if _have_none(scope) or len({one.value.mass for one in own}) != 1:
         return None
     least = weighed(own[0].value.mass, own[0].where, own[0].words, facts)
     return least if isinstance(least, tuple) else None
