@@ -114,13 +114,10 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: Fil
 
 
 def _is_key(cell: Cell, scope: Scope) -> bool:
-    """'E' in a column of lead times, where 'E = from stock' is said of the rows that have it."""
+    """'E' in a column of lead times, where 'E = from stock' is said of the rows that have it; 'TBA' is no key."""
     own = next((level for level in scope.levels if level.of_some), None)
     told = own is not None and bool(own.all_of(LeadTime))
-    return told and len(cell.text.strip()) <= _LONGEST_KEY and cell.text.strip().isalpha()
-
-
-_LONGEST_KEY = 3
+    return told and len(cell.text.strip()) == 1 and cell.text.strip().isalpha()
 
 
 def not_counted(words: str) -> str:
