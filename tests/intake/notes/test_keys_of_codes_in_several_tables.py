@@ -3,7 +3,6 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.trade.offer import OPEN
 
 
 def _offers(note, *, column="Code", titles=((), ()), where="below"):
@@ -33,14 +32,15 @@ def test_codes_of_rows_are_no_letters_of_tables(note, where, titles):
 
 
 def test_neither_are_times_smallest_orders_last_days_and_charges():
-    assert [offer.lead_days for offer in _offers("A: Lieferzeit 4 Wochen, B: Lieferzeit 6 Wochen")] == [None] * 4
+    times = [offer.lead_days for offer in _offers("A: Lieferzeit 4 Wochen, B: Lieferzeit 6 Wochen")]
+    assert times == [(28, 28), (42, 42)] * 2
     smallest = [offer.minimum_kg for offer in _offers("A = minimum 5 short tons, B = minimum 2 short tons")]
     assert smallest[:2] == smallest[2:]
     assert smallest[0] != smallest[1]
     days = _offers("A: valid until 31 December 2026, B: valid until 31 January 2027")
     assert days[0].valid_until == days[2].valid_until != days[1].valid_until == days[3].valid_until
     charged = _offers("A = energy surcharge 3 %, B = energy surcharge 4 %")
-    assert all(charge.currency == OPEN for offer in charged for charge in offer.charges)
+    assert [str(charge.price) for offer in charged for charge in offer.charges] == ["3", "4"] * 2
 
 
 @pytest.mark.parametrize("titles", [((), ()), ([["Table A"]], [["Table B"]])])

@@ -234,3 +234,29 @@ def test_how_to_reach_another_unit_changes_no_price_and_contradicts_none(note):
 def test_more_for_one_board_in_words_is_asked_about_there(note, asked):
     rows = [["Board", "g/m²", "EUR/t"], ["GC1", 250, 1100], ["GC2", 250, 1000], [], [note]]
     assert [line.state is State.QUESTION for line in lines(rows).values()] == asked
+
+
+LEFT_OUT = [
+    "They do not yet include the €50/tonne increase announced March 2, 2026.",
+    "The announced increase of €50/tonne is not included.",
+    "Die am 2. März 2026 angekündigte Erhöhung von 50 €/t ist noch nicht enthalten.",
+    "Ils ne comprennent pas encore la hausse de 50 €/t annoncée le 2 mars 2026.",
+    "Aún no incluyen la subida de 50 €/t anunciada el 2 de marzo de 2026.",
+    "Höjningen om 50 €/ton som aviserades den 2 mars 2026 ingår ännu inte.",
+]
+BORNE = [
+    "They already include the €50/tonne increase announced March 2, 2026.",
+    "Die am 2. März 2026 angekündigte Erhöhung von 50 €/t ist bereits enthalten.",
+    "Ils comprennent déjà la hausse de 50 €/t annoncée le 2 mars 2026.",
+    "Ya incluyen la subida de 50 €/t anunciada el 2 de marzo de 2026.",
+    "De innehåller redan höjningen om 50 €/ton som aviserades den 2 mars 2026.",
+    "The increase of €50/tonne effective 1 May 2026 is not included.",
+]
+
+
+@pytest.mark.parametrize(
+    ("said", "state"), [(each, "question") for each in LEFT_OUT] + [(each, "accepted") for each in BORNE]
+)
+def test_a_rise_that_prices_do_not_bear_is_asked_and_one_that_they_bear_is_not(said, state):
+    rows = [[f"EUR per 1000 kg. {said}"], ["Grade", "µm", "g/m²", "Price"], ["GC1", 390, 240, 1305]]
+    assert [str(line.state) for line in lines(rows).values()] == [state]

@@ -41,7 +41,7 @@ from tracker.intake.columns.roles.headed_figures import (
 )
 from tracker.intake.columns.roles.heads_said import said_by_heads, without_roles_of_firms
 from tracker.intake.columns.roles.item_numbers import boards_in_items, item_numbers, number_lots
-from tracker.intake.columns.roles.lookalikes import without_lookalikes
+from tracker.intake.columns.roles.lookalikes import marks_money, without_lookalikes
 from tracker.intake.columns.roles.lots_weighed import weighs_the_lot
 from tracker.intake.columns.roles.no_calipers import without_other_points
 from tracker.intake.columns.roles.stock_counts import counts_stock
@@ -205,7 +205,7 @@ def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     if defines_tons(column, cells):
         return Role.BASIS, True
     candidates = without_lookalikes(candidates_of(column.said), column.said)
-    if not candidates:
+    if not candidates or marks_money(column, candidates, cells):
         return role_by_cells(column, cells), False
     best = _best(column, candidates, cells)
     if best is Role.PRICE and letters_alone(cells):

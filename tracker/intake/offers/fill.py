@@ -1,6 +1,5 @@
 """Putting board, terms, order size and hiddenness into a draft, with the questions and notes that each brings."""
 
-from collections.abc import Sequence
 from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
@@ -21,6 +20,7 @@ from tracker.intake.offers.terms.terms_said import Terms
 from tracker.intake.offers.terms.who_quotes import fill_vendor
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.weight import WeightReading
+from tracker.intake.values.boards.weights_by_board import of_grades
 from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.orders.brackets_in_kg import KgBracket
 from tracker.intake.values.times.lead import LeadUnit
@@ -94,7 +94,7 @@ def _fill_caliper(draft: Draft, board: Board) -> None:
 
 
 def _fill_weight(draft: Draft, board: Board, facts: FileFacts) -> None:
-    readings = _left_by_facts(board.weights, facts)
+    readings = _left_by_facts(board, facts)
     where = board.weight_said.where if board.weight_said is not None else draft.where
     words = board.weight_said.words if board.weight_said is not None else ""
     if board.weights_differ:
@@ -114,10 +114,10 @@ def _fill_weight(draft: Draft, board: Board, facts: FileFacts) -> None:
         _tell(draft, "grammage_gsm", board.weight_head)
 
 
-def _left_by_facts(readings: Sequence[WeightReading], facts: FileFacts) -> tuple[WeightReading, ...]:
+def _left_by_facts(board: Board, facts: FileFacts) -> tuple[WeightReading, ...]:
     """A note that says on which area pounds are settles them."""
-    stated = tuple(one for one in readings if one.unit in facts.weights.units)
-    return stated or tuple(readings)
+    units = of_grades(facts.weights, board.grades).units
+    return tuple(one for one in board.weights if one.unit in units) or board.weights
 
 
 @lru_cache(maxsize=16384)

@@ -3,11 +3,11 @@
 from dataclasses import replace
 from datetime import date
 
-from tracker.intake.columns.column import Columns, Kind, PriceColumn
+from tracker.intake.columns.column import Columns, Kind
 from tracker.intake.columns.priced.in_force import SEVERAL_TIMES
 from tracker.intake.columns.priced.unnamed import UNNAMED
-from tracker.intake.tables.headers.periods import YEAR, is_period, span_of
-from tracker.intake.values.times.dates import find_dates
+from tracker.intake.columns.priced.years_in_heads import is_over, words_but_year, year_in_head
+from tracker.intake.tables.headers.periods import is_period, span_of
 
 
 def set_earlier_periods_aside(columns: Columns, made: date) -> None:
@@ -41,21 +41,16 @@ def _take_the_last(columns: Columns, made: date) -> None:
 
 
 def _keep_this_years(columns: Columns, year: int) -> None:
-    """'Price 2026 | Price 2027' in a list of 2026: the first is not over yet, and which one holds is asked."""
-    later = {_without_year(price) for price in columns.prices if price.kind is Kind.OFFER and _year_of(price) > year}
+    """'Price 2026 | Price 2027' in a list of 2026: the first is not over yet, and which one holds is asked.
+
+    Not where it is called old or shown once more: 'Price 2026 (ref.)'.
+    """
+    heads = [price.column for price in columns.prices if price.kind is Kind.OFFER]
+    later = {words_but_year(column) for column in heads if year_in_head(column) > year}
     this = [
         price for price in columns.prices
-        if price.kind is Kind.PREVIOUS and _year_of(price) == year and _without_year(price) in later
+        if price.kind is Kind.PREVIOUS and year_in_head(price.column) == year
+        and words_but_year(price.column) in later and not is_over(price.column)
     ]  # fmt: skip
     if this:
         columns.prices = tuple(replace(one, kind=Kind.OFFER) if one in this else one for one in columns.prices)
-
-
-def _year_of(price: PriceColumn) -> int:
-    """The one year that a head names, 0 for none or several, and beside a date."""
-    found = YEAR.findall(price.column.text)
-    return int(found[0]) if len(found) == 1 and not find_dates(price.column.text) else 0
-
-
-def _without_year(price: PriceColumn) -> str:
-    return " ".join(YEAR.sub(" ", price.column.text).split())

@@ -6,6 +6,7 @@ from datetime import date
 
 from tracker.intake.columns.column import Columns, Kind, PriceColumn
 from tracker.intake.columns.priced.in_force import SEVERAL_TIMES, told_apart_by_time
+from tracker.intake.columns.priced.years_in_heads import of_several_years
 from tracker.intake.tables.headers.periods import YEAR
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.values.times.dates import DateOrder, find_dates, ordered, without_dates
@@ -40,8 +41,9 @@ def set_earlier_days_aside(columns: Columns, made: date, order: DateOrder | None
     columns.prices = tuple(
         replace(price, kind=Kind.PREVIOUS) if price.index in earlier else price for price in columns.prices
     )
-    left = [price.column.text for price in columns.prices if price.kind is Kind.OFFER]
-    if columns.doubt == SEVERAL_TIMES and not told_apart_by_time(left):
+    left = [price.column for price in columns.prices if price.kind is Kind.OFFER]
+    apart = told_apart_by_time([column.text for column in left]) or of_several_years(left)
+    if columns.doubt == SEVERAL_TIMES and not apart:
         columns.doubt = ""
 
 

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from tracker.intake.columns.column import Column, Columns, Kind, basis_in_head, vendor_in_head
 from tracker.intake.columns.sizes.order_sizes import beside_unit, without_unit
 from tracker.intake.grid import Cell
-from tracker.intake.tables.headers.periods import YEAR, is_later, without_periods
+from tracker.intake.tables.headers.periods import is_later, without_periods
 from tracker.intake.tables.table import Words
 from tracker.intake.values.figures.halves import halves_of
 from tracker.intake.values.heads.roles import CHARGES, Role
@@ -15,16 +15,6 @@ from tracker.intake.values.times.dates import find_dates, without_dates
 from tracker.intake.values.times.validity import until_in_head
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import without
-
-
-def of_earlier_years(kinds: Mapping[Column, Kind]) -> list[Column]:
-    """'Price 2025' beside 'Price 2026': columns whose heads differ in the year alone, but for the latest."""
-    years: dict[str, dict[str, Column]] = {}
-    for column, kind in kinds.items():
-        found = YEAR.findall(column.text)
-        if kind is Kind.OFFER and len(found) == 1 and not find_dates(column.text):
-            years.setdefault(" ".join(YEAR.sub(" ", column.text).split()), {})[found[0]] = column
-    return [column for group in years.values() for year, column in group.items() if year < max(group)]
 
 
 def marked_as_old(kinds: Mapping[Column, Kind]) -> list[Column]:

@@ -20,7 +20,6 @@ from tracker.intake.columns.priced.in_force import (
     listed_after_the_old,
     marked_as_old,
     not_told_apart_by_time,
-    of_earlier_years,
     of_the_next_time,
     place_in_force,
     said_to_be_over,
@@ -36,6 +35,7 @@ from tracker.intake.columns.priced.standard_prices import ordinary_beside_yours,
 from tracker.intake.columns.priced.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.columns.priced.unread_prices import figures_in_doubt
 from tracker.intake.columns.priced.whose_prices import others_prices, says_whose_prices
+from tracker.intake.columns.priced.years_in_heads import of_earlier_years, of_several_years
 from tracker.intake.columns.priced.years_told import heads_indicative, stand_beside_years, years_beside
 from tracker.intake.columns.roles.headed_figures import heads_delivered
 from tracker.intake.columns.sizes.axes import Axes
@@ -88,7 +88,7 @@ def price_columns(
     unexplained = [column for column in alike if not names_own_cost(column) and column not in own]
     unexplained += [*costs_beside_lists(kinds), *listed_after_the_old(kinds)]
     kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)
-    old = marked_as_old(kinds) if unexplained else []
+    old = [*of_earlier_years(kinds), *marked_as_old(kinds)] if unexplained else []
     kinds |= dict.fromkeys(old, Kind.PREVIOUS)
     unexplained = [one for one in unexplained if one not in old and not says_whose_prices(one, (*titles, *above))]
     if not kinds:
@@ -209,7 +209,7 @@ def _superseded(column: Column) -> bool:
 
 def _doubt(columns: Columns, unsure: str, samples: Mapping[int, Sequence[Cell]]) -> str:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
-    if told_apart_by_time([price.column.text for price in offers]):
+    if told_apart_by_time([price.column.text for price in offers]) or of_several_years(p.column for p in offers):
         return SEVERAL_TIMES
     if several_rounds(price.column for price in offers):
         return SEVERAL_ROUNDS

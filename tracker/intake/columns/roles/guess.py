@@ -16,6 +16,7 @@ from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.orders.brackets import bracket_text, is_bare_order_size
+from tracker.intake.values.prices.money_ticked import money_ticked
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
 
@@ -39,6 +40,8 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
     if any(phrases("minimum").find(head.text) for head in column.said) and fit(Role.MINIMUM, column, cells) >= _ENOUGH:
         # 'Min. kvantitet', 'Ped. mín.': one word of the head says it, however the other is cut short.
         return Role.MINIMUM
+    if all(money_ticked(column.text, cell.text) is not None for cell in cells):
+        return Role.CURRENCY
     masses = column.mass_units
     # The header's units stay out of it: a bare 63 is no lead time because some letter above it could mean days.
     column = Column(column.index, None, column.heads)

@@ -2,9 +2,13 @@
 
 from collections.abc import Sequence
 
+from tracker.intake.columns.column import Column
+from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.periods import YEAR
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import ON_TOP, ORDER_SIZES, Role
+from tracker.intake.values.prices.currency import currency_text
+from tracker.intake.values.prices.money_ticked import money_ticked
 from tracker.intake.words.lists import phrases
 
 _PARTICULAR = (Role.PREVIOUS_PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.ALL_IN)
@@ -26,6 +30,17 @@ def without_lookalikes(candidates: dict[Role, float], said: Sequence[Header]) ->
     left = {role: strength for role, strength in candidates.items() if role not in dropped}
     yearly = any(phrases("yearly").find(head.text) or YEAR.search(head.text) for head in said)
     return _bought_in_a_year(left) if yearly else left
+
+
+def marks_money(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) -> bool:
+    """'US$' below 'Marked', which is only like a word that heads something else, and 'X' below 'US$'."""
+    if all(money_ticked(column.text, cell.text) is not None for cell in cells):
+        return bool(cells)
+    likeness = max(candidates.values(), default=0) < _PLAINLY
+    return likeness and all(currency_text(cell.text) is not None for cell in cells)
+
+
+_PLAINLY = 0.8
 
 
 def _is_index_of(candidates: dict[Role, float], charge: Role) -> bool:

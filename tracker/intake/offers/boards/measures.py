@@ -158,7 +158,7 @@ def take_weight(
     groups: list[tuple[Cell, tuple[WeightReading, ...]]] = []
     heads: dict[str, Said[str] | None] = {}
     for cell, column in measured_cells(cells, columns, Role.WEIGHT):
-        told = weights_in(column, scope, facts)
+        told = weights_in(column, scope, facts, board.grades)
         if told.of_sheets:
             continue
         read = weight_of(cell, (told.units or _ANY_UNIT) if told.ream is None else ())

@@ -20,7 +20,7 @@ _MM2_PER_M2 = 1_000_000
 def take_sheets_weight(board: Board, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
     """Fills in the weight of a board whose row gives no basis weight, but what 1,000 sheets of one size weigh: by a
     head of its own, or by words over it that say so of the weights."""
-    weights = ((column, weights_in(column, scope, facts)) for column in columns.of(Role.WEIGHT))
+    weights = ((column, weights_in(column, scope, facts, board.grades)) for column in columns.of(Role.WEIGHT))
     told = {column: basis for column, basis in weights if basis.of_sheets}
     column = columns.first(Role.SHEETS_WEIGHT) or next(iter(told), None)
     cell = cells.get(column.index) if column is not None else None

@@ -9,7 +9,8 @@ from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.values.boards.weight import find_weights, weight_units
-from tracker.intake.values.boards.weights_told import UNTOLD, WeightBasis, looks_back, one_told, says_only_that
+from tracker.intake.values.boards.weights_by_board import together
+from tracker.intake.values.boards.weights_told import UNTOLD, WeightBasis, looks_back, says_only_that
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.note_signs import sign_ahead, without_sign
 from tracker.intake.values.notes.statements import SaysWeightBasis, statements
@@ -36,27 +37,33 @@ def _units(column: Column, sheet: ReadSheet) -> Iterator[WeightUnit]:
 def weights_of_file(sheets: Iterable[ReadSheet]) -> WeightBasis:
     """What all texts of a file say of its weights in pounds; what 1,000 sheets weigh is told of some alone."""
     texts = (text for sheet in sheets for text in _without(sheet.all_texts(), _of_marked_heads(sheet)))
-    said = (one.basis for text in texts for one in statements(text) if isinstance(one, SaysWeightBasis))
-    return one_told(one for one in said if one.ream is not None or _POUNDS.intersection(one.units)) or UNTOLD
+    said = (one for text in texts for one in statements(text) if isinstance(one, SaysWeightBasis))
+    return together((one.basis, one.grades) for one in said if one.grades or _is_in_pounds(one.basis)) or UNTOLD
 
 
 def _without(texts: Iterable[str], some: frozenset[str]) -> Iterator[str]:
     return (text for text in texts if text not in some)
 
 
-_POUNDS = frozenset({WeightUnit.LB_MSF, WeightUnit.LB_3000FT2})
+def _is_in_pounds(told: WeightBasis) -> bool:
+    return told.ream is not None or bool(POUNDS.intersection(told.units))
+
+
+POUNDS = frozenset({WeightUnit.LB_MSF, WeightUnit.LB_3000FT2})
 
 
 def weights_around(read: ReadTable, sheet: ReadSheet, levels: Iterable[Level]) -> WeightBasis | None:
     """What the nearest words around a table say of its weights; None where its own sheet says nothing."""
     marked = _of_marked_heads(sheet)
     counted = bool(read.columns.of(Role.SHEETS_WEIGHT))
+    told: list[SaysWeightBasis] = []
     for level in levels:
         said = (one for one in _told_at(level) if one.words not in marked) if not level.foreign else ()
-        told = [one.value.basis for one in said if not one.value.basis.of_sheets or _may_be_all(one.value, counted)]
-        if told:
-            return one_told(told)
-    return None
+        told += (one.value for one in said if not one.value.basis.of_sheets or _may_be_all(one.value, counted))
+        if not all(one.grades for one in told):
+            # What is said of some boards alone leaves the others to what stands farther off.
+            break
+    return together((one.basis, one.grades) for one in told)
 
 
 def _may_be_all(said: SaysWeightBasis, counted: bool) -> bool:
@@ -66,8 +73,10 @@ def _may_be_all(said: SaysWeightBasis, counted: bool) -> bool:
 
 def weights_below(level: Level) -> WeightBasis | None:
     """What the last of some sub-headings says of the weights in the rows below it."""
-    told = [said.value.basis for said in _told_at(level) if not looks_back(said.value.words)]
-    return told[-1] if told else None
+    told = [said.value for said in _told_at(level) if not looks_back(said.value.words)]
+    if not told or told[-1].grades:
+        return together((one.basis, one.grades) for one in told)
+    return told[-1].basis
 
 
 def _told_at(level: Level) -> Iterator[Said[SaysWeightBasis]]:

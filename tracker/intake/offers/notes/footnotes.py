@@ -9,7 +9,14 @@ from itertools import chain
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
-from tracker.intake.offers.notes.keyed_notes import KEYED, KeyedNotes, key_ahead, with_the_others, without_key
+from tracker.intake.offers.notes.keyed_notes import (
+    KEYED,
+    KeyedNotes,
+    key_ahead,
+    key_by_key,
+    with_the_others,
+    without_key,
+)
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.tables.table import Table, Words
@@ -95,7 +102,7 @@ def _are_unseen(letters: frozenset[str], tables: Collection[Table]) -> bool:
 
 
 def _parted(words: Words, tables: Collection[Table]) -> tuple[Words, ...]:
-    apart = marks_apart(words.text)
+    apart = marks_apart(words.text) or key_by_key(words.text, tables)
     letters = (sign for text in apart for sign in (marked(sign_ahead(text)) or (sign_ahead(text),)))
     if not apart or _are_unseen(frozenset(sign for sign in letters if sign.startswith(LETTER)), tables):
         return (words,)
@@ -118,8 +125,9 @@ class Footnotes:
     row."""
 
     def __init__(self, levels: Iterable[Level], table: Table, columns: Columns) -> None:
-        signs = frozenset().union(*(_signs(words.text) for level in levels for words in level.texts))
-        self._keyed = KeyedNotes(signs, table, columns)
+        texts = [words.text for level in levels for words in level.texts]
+        signs = frozenset().union(*map(_signs, texts))
+        self._keyed = KeyedNotes({sign: text for text in texts for sign in _signs(text)}, table, columns)
         own = self._keyed.over_columns
         heads = {column.index: column.heads for column in table.columns if column.index not in own}
         noted = {sign for sign in signs if not sign.startswith(KEYED)}

@@ -1,19 +1,29 @@
 """Notes that explain the keys of a column: 'D = delivered' below a column 'D' with an x in some rows, 'a = lead time 3
-weeks' beside a column of remarks that says 'a' or 'a, b'."""
+weeks' beside a column of remarks or codes that says 'a' or 'a, b'."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Set
 from dataclasses import replace
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.legends import LegendEntry
+from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.freight.relieved_charges import NoCharge
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.key_entries import key_entries
 from tracker.intake.values.notes.lines_apart import without_others
 from tracker.intake.values.notes.note_signs import NOT, RAISED
-from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
+from tracker.intake.values.orders.minimum import LeastUnread
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_unread import LeadUnread
+from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
@@ -25,9 +35,9 @@ _KEYS = re.compile(r"(?:[^\W\d_]{1,3}|\d{1,2})(?:\s*[,;+/ ]\s*(?:[^\W\d_]{1,3}|\
 
 def key_ahead(text: str) -> str:
     """The key that a note explains, with the sign of equality, so that no footnote's sign is taken for it; '' for
-    none."""
+    none, and for several in one text."""
     found = _KEY.match(text)
-    return f"{KEYED}{fold(found[1])}" if found is not None else ""
+    return f"{KEYED}{fold(found[1])}" if found is not None and len(key_entries(text)) <= 1 else ""
 
 
 def without_key(text: str) -> str:
@@ -66,19 +76,49 @@ def _of_the_others(words: Words, key: str) -> Words:
     return words if rest is None else replace(words, text=f"[{NOT}{key}] {rest}")
 
 
+def key_by_key(text: str, tables: Iterable[Table]) -> tuple[str, ...]:
+    """'E = from stock; F = making, lead time 5 weeks' once for each key, where rows of these tables hold some and
+    some of it is said of orders; () for any other text, also for one on units and names of boards."""
+    entries = key_entries(text)
+    keys = {entry.code for entry in entries}
+    if len(keys) < _SEVERAL or not all(entry.whole and _SHORT.fullmatch(entry.code) for entry in entries):
+        return ()
+    told = [one for entry in entries for one in statements(entry.said)]
+    if not any(isinstance(one, _OF_ORDERS) for one in told) or any(isinstance(one, _OTHERWISE) for one in told):
+        return ()
+    rows = (table.view.rows[row.index].values() for table in tables for row in table.rows if not table.view.passing)
+    held = {fold(cell.text).strip() for cells in rows for cell in cells if len(cell.text) <= _LONGEST_KEY}
+    return tuple(f"{entry.code} = {entry.said}" for entry in entries) if keys & held else ()
+
+
+def _told(text: str) -> bool:
+    return any(isinstance(one, _OF_ORDERS) for one in statements(without_key(text)))
+
+
+_SEVERAL = 2
+_SHORT = re.compile(r"[^\W\d_]{1,3}")
+_OF_ORDERS = (LeadTime, LeadUnread, SaysMinimum, LeastUnread, Delivery, Validity, ChargeWords, NoCharge)
+_OTHERWISE = (SaysBasis, SaysCurrency, LegendEntry)
+
+
 class KeyedNotes:
     """The keys that some notes explain, in the columns of a table that hold them or marks below them."""
 
-    def __init__(self, noted: Iterable[str], table: Table, columns: Columns) -> None:
-        noted = frozenset(noted)
+    def __init__(self, noted: Mapping[str, str], table: Table, columns: Columns) -> None:
+        """`noted`: each key, and the note that explains it."""
         known = {column.index for found in columns.by_role.values() for column in found}
         free = {column.index for column in columns.of(Role.REMARKS)} | {
             column.index for column in table.columns if column.index not in known
         }
         self._rows = [table.view.rows[row.index] for row in table.rows] if noted and not table.view.passing else []
-        self._marked = {index: key for index, key in self._headed(table, free) if key in noted}
-        self._listing = frozenset(index for index in free if index not in self._marked and self._lists(index, noted))
-        self.keys = frozenset(self._marked.values()).union(*map(self.of_row, self._rows)) & noted
+        keys = noted.keys()
+        self._marked = {index: key for index, key in self._headed(table, free) if key in keys}
+        may_list = free.union(_may_hold_keys(columns)).difference(self._marked, (one.index for one in columns.prices))
+        self._listing = frozenset(index for index in may_list if self._lists(index, keys))
+        self.keys = frozenset(self._marked.values()).union(*map(self.of_row, self._rows)) & keys
+        if self._listing:
+            # The 'F = lead time 5 weeks' of a list whose lines are all marked E is of none of them.
+            self.keys |= {key for key, text in noted.items() if key[1:].isalpha() and len(key[1:]) == 1 and _told(text)}
 
     def _headed(self, table: Table, free: set[int]) -> Iterable[tuple[int, str]]:
         """The columns that a key stands over, with nothing but marks in them."""
@@ -88,11 +128,20 @@ class KeyedNotes:
                 head = fold(column.heads[-1].text).strip(" .")
                 yield column.index, head.translate(RAISED) if not head[:1].isalnum() else f"{KEYED}{head}"
 
-    def _lists(self, index: int, noted: frozenset[str]) -> bool:
-        """Whether all its cells are keys that the notes explain, or a dash for none."""
-        cells = [cells[index] for cells in self._rows if index in cells]
-        held = [_keys(cell) for cell in cells if any(map(str.isalnum, cell.text))]
-        return bool(held) and all(keys and keys <= noted for keys in held)
+    def _lists(self, index: int, noted: Set[str]) -> bool:
+        """Whether all its cells are keys, or a dash for none, and the notes explain some of these.
+
+        A letter that none explains says nothing for certain; a number that none does may count the rows.
+        """
+        explained = False
+        for cell in (cells[index] for cells in self._rows if index in cells):
+            keys = _keys(cell)
+            if any(map(str.isalnum, cell.text)) and not keys:
+                return False
+            if any(key[-1].isdigit() for key in keys - noted):
+                return False
+            explained = explained or bool(keys & noted)
+        return explained
 
     def of_row(self, cells: Mapping[int, Cell]) -> frozenset[str]:
         """The keys that hold for a row."""
@@ -103,6 +152,20 @@ class KeyedNotes:
     def over_columns(self) -> frozenset[int]:
         """The columns whose head is a key for the rows marked below it."""
         return frozenset(self._marked)
+
+
+def _may_hold_keys(columns: Columns) -> Iterable[int]:
+    """The columns whose heads say what their keys tell of, or call them codes: 'Code', 'Lead time', and 'Typ' beside
+    another that names the board."""
+    yield from (column.index for column in columns.of(*_TOLD_BY_KEYS))
+    named = columns.of(Role.PRODUCT, Role.GRADE)
+    yield from (column.index for column in named if len(named) > 1)
+
+
+_TOLD_BY_KEYS = (
+    Role.ITEM, Role.LEAD_TIME, Role.DELIVERY_TERMS, Role.STOCK, Role.FORM, Role.MINIMUM, Role.VALIDITY,
+    Role.PAYMENT, Role.PROPERTY, Role.DESTINATION,
+)  # fmt: skip
 
 
 def _is_mark(cell: Cell) -> bool:

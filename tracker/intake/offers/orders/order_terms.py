@@ -19,6 +19,7 @@ from tracker.intake.values.notes.statements import SaysMinimum
 from tracker.intake.values.orders.brackets_in_kg import LARGEST_ORDER_KG
 from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.values.orders.minimum import LeastUnread, begins_at, find_minimum, least_unread
+from tracker.intake.values.orders.no_least import sold_in_any_quantity
 from tracker.intake.values.orders.small_orders import DearerIfSmall, dearer_if_small
 from tracker.intake.words.lists import phrases
 from tracker.trade.offer import Evidence, Note, NoteCode
@@ -42,12 +43,16 @@ def least_order(cells: dict[int, Cell], columns: Columns, scope: Scope, facts: F
         least = least_of(remark.text, facts)
         if least is not None:
             return weighed(least, at(remark), remark.text.strip(), facts)
+        if sold_in_any_quantity(remark.text):
+            return None
         unread = least_unread(remark.text)
         if unread is not None:
             return not_understood(unread, at(remark))
     own = _own_unread(scope)
     if own is not None:
         return not_understood(own.value, own.where)
+    if _have_none(scope):
+        return None
     said = scope.nearest(SaysMinimum)
     if not said:
         return _of_export(scope, facts)
@@ -66,6 +71,16 @@ def _own_unread(scope: Scope) -> Said[LeastUnread] | None:
         if level.all_of(SaysMinimum):
             return None
     return None
+
+
+def _have_none(scope: Scope) -> bool:
+    """'E = from stock, no minimum': what is said of these rows before a smallest order of them or of all."""
+    for level in scope.levels:
+        if level.all_of(SaysMinimum):
+            return False
+        if (level.of_row or level.of_some) and any(sold_in_any_quantity(words.text) for words in level.texts):
+            return True
+    return False
 
 
 def _of_export(scope: Scope, facts: FileFacts) -> Least | Note | None:
@@ -122,7 +137,7 @@ def own_least(cell: Cell, facts: FileFacts) -> Least | Note | None:
 def minimum_of_grade(scope: Scope, draft: Draft, facts: FileFacts) -> Least | None:
     """The one smallest order, in kg, that the nearest level gives a board by its grade, or all beside others named."""
     own = of_board(scope.nearest(SaysMinimum), draft)
-    if len({one.value.mass for one in own}) != 1:
+    if _have_none(scope) or len({one.value.mass for one in own}) != 1:
         return None
     least = weighed(own[0].value.mass, own[0].where, own[0].words, facts)
     return least if isinstance(least, tuple) else None

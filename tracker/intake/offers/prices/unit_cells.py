@@ -15,6 +15,7 @@ from tracker.intake.values.figures.numbers import number_readings, settled
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.basis import basis_text
 from tracker.intake.values.prices.money import PriceUnit, unit_of_text
+from tracker.intake.values.prices.money_ticked import money_ticked
 from tracker.intake.values.prices.ton_kinds import ton_under
 from tracker.intake.words.fold import fold
 
@@ -81,11 +82,12 @@ def _number(count: UnitCell, facts: FileFacts) -> str:
 
 def _decoded(cell: Cell, column: Column, facts: FileFacts) -> UnitCell:
     """The cell with the unit that its code stands for, where the file has a legend of such codes; 'long' under 'Ton'
-    is a long ton."""
+    is a long ton, an 'X' under 'US$' that currency."""
     entry = facts.unit_codes.get(fold(cell.text).strip()) if facts.unit_codes else None
     if entry is None and _left_out(cell.text.strip(), column, facts):
         return UnitCell(cell, left_out=True)
-    unit = ton_under(column.text, cell.text) if entry is None else entry.unit
+    named = ton_under(column.text, cell.text) or money_ticked(column.text, cell.text)
+    unit = named if entry is None else entry.unit
     return UnitCell(cell if unit is None else cell._replace(value=unit, text=unit))
 
 

@@ -92,8 +92,9 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: Fil
             continue
         unit = column.lead_unit or facts.lead_unit
         read = lead_of(cell, unit) or (lead_among(cell.text) if isinstance(cell.value, str) else None)
-        _take_own_lead(terms, cell, read)
-        return
+        if read is not None or not _is_key(cell, scope):
+            _take_own_lead(terms, cell, read)
+            return
     if _lead_beside_delivery(terms, cells, columns):
         return
     remarked = next(_leads_remarked(cells, columns), None)
@@ -110,6 +111,13 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: Fil
         terms.evidence.append(unread[0].evidence("lead_days"))
     elif unread and terms.lead_days is None and not terms.notes:
         terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, unread[0].where, not_counted(unread[0].value.words)))
+
+
+def _is_key(cell: Cell, scope: Scope) -> bool:
+    """'E' in a column of lead times, where 'E = from stock' is said of the rows that have it; 'TBA' is no key."""
+    own = next((level for level in scope.levels if level.of_some), None)
+    told = own is not None and bool(own.all_of(LeadTime))
+    return told and len(cell.text.strip()) == 1 and cell.text.strip().isalpha()
 
 
 def not_counted(words: str) -> str:

@@ -20,13 +20,15 @@ from tracker.trade.quantities import MassUnit, WeightUnit
 @dataclass(frozen=True, slots=True)
 class WeightBasis:
     """`units`: that a basis weight may be in, () where none is told. `of_sheets`: it is no basis weight, but what 1,000
-    sheets of a board's own size weigh, or of the size `sheet`, in `masses`, where these are told."""
+    sheets of a board's own size weigh, or of the size `sheet`, in `masses`, where these are told. `by_grade`: what is
+    told of some grades instead."""
 
     units: tuple[WeightUnit, ...] = ()
     ream: Ream | None = None
     of_sheets: bool = False
     masses: tuple[MassUnit, ...] = ()
     sheet: SheetSize | None = None
+    by_grade: "tuple[tuple[str, WeightBasis], ...]" = ()
 
 
 UNTOLD = WeightBasis()
@@ -37,7 +39,12 @@ def weight_basis(clause: str) -> WeightBasis | None:
     """'Weights are pounds per 500 sheets of 25 x 38 in', 'the weight is lb per 1,000 sheets and the price is $ per
     cwt'; None where a clause leaves open what weights are in."""
     part = clause[slice(*span_of_weights(clause))]
-    if not part or phrases("optional").find(part):
+    return basis_of_part(part) if part else None
+
+
+def basis_of_part(part: str) -> WeightBasis | None:
+    """What a part of a sentence about weights says that they are in; None where it leaves that open."""
+    if phrases("optional").find(part):
         return None
     ream = ream_of(part)
     if ream is not None:
@@ -76,10 +83,11 @@ def _of_thousand_sheets(part: str) -> bool:
 
 def says_only_that(clause: str) -> bool:
     """Whether no word of what a note says of weights is left unread: 'M weights of our other mill' is of no line."""
-    return not rest_of(without_sheet_sizes(clause[slice(*span_of_weights(clause))]), (), *_SAID)
+    return not rest_of(without_sheet_sizes(clause[slice(*span_of_weights(clause))]), (), *SAID)
 
 
-_SAID = ("weight_words", "weight_units", "headers.sheets_weight", "basis", "per", "forms", "from_here_on")
+SAID = ("weight_words", "weight_units", "headers.sheets_weight", "basis", "per", "forms", "from_here_on")
+"""Word lists of what is said of weights."""
 
 
 def looks_back(clause: str) -> bool:

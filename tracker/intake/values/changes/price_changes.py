@@ -11,7 +11,7 @@ from tracker.intake.values.changes.corrections import misprinted, says_misprinte
 from tracker.intake.values.changes.discounts import discount_to_come
 from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.changes.measure_corrections import printed_wrongly
-from tracker.intake.values.changes.price_rises import adjusts, all_dearer, is_dearer, names_a_charge, rises
+from tracker.intake.values.changes.price_rises import adjusts, all_dearer, is_dearer, left_out, names_a_charge, rises
 from tracker.intake.values.changes.reductions import reduces, takes_off
 from tracker.intake.values.changes.withdrawn import no_longer_made, withdrawn
 from tracker.intake.values.figures.rates import in_signs, is_added, states_amount
@@ -114,7 +114,7 @@ def _change(clause: str) -> ChangesPrice | None:
         return ChangesPrice(clause, of_gross=True)
     if boards.some and is_dearer(said):
         return ChangesPrice(clause, boards)
-    if of_prices and (all_dearer(said) or rises(said)):
+    if (of_prices and (all_dearer(said) or rises(said))) or left_out(said):
         return ChangesPrice(clause, boards)
     return ChangesPrice(clause) if adjusts(said) or multiplied(clause) or _ends(clause) else None
 

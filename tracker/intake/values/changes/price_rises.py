@@ -4,6 +4,7 @@ import re
 
 from tracker.intake.values.figures.rates import EITHER_WAY, is_added, masses_of_orders, rate_follows, states_amount
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, outside
@@ -39,6 +40,19 @@ def rises(clause: str) -> bool:
     already or may some time."""
     named = [match for section in ("price_rises", "price_moves") for match in phrases(section).find(clause)]
     return bool(named) and states_amount(clause) and not _told_elsewhere(clause, named)
+
+
+def left_out(clause: str) -> bool:
+    """'They do not yet include the $50/ton increase announced March 2': what is to be paid is not what stands there.
+
+    From a day on it says what prices will be, and those that stand there hold until then.
+    """
+    if not phrases("price_rises").find(clause) or not states_amount(clause) or names_a_charge(clause):
+        return False
+    within = [match for match in phrases("relieved").find(clause) if match.value in ("within", "holds")]
+    begins = (match.end for match in phrases("since").find(clause))
+    dated = any(not clause[end : day.start].strip() for end in begins for day in find_dates(clause) if end <= day.start)
+    return any(denied(clause, match) for match in within) and not dated
 
 
 def adjusts(clause: str) -> bool:

@@ -16,6 +16,7 @@ from tracker.intake.values.freight.delivery import Delivery, find_delivery
 from tracker.intake.values.heads.counted import without_count
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import MEASURES, PRICES, Role, RoleReading
+from tracker.intake.values.heads.sizes_delivered import size_beside_delivery
 from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
@@ -91,7 +92,8 @@ def header(text: str) -> Header:
         weights = (WeightUnit.LB_3000FT2,) if ream.msf == _USUAL_REAM else ()
     roles = header_roles(text)
     by_pallet = _size_of_pallets(text, basis) if currency is None else None
-    bracket = by_pallet or _size_of_a_form(text) or bracket_text(text)
+    delivery = find_delivery(text)
+    bracket = by_pallet or _size_of_a_form(text) or bracket_text(text) or size_beside_delivery(text, delivery)
     if bracket is not None and _counts_what_one_holds(bracket):
         bracket = None
     if bracket is not None and not bracket.alone:
@@ -117,7 +119,7 @@ def header(text: str) -> Header:
         lead_unit=lead_unit(text),
         length_unit=length_unit(text),
         percent="%" in text or bool(phrases("percent").find(text)),
-        delivery=find_delivery(text),
+        delivery=delivery,
         bracket=bracket,
         grade=find_grade(text),
         # '.001 in' over 16 and 18 is their unit.

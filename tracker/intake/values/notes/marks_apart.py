@@ -10,6 +10,7 @@ from typing import NamedTuple
 from tracker.intake.values.boards.boards_behind import without_boards_word
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.notes.clauses import clauses, sentences_of
+from tracker.intake.values.notes.money_of_marked import money_of_marked
 from tracker.intake.values.notes.note_signs import LETTER, NOT, SIGN, sign_ahead, without_sign
 from tracker.intake.values.notes.relatives import is_relative
 from tracker.intake.values.notes.signs_in_words import but_for_signed, with_signs
@@ -48,7 +49,7 @@ def marks_apart(text: str) -> tuple[str, ...]:
     text = with_signs(text)
     by_words = bool(phrases("marked_with").find(text) or phrases("unless_signed").find(text))
     noted = _notes_within(text) if by_words else ()
-    if any(part.startswith(f"[{NOT}") for part in noted):
+    if any(part.startswith(f"[{NOT}") for part in noted) or any(map(money_of_marked, sentences_of(text))):
         return noted
     told = by_words or sign_ahead(text) or phrases("without_mark").find(text)
     return (_told_apart(text) if told else ()) or noted
@@ -202,7 +203,7 @@ def _notes_within(text: str) -> tuple[str, ...]:
 
     'Prices in EUR/t, those marked with * in EUR/kg' is the note '* those in EUR/kg' behind 'Prices in EUR/t'.
     """
-    sentences = [_notes_in(sentence) for sentence in sentences_of(text)]
+    sentences = [money_of_marked(sentence) or _notes_in(sentence) for sentence in sentences_of(text)]
     notes = tuple(part for parts in sentences for part in parts if sign_ahead(part))
     plain = (", ".join(part for part in parts if not sign_ahead(part)) for parts in sentences)
     return tuple(filter(None, ("; ".join(filter(None, plain)), *notes))) if notes else ()

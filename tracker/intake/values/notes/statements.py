@@ -7,7 +7,8 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry, legend
-from tracker.intake.values.boards.weights_told import WeightBasis, weight_basis
+from tracker.intake.values.boards.weights_by_board import weights_told
+from tracker.intake.values.boards.weights_told import WeightBasis
 from tracker.intake.values.changes.competitors import without_competitors
 from tracker.intake.values.changes.discounts import DiscountTaken, discounts_taken
 from tracker.intake.values.changes.no_offers import shows_how_to_read
@@ -73,10 +74,11 @@ class SaysTon:
 
 @dataclass(frozen=True, slots=True)
 class SaysWeightBasis:
-    """On what area or sheets weights are, or in what unit."""
+    """On what area or sheets weights are, or in what unit; those of `grades`, where any are named."""
 
     basis: WeightBasis
     words: str
+    grades: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,7 +156,8 @@ def _all(text: str) -> Iterator[Statement]:
     for clause in clauses(text):
         if not (of_parts or converts(clause) or _names_an_index(clause)):
             yield from units_of_parts(clause) or price_says(beside_charges(clause))
-        yield from _board_says(clause)
+        yield from _ton_said(clause)
+    yield from (SaysWeightBasis(one.basis, one.words, one.grades) for one in weights_told(text))
     usual = of_usual_orders(text)
     for said in (_freight_said(usual, by_size), _held_until(text)):
         # Of 'toll: 4 €/t bei Lieferung frei Haus, Hinzu kommen:' that is the toll's.
@@ -227,13 +230,10 @@ def _of_an_earlier_list(clause: str) -> bool:
     )
 
 
-def _board_says(clause: str) -> Iterator[Statement]:
+def _ton_said(clause: str) -> Iterator[Statement]:
     ton = ton_definition(clause)
     if ton is not None and names_plain_ton(clause):
         yield SaysTon(ton, clause)
-    weighed = weight_basis(clause)
-    if weighed is not None:
-        yield SaysWeightBasis(weighed, clause)
 
 
 def _of_earlier_lists(before: str) -> bool:

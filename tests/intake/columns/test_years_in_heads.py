@@ -1,0 +1,55 @@
+"""Last year's price beside this year's: the earlier one is no offer, however its head says that it is shown again."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+BOARDS = [["GC1", 240, 390, 1305, 1342], ["GC2", 250, 410, 1240, 1226], ["GD2", 280, 360, 712, 705]]
+
+
+def offered(*heads, title="EUR per tonne, delivered"):
+    rows = [[title], ["Grade", "g/m²", "µm", *heads], *BOARDS]
+    return {cell: str(line.state) for cell, line in lines(rows).items()}
+
+
+SECOND = dict.fromkeys(("E3", "E4", "E5"), "accepted")
+
+
+@pytest.mark.parametrize(
+    ("earlier", "this"),
+    [
+        ("Tarif 2025 (rappel)", "Tarif 2026"), ("Tarif 2025 (pour mémoire)", "Tarif 2026 €/t"),
+        ("Tarif 2025 pour info", "Prix 2026"), ("Preis 2025 (alt)", "Preis 2026"),
+        ("Preis 2025 (zum Vergleich)", "Preis 2026"), ("Preis 2025 (nachrichtlich)", "Preis 2026 €/t"),
+        ("Price 2025 (ref.)", "Price 2026"), ("2025 price (for reference)", "2026 price"),
+        ("Ref. 2025", "Price 2026"), ("Price 2025 (ref.)", "Price €/t"), ("Price 2025 (ref.)", "Price 2026 ex works"),
+        ("Tarifa 2025 (recordatorio)", "Tarifa 2026"), ("Precio 2025 (a título informativo)", "Precio 2026"),
+        ("Pris 2025 (referens)", "Pris 2026"), ("Pris 2025 (som jämförelse)", "Pris 2026"),
+        ("Price 2025", "Price 2026"), ("Tarifa 2025", "Tarifa 2026"), ("Pris 2025", "Pris 2026"),
+        ("Price 2025 €/t", "Quote 2026 €/t"), ("Price 2026 (ref.)", "Price 2027"),
+    ],
+)  # fmt: skip
+def test_the_earlier_years_price_is_not_offered(earlier, this):
+    assert offered(earlier, this) == SECOND
+
+
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [
+        ("Tarif 2025", "Tarif 2026 (rappel)"), ("Price 2026 (ref.)", "Price 2025"), ("Prix net 2025", "Prix 2026"),
+        ("Price 2025", "Price 2026 delivered"), ("Price 2025 east", "Price 2026 west"),
+    ],
+)  # fmt: skip
+def test_where_the_heads_do_not_tell_which_is_paid_it_is_asked(first, second):
+    assert set(offered(first, second).values()) == {"question"}
+
+
+def test_in_a_list_of_the_earlier_year_its_price_is_past_only_where_it_is_said_to_be():
+    made = "Price list of 3 March 2026, EUR per tonne"
+    assert "accepted" not in list(offered("Price 2026", "Quote 2027", title=made).values())[:2]
+    assert offered("Price 2026 (ref.)", "Price 2027", title=made) == SECOND
+
+
+def test_a_day_of_the_list_tells_which_year_is_paid():
+    made = "Price list of 3 March 2026, EUR per tonne"
+    assert offered("Price 2025", "Price 2026 delivered", title=made) == SECOND

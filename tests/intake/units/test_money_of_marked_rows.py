@@ -1,0 +1,67 @@
+"""Rows whose money is marked: a column of any name holds the currency, or a sign that a sentence explains."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+BOARDS = [["CRB C1S", 410, 320, 1215], ["SBS C1S", 410, 322, 1185], ["CUK", 460, 352, 1395]]
+
+
+def money(said, head, mark, *notes):
+    """What the unmarked and the marked row are priced in, '?' where it is asked."""
+    rows = [[said], ["Grade", "µm", "g/m²", "Price", head]]
+    rows += [[*board, mark if n == 1 else None] for n, board in enumerate(BOARDS)]
+    found = lines([*rows, [], *([note] for note in notes)])
+    told = [
+        f"{line.offer.currency}/{line.offer.basis}" if str(line.state) == "accepted" else "?" for line in found.values()
+    ]
+    assert told[0] == told[2]
+    return told[0], told[1]
+
+
+BY_CURRENCY = [
+    ("All prices EUR per tonne unless marked US$.", "Marked"), ("All prices EUR per tonne unless marked US$.", "Mark"),
+    ("All prices EUR per tonne except as marked.", "Marked"), ("All prices EUR per tonne unless noted.", "Hallmark"),
+    ("Alle Preise in EUR je Tonne, sofern nicht mit US$ gekennzeichnet.", "Kennz."),
+    ("Tous les prix en EUR la tonne sauf si marqués US$.", "Marqué"),
+    ("Tous les prix en EUR la tonne sauf mention US$.", "Repère"),
+    ("Todos los precios en EUR por 1000 kg salvo los marcados US$.", "Marcado"),
+    ("Alla priser i EUR per 1000 kg om ej märkta US$.", "Märkt"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("said", "head"), BY_CURRENCY)
+def test_a_currency_in_a_column_of_any_name_is_that_rows(said, head):
+    assert money(said, head, "US$") == ("EUR/tonne", "USD/tonne")
+
+
+BY_SIGN = [
+    "All prices EUR per tonne unless marked {} (US$).", "All prices EUR per tonne unless marked with {} (US$).",
+    "All prices EUR per tonne, except prices marked {}, which are US$.",
+    "All prices EUR per tonne, except those marked {} in US$.",
+    "Alle Preise in EUR je Tonne, sofern nicht mit {} (US$) gekennzeichnet.",
+    "Tous les prix en EUR la tonne sauf ceux marqués {} (US$).",
+    "Todos los precios en EUR por 1000 kg salvo los marcados con {} (US$).",
+    "Alla priser i EUR per 1000 kg om ej märkta med {} (US$).",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("said", BY_SIGN)
+@pytest.mark.parametrize("sign", ["*", "X"])
+def test_a_sign_stands_for_the_currency_that_the_exception_names(said, sign):
+    assert money(said.format(sign), "Marked", sign) == ("EUR/tonne", "USD/tonne")
+
+
+@pytest.mark.parametrize("tick", ["X", "x", "✓", "yes"])
+def test_a_row_ticked_below_a_currency_is_in_that_one(tick):
+    assert money("All prices EUR per tonne unless marked.", "US$", tick) == ("EUR/tonne", "USD/tonne")
+
+
+@pytest.mark.parametrize(("head", "mark"), [("Marked", "US$"), ("US$", "X")])
+def test_where_the_title_makes_no_exception_a_marked_row_is_asked(head, mark):
+    assert money("All prices EUR per tonne.", head, mark) == ("EUR/tonne", "?")
+
+
+@pytest.mark.parametrize("mark", ["new", "FSC"])
+def test_another_mark_names_no_money(mark):
+    assert money("All prices EUR per tonne unless marked US$.", "Marked", mark) == ("EUR/tonne", "EUR/tonne")
