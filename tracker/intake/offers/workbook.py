@@ -14,6 +14,7 @@ from tracker.intake.columns.priced.terms_in_cells import with_terms_apart
 from tracker.intake.columns.priced.years_told import set_other_years_aside
 from tracker.intake.columns.units.row_units import with_row_units
 from tracker.intake.grid import Cell, Workbook
+from tracker.intake.offers.charges.charges_left import open_what_is_left
 from tracker.intake.offers.charges.surcharges_listed import take_surcharges
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
@@ -34,7 +35,7 @@ from tracker.intake.offers.prices.lines_of_bases import joined_down
 from tracker.intake.offers.prices.twins import disagreeing_rows, joined_bases, paired_bases, without_repeats
 from tracker.intake.offers.rows.earlier_years import earlier_years_aside
 from tracker.intake.offers.rows.marked import marked_sheet
-from tracker.intake.offers.rows.not_counted import not_counted
+from tracker.intake.offers.rows.not_counted import as_passed_over, not_counted
 from tracker.intake.offers.rows.outdated import Doubts, only_examples_kept, outdated_whole
 from tracker.intake.offers.rows.pass_over import (
     is_change_log,
@@ -121,7 +122,9 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
         ask_across_sheets(found.drafts, answers)
     asked = {draft.sheet for draft in found.drafts}
     found.passed = [passed for passed in found.passed if passed.why != NO_PRICES or passed.sheet not in asked]
-    found.passed[:0] = not_counted(sheets, found.drafts, found.passed)
+    left = not_counted(sheets, found.drafts, found.passed)
+    open_what_is_left(left, found.drafts)
+    found.passed[:0] = as_passed_over(left)
     return found
 
 
