@@ -22,6 +22,7 @@ from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.notes.footnotes import with_footnotes
 from tracker.intake.offers.notes.of_firms import take_notes_of_firms, tell_of_the_last_firm_s
 from tracker.intake.offers.notes.of_named_sheets import of_sheet
+from tracker.intake.offers.notes.of_own_marks import of_own_marks
 from tracker.intake.offers.notes.of_own_tables import of_own_tables
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
 from tracker.intake.offers.notes.own_texts import of_own_prices
@@ -185,6 +186,7 @@ def _read_tables(
     offering = [read for read in sheet.tables if not read.passed_over and not why]
     claimed = claimed_at(sheet.tables, facts)
     titles = tuple(_titles(sheets))
+    everywhere = [read for other in sheets for read in other.tables]
     before = len(found.drafts)
     alike: list[Draft] = []
     if sheet.quoted:
@@ -199,7 +201,8 @@ def _read_tables(
         around = of_own_tables(_levels(read, sheet, sheets, len(offering)), read, sheets)
         tables = [other.table for other in sheet.tables]
         apart = (with_lines_apart(with_footnotes(of_own_prices(level), tables)) for level in around)
-        levels = tuple(of_own_lines(level, read, offering) for level in apart)
+        marked = (of_own_marks(level, read, everywhere if level.foreign else sheet.tables) for level in apart)
+        levels = tuple(of_own_lines(level, read, offering) for level in marked)
         vendor = vendor_of_table(read, sheet)
         if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):
             vendor = file_vendor
