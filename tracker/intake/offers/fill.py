@@ -1,4 +1,4 @@
-"""Putting board, terms, order size and hiddenness into a draft, with the questions and notes that each brings."""
+"""Putting board, terms and order size into a draft, with the questions and notes that each brings."""
 
 from collections.abc import Sequence
 from decimal import Decimal
@@ -19,7 +19,6 @@ from tracker.intake.offers.orders.order_terms import minimum_of_grade
 from tracker.intake.offers.terms.terms import delivered_by_column, lead_of_grade, not_counted
 from tracker.intake.offers.terms.terms_said import Terms
 from tracker.intake.offers.terms.who_quotes import fill_vendor
-from tracker.intake.tables.view import View
 from tracker.intake.values.boards.weight import WeightReading
 from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.orders.brackets_in_kg import KgBracket
@@ -291,10 +290,3 @@ def _sheet_kg(draft: Draft) -> Decimal | None:
         return None
     width, length = draft.sheet_mm
     return Decimal(width) * Decimal(length) / 1_000_000 * draft.grammage_gsm / 1000
-
-
-def fill_hidden(draft: Draft, view: View, row: int, column: int) -> None:
-    """A note where the price stands in a hidden row, column or sheet."""
-    if view.is_hidden(row, column):
-        text = "This price stands in a hidden row, column or sheet."
-        draft.note(NoteCode.HIDDEN, draft.where, text)
