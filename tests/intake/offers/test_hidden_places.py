@@ -18,7 +18,7 @@ def hidden(rows, **more):
     return notes
 
 
-@pytest.mark.parametrize(("column", "letter"), enumerate("ABC"))
+@pytest.mark.parametrize(("column", "letter"), list(enumerate("ABC")))
 def test_a_value_of_a_hidden_column_is_told(column, letter):
     for notes in hidden(_ROWS, hidden_columns=frozenset({column})):
         assert len(notes) == 1

@@ -223,6 +223,8 @@ def _delivery(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> Non
     # 'Delivery 3 weeks ex works' counts the weeks from the works, where another text says what prices include.
     of_prices = ([one for one in level.all_of(Delivery) if not one.value.of_lead_time] for level in scope.levels)
     said = next((found for found in of_prices if found), None) or scope.nearest(Delivery)
+    # 'Franco à partir de 20 t : nous consulter' beside 'prix départ usine' tells of other prices.
+    said = [one for one in said if not one.value.on_request] or said
     if len({one.value.delivered for one in said}) == 1:
         _take_delivery(terms, said[0].value, said[0].where, said[0].words)
     some = [one for one in scope.all_of(Delivery) if one.value.conditional]

@@ -41,7 +41,16 @@ def freight_of_prices(text: str) -> Delivery | None:
         return said
     told = (_of_an_order, _on_a_condition, bounded_beside, goes_on_unread, billed_beside)
     open_ = any(tells(clause) for clause in clauses(text) for tells in told)
-    return Delivery(None, said.words, said.of_lead_time, conditional=True) if open_ else said
+    if not open_:
+        return said
+    asked = bool(of_freight) and all(map(_is_on_request, of_freight))
+    return Delivery(None, said.words, said.of_lead_time, conditional=True, on_request=asked)
+
+
+def _is_on_request(clause: str) -> bool:
+    """'Delivered prices on request', 'franco à partir de 20 t : nous consulter', with no more behind; 'freight at cost'
+    has its price."""
+    return any(match.end == len(clause.rstrip(" .!)")) for match in phrases("no_price").find(clause))
 
 
 def _on_a_condition(clause: str) -> bool:
