@@ -113,8 +113,8 @@ def test_a_firm_ahead_of_its_list_quotes(title, firm):
     "title",
     [
         "Board mills price sheet, FOB mill", "Customer price sheet, FOB mill", "Coated Board price list",
-        "SBS price list", "Kestrel White price list", "Spring price list", "Faltschachtelkarton Preisliste", "Carton couché tarif",
-        "Cartón estucado tarifa", "Falskartong prislista",
+        "SBS price list", "Kestrel White price list", "Spring price list", "Faltschachtelkarton Preisliste",
+        "Carton couché tarif", "Cartón estucado tarifa", "Falskartong prislista",
     ],
 )  # fmt: skip
 def test_goods_and_buyers_ahead_of_a_list_are_no_firms(title):

@@ -16,7 +16,7 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.orders.order_terms import minimum_of_grade
-from tracker.intake.offers.terms.terms import delivered_by_column, lead_of_grade, not_counted
+from tracker.intake.offers.terms.terms import delivered_by_column, delivered_by_place, lead_of_grade, not_counted
 from tracker.intake.offers.terms.terms_said import Terms
 from tracker.intake.offers.terms.who_quotes import fill_vendor
 from tracker.intake.values.boards.weight import WeightReading
@@ -216,6 +216,10 @@ def fill_terms(draft: Draft, terms: Terms, price: PriceColumn, vendor: Said[str]
     draft.delivered = delivered_by_column(price, terms, heads_differ=heads_differ)
     draft.notes.extend(terms.notes)
     draft.evidence.extend(terms.evidence)
+    by_place = delivered_by_place(price, terms) if draft.delivered is None else None
+    if by_place is not None:
+        draft.delivered = True
+        draft.evidence.append(by_place)
     fill_vendor(draft, terms, price, vendor)
 
 

@@ -186,8 +186,9 @@ def _without_amount(part: str) -> ChargeWords | None:
     surcharge = kind is ChargeKind.ENERGY or bool(phrases("surcharge_words").find(label))
     surcharge = surcharge or bool(phrases("added_on_top").find(part)) or _is_paid_on_some_board(part, kind)
     told = phrases("surcharge_applies").find(part) or find_currencies(part) or _PERCENT.search(fold(part))
-    told = told or on_top != part or tells_another_rate(part.partition(label)[2])
-    return ChargeWords(kind, label) if surcharge and told else None
+    if not (told or on_top != part or tells_another_rate(part.partition(label)[2])):
+        return None
+    return ChargeWords(kind, label) if surcharge else None
 
 
 def _is_paid_on_some_board(part: str, kind: ChargeKind) -> bool:

@@ -25,6 +25,7 @@ from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.values.times.lead_sentences import times_deliveries
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import blanked
 
 
 @lru_cache(maxsize=8192)
@@ -44,7 +45,17 @@ def freight_of_prices(text: str) -> Delivery | None:
     if not open_:
         return said
     asked = bool(of_freight) and all(map(_is_on_request, of_freight))
-    return Delivery(None, said.words, said.of_lead_time, conditional=True, on_request=asked)
+    whole = _without_places(text)
+    by_place = whole != text and (said_whole := freight_of_prices(whole)) is not None and bool(said_whole.delivered)
+    return Delivery(None, said.words, said.of_lead_time, True, asked, by_place)
+
+
+def _without_places(text: str) -> str:
+    """'Entregado según zona', 'franco selon la zone' without what tells that each place has its price."""
+    places = [match for match in phrases("headers").find(text) if match.value == Role.DESTINATION]
+    leads = phrases("goes_by").find(text)
+    spans = [(lead.start, place.end) for lead in leads for place in places if 0 <= place.first - lead.after <= 1]
+    return blanked(text, spans).strip(" ,")
 
 
 def _is_on_request(clause: str) -> bool:
