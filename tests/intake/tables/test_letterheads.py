@@ -35,6 +35,44 @@ def test_a_firm_or_a_numbered_list_beside_its_terms_heads_no_columns(language, l
     assert found["D3"].offer.delivered is True
 
 
+BARE_HEADS = {
+    "en": ["Grade", "g/m²", "Caliper µm", "Price"],
+    "de": ["Sorte", "Gewicht g/m²", "Dicke µm", "Preis"],
+    "fr": ["Qualité", "Grammage g/m²", "Épaisseur µm", "Prix"],
+    "es": ["Calidad", "Gramaje (g/m2)", "Espesor (micras)", "Precio"],
+    "sv": ["Benämning", "Ytvikt g/m²", "Tjocklek (mikrometer)", "Pris per ton"],
+}
+
+
+@pytest.mark.parametrize(
+    ("language", "line"),
+    [
+        ("en", ["Prices in EUR/t excl. VAT", "delivered"]),
+        ("de", ["Preise in EUR/t zzgl. MwSt.", "frei Haus"]),
+        ("fr", ["Prix en EUR/t HT", "franco"]),
+        ("es", ["Precios en EUR/t sin IVA", "entregado"]),
+        ("sv", ["Priser i EUR/ton exkl. moms", "fritt kund"]),
+    ],
+)
+@pytest.mark.parametrize("gap", [0, 2])
+@pytest.mark.parametrize(
+    "firm", [[], [["Kartonwerk Quendelberg GmbH"]], [["Supplier:", "Kartonwerk Quendelberg GmbH"]]]
+)
+def test_nor_does_what_all_prices_are_in_beside_their_terms(language, line, gap, firm):
+    line = [line[0], *[None] * gap, line[1]]
+    found = lines([*firm, line, BARE_HEADS[language], *BOARDS])
+    assert [str(each.state) for each in found.values()] == ["accepted"] * 3
+    for each in found.values():
+        assert (each.offer.currency, str(each.offer.basis), each.offer.delivered) == ("EUR", "tonne", True)
+
+
+def test_units_and_terms_over_the_prices_of_each_head_them():
+    heads = ["Grade", "g/m²", "Caliper µm", "Rolls", "Sheets"]
+    rows = [[*board, board[-1] + 80] for board in BOARDS]
+    found = lines([["Prices in EUR/t", None, None, "ex works", "delivered"], heads, *rows])
+    assert [each.offer.delivered for each in found.values()] == [False, True] * 3
+
+
 def test_groups_of_columns_stay_groups():
     groups = [None, None, "Rolls EUR/t", None, "Sheets EUR/t", None]
     heads = ["Grade", "g/m²", "< 5 t", "> 5 t", "< 5 t", "> 5 t"]

@@ -90,3 +90,35 @@ def test_a_firm_called_a_customer_or_behind_an_inquiry_quotes_nothing(title):
 @pytest.mark.parametrize("title", ["birch carton board", "Client Packaging Ltd.", "Price list Birch Carton Co."])
 def test_the_same_names_without_these_words_are_of_firms_that_quote(title):
     assert vendor(title) == title.removeprefix("Price list ")
+
+
+AHEAD_OF_ITS_LIST = [
+    ("Hazelgrave Mills price sheet, FOB mill", "Hazelgrave Mills"), ("Hazelgrave Mills price list", "Hazelgrave Mills"),
+    ("Kartonwerk Quendel Preisliste, ab Werk", "Kartonwerk Quendel"), ("Quendel Karton Preisblatt", "Quendel Karton"),
+    ("Cartonnerie Duvrac tarif, départ usine", "Cartonnerie Duvrac"),
+    ("Cartonera Soto lista de precios, ex fábrica", "Cartonera Soto"),
+    ("Kartongbruket Lind prislista, fritt fabrik", "Kartongbruket Lind"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("title", "firm"), AHEAD_OF_ITS_LIST)
+def test_a_firm_ahead_of_its_list_quotes(title, firm):
+    found = lines(
+        [[title], [], ["Grade", "pt", "lb/MSF", "$/ST"], ["SBS C1S", 14, 60, 1220], ["CUK C1S", 18, 74, 1010]]
+    )
+    assert {line.offer.vendor for line in found.values()} == {firm}
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "Board mills price sheet, FOB mill", "Customer price sheet, FOB mill", "Coated Board price list",
+        "SBS price list", "Kestrel White price list", "Spring price list", "Faltschachtelkarton Preisliste",
+        "Carton couché tarif", "Cartón estucado tarifa", "Falskartong prislista",
+    ],
+)  # fmt: skip
+def test_goods_and_buyers_ahead_of_a_list_are_no_firms(title):
+    found = lines(
+        [[title], [], ["Grade", "pt", "lb/MSF", "$/ST"], ["SBS C1S", 14, 60, 1220], ["CUK C1S", 18, 74, 1010]]
+    )
+    assert {line.offer.vendor for line in found.values()} == {None}

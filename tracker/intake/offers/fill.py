@@ -1,4 +1,4 @@
-"""Putting board, terms, order size and hiddenness into a draft, with the questions and notes that each brings."""
+"""Putting board, terms and order size into a draft, with the questions and notes that each brings."""
 
 from decimal import Decimal
 from fractions import Fraction
@@ -15,10 +15,9 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.orders.order_terms import minimum_of_grade
-from tracker.intake.offers.terms.terms import delivered_by_column, lead_of_grade, not_counted
+from tracker.intake.offers.terms.terms import delivered_by_column, delivered_by_place, lead_of_grade, not_counted
 from tracker.intake.offers.terms.terms_said import Terms
 from tracker.intake.offers.terms.who_quotes import fill_vendor
-from tracker.intake.tables.view import View
 from tracker.intake.values.boards.weight import WeightReading
 from tracker.intake.values.boards.weights_by_board import of_grades
 from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize
@@ -217,6 +216,10 @@ def fill_terms(draft: Draft, terms: Terms, price: PriceColumn, vendor: Said[str]
     draft.delivered = delivered_by_column(price, terms, heads_differ=heads_differ)
     draft.notes.extend(terms.notes)
     draft.evidence.extend(terms.evidence)
+    by_place = delivered_by_place(price, terms) if draft.delivered is None else None
+    if by_place is not None:
+        draft.delivered = True
+        draft.evidence.append(by_place)
     fill_vendor(draft, terms, price, vendor)
 
 
@@ -291,10 +294,3 @@ def _sheet_kg(draft: Draft) -> Decimal | None:
         return None
     width, length = draft.sheet_mm
     return Decimal(width) * Decimal(length) / 1_000_000 * draft.grammage_gsm / 1000
-
-
-def fill_hidden(draft: Draft, view: View, row: int, column: int) -> None:
-    """A note where the price stands in a hidden row, column or sheet."""
-    if view.is_hidden(row, column):
-        text = "This price stands in a hidden row, column or sheet."
-        draft.note(NoteCode.HIDDEN, draft.where, text)

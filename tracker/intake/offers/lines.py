@@ -25,7 +25,6 @@ from tracker.intake.offers.file_facts import FileFacts, facts_for
 from tracker.intake.offers.fill import (
     fill_board,
     fill_bracket,
-    fill_hidden,
     fill_lead,
     fill_terms,
     take_board,
@@ -34,6 +33,7 @@ from tracker.intake.offers.fill import (
 from tracker.intake.offers.notes.comments import fill_comment
 from tracker.intake.offers.notes.footnotes import Footnotes
 from tracker.intake.offers.notes.headings import HeadingsInForce
+from tracker.intake.offers.notes.hidden import fill_hidden
 from tracker.intake.offers.notes.of_some_columns import OfSomeColumns
 from tracker.intake.offers.notes.of_some_lines import OfSomeLines
 from tracker.intake.offers.notes.of_some_vendors import OfSomeVendors

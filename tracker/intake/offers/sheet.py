@@ -4,11 +4,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
-from itertools import pairwise
+from itertools import chain, pairwise
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.priced.in_force import SEVERAL_TIMES
 from tracker.intake.grid import Cell
+from tracker.intake.offers.notes.footnotes import numbering_columns, signs_behind, signs_in_heads
 from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.headers.heads import head_text
 from tracker.intake.tables.table import SheetTables, Table, Words
@@ -39,6 +40,17 @@ class ReadTable:
     def counting(self) -> frozenset[int]:
         """The columns that only number the rows (1, 2, 3 or 10, 20, 30): they tell no two offers apart."""
         return frozenset(column.index for column in self.columns.of(Role.ITEM) if _counts(list(self.cells(column))))
+
+    @cached_property
+    def signs(self) -> frozenset[str]:
+        """The signs of footnotes that its cells and heads carry; those of a very long table are not looked for."""
+        if self.table.view.passing:
+            return frozenset()
+        counting = numbering_columns(self.table)
+        rows = (self.table.view.rows[row.index] for row in self.table.rows)
+        cells = (cell for row in rows for index, cell in row.items() if index not in counting)
+        heads = (signs_in_heads(column.heads) for column in self.table.columns)
+        return frozenset(chain.from_iterable(chain(map(signs_behind, cells), heads)))
 
 
 def _counts(cells: Sequence[Cell]) -> bool:

@@ -14,6 +14,7 @@ from tracker.intake.columns.priced.terms_in_cells import with_terms_apart
 from tracker.intake.columns.priced.years_told import set_other_years_aside
 from tracker.intake.columns.units.row_units import with_row_units
 from tracker.intake.grid import Cell, Workbook
+from tracker.intake.offers.charges.charges_left import open_what_is_left
 from tracker.intake.offers.charges.surcharges_listed import take_surcharges
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
@@ -21,6 +22,7 @@ from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.notes.footnotes import with_footnotes
 from tracker.intake.offers.notes.of_firms import take_notes_of_firms, tell_of_the_last_firm_s
 from tracker.intake.offers.notes.of_named_sheets import of_sheet
+from tracker.intake.offers.notes.of_own_marks import of_own_marks
 from tracker.intake.offers.notes.of_own_tables import of_own_tables
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
 from tracker.intake.offers.notes.own_texts import of_own_prices
@@ -34,7 +36,7 @@ from tracker.intake.offers.prices.lines_of_bases import joined_down
 from tracker.intake.offers.prices.twins import disagreeing_rows, joined_bases, paired_bases, without_repeats
 from tracker.intake.offers.rows.earlier_years import earlier_years_aside
 from tracker.intake.offers.rows.marked import marked_sheet
-from tracker.intake.offers.rows.not_counted import not_counted
+from tracker.intake.offers.rows.not_counted import as_passed_over, not_counted
 from tracker.intake.offers.rows.outdated import Doubts, only_examples_kept, outdated_whole
 from tracker.intake.offers.rows.pass_over import (
     is_change_log,
@@ -121,7 +123,9 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
         ask_across_sheets(found.drafts, answers)
     asked = {draft.sheet for draft in found.drafts}
     found.passed = [passed for passed in found.passed if passed.why != NO_PRICES or passed.sheet not in asked]
-    found.passed[:0] = not_counted(sheets, found.drafts, found.passed)
+    left = not_counted(sheets, found.drafts, found.passed)
+    open_what_is_left(left, found.drafts)
+    found.passed[:0] = as_passed_over(left)
     return found
 
 
@@ -182,6 +186,7 @@ def _read_tables(
     offering = [read for read in sheet.tables if not read.passed_over and not why]
     claimed = claimed_at(sheet.tables, facts)
     titles = tuple(_titles(sheets))
+    everywhere = [read for other in sheets for read in other.tables]
     before = len(found.drafts)
     alike: list[Draft] = []
     if sheet.quoted:
@@ -196,7 +201,8 @@ def _read_tables(
         around = of_own_tables(_levels(read, sheet, sheets, len(offering)), read, sheets)
         tables = [other.table for other in sheet.tables]
         apart = (with_lines_apart(with_footnotes(of_own_prices(level), tables)) for level in around)
-        levels = tuple(of_own_lines(level, read, offering) for level in apart)
+        marked = (of_own_marks(level, read, everywhere if level.foreign else sheet.tables) for level in apart)
+        levels = tuple(of_own_lines(level, read, offering) for level in marked)
         vendor = vendor_of_table(read, sheet)
         if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):
             vendor = file_vendor

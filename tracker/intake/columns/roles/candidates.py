@@ -41,8 +41,10 @@ def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
         for reading in _beside_unit(head) if not tells_of_freight(head.text) else ():
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
         # '#/MSF' is read as a number sign; that it is a unit of basis weight too is left to the cells.
-        if head.lead_unit is not None and head.caliper_unit is None and Role.CALIPER in found:
-            # The 'cal.' of 'Del. time (cal. days)' is of calendars.
+        timed = head.lead_unit is not None and Role.ROLL_WIDTH not in found
+        if timed and head.caliper_unit is None and Role.CALIPER in found:
+            # The 'cal.' of 'Del. time (cal. days)' is of calendars; the 'dia.' of 'Roll dia.' over '(in)' is no Spanish
+            # day.
             found[Role.LEAD_TIME] = max(found.get(Role.LEAD_TIME, 0.0), found.pop(Role.CALIPER))
         if head.lead_unit is not None and level == 0 and any(phrases("lead_topic").find(above.text) for above in said):
             # 'Leverans' over 'arbetsdagar': how long, and not on which terms.

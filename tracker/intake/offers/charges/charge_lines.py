@@ -15,8 +15,9 @@ from tracker.intake.values.freight.additions_below import (
     additions_of,
     entry_as_added,
     is_added_for_certain,
+    unit_of_line,
 )
-from tracker.intake.values.freight.charge_names import ChargeKind, is_of_the_past
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, is_of_the_past, label_of
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 
 
@@ -66,6 +67,23 @@ def as_far_as_added(charge: ChargeWords | None, label: Cell, headings: Headings 
     # One that may be an alternative is no rate of another freight.
     open_ = ChargeWords(ChargeKind.OTHER, label.text.strip(" +:"))
     return None if adds is Adds.NEVER else charge if certain else open_
+
+
+def with_unit_above(head: ChargeWords | None, headings: Headings | None) -> ChargeWords | None:
+    """A charge without a unit of its own, with that of the line above: 'Zuschläge je Tonne, zusätzlich berechnet:'."""
+    line = line_above(headings)
+    if head is None or not line or head.currency is not None or head.basis is not None:
+        return head
+    told = unit_of_line(line)
+    return head if told is None else replace(head, currency=told.unit.currency, basis=told.unit.basis)
+
+
+def freight_to_somewhere(label: Cell) -> ChargeWords | None:
+    """The freight of 'Fracht frei Haus' in a row with a figure: who bears it, and the figure, are told elsewhere."""
+    named = charges_named(label.text)
+    if not named or named[0].value != ChargeKind.FREIGHT:
+        return None
+    return ChargeWords(ChargeKind.FREIGHT, label_of(label.text, named))
 
 
 def named_below(label: Cell, headings: Headings | None) -> ChargeWords | None:

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 
 from tracker.intake.columns.column import Columns, Kind
 from tracker.intake.grid import Cell
-from tracker.intake.offers.charges.charge_lines import as_far_as_added, charge_in_line, line_above
+from tracker.intake.offers.charges.charge_lines import as_far_as_added, charge_in_line, line_above, with_unit_above
 from tracker.intake.offers.charges.charge_runs import ChargeRow, ChargeRuns
 from tracker.intake.offers.charges.row_charges import (
     charge_of_row,
@@ -14,8 +14,10 @@ from tracker.intake.offers.charges.row_charges import (
     with_unit_beside,
 )
 from tracker.intake.offers.notes.said import Said, at
+from tracker.intake.offers.rows.row_labels import charge_of_label
 from tracker.intake.tables.table import BodyRow, Headings, Words
 from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.freight.charge_names import ChargeKind
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.words.lists import phrases
 
@@ -49,6 +51,7 @@ class ChargeRows:
         named: ChargeWords | None = None,
     ) -> None:  # fmt: skip
         """A row of a charge with its figures under the prices. `named`: what the line above makes of its label."""
+        named = with_unit_above(named or charge_of_label(label.text), row.headings)
         below = [index for index in sorted(self._offered) if index in cells and has_figure(cells[index])]
         some, added = 0 < len(below) < len(self._offered), line_above(row.headings) != ""
         if some and not is_of_all_prices(cells, label, self._columns.prices, apart=row.after_gap, added=added):
@@ -70,7 +73,10 @@ class ChargeRows:
             charge = ChargeWords(charge.kind, charge.label)
         said = None if charge is None else Said(charge, at(label), words)
         everybodys = line_above(row.headings) != "" or bool(phrases("all_of_them").find(words))
-        self._runs.take_charge(ChargeRow(Words(self._sheet, row.index, label, words), said, everybodys), headings)
+        # 'Frachtzuschlag frei Haus | 37.5' says where the freight leads, and not that prices bear it.
+        leads = charge is not None and charge.kind is ChargeKind.FREIGHT and bool(phrases("delivery").find(label.text))
+        told = None if leads else Words(self._sheet, row.index, label, words)
+        self._runs.take_charge(ChargeRow(told, said, everybodys), headings)
 
     def of_all(self) -> Iterator[ChargeRow]:
         """The charges of every board."""

@@ -231,11 +231,15 @@ def _open(charge: Charge) -> Charge:
 
 
 def _note_open_charges(draft: Draft) -> None:
-    """Tells of each charge that keeps the delivered cost from being known."""
     for charge in draft.charges:
         if charge.currency == OPEN:
-            text = f"What “{charge.label}” comes to is not certain, so the delivered cost is not known. Ask the vendor."
-            draft.note(NoteCode.NUMBER_AMBIGUOUS, draft.where, text)
+            note_open_charge(draft, charge)
+
+
+def note_open_charge(draft: Draft, charge: Charge) -> None:
+    """Tells of a charge that keeps the delivered cost from being known."""
+    text = f"What “{charge.label}” comes to is not certain, so the delivered cost is not known. Ask the vendor."
+    draft.note(NoteCode.NUMBER_AMBIGUOUS, draft.where, text)
 
 
 def _perhaps_percent(column: Column, currency: CurrencyReading | None, basis: BasisReading | None) -> bool:

@@ -36,7 +36,11 @@ _Place = tuple[str, str]
 """A sheet's name and the address of a cell in it."""
 
 
-def not_counted(sheets: Sequence[ReadSheet], drafts: Sequence[Draft], passed: Iterable[PassedOver]) -> list[PassedOver]:
+Left = tuple[Words, MoneyTold]
+"""A part of a text that tells of money, and the text."""
+
+
+def not_counted(sheets: Sequence[ReadSheet], drafts: Sequence[Draft], passed: Iterable[PassedOver]) -> tuple[Left, ...]:
     """The parts of texts that tell of money and that no line's value, note or question came from.
 
     `passed`: what was passed over, so that what marks those rows as old is not told twice.
@@ -51,10 +55,14 @@ def not_counted(sheets: Sequence[ReadSheet], drafts: Sequence[Draft], passed: It
         if not (one.old and _passes_over(words, passed))
     ]
     if not told or not drafts:
-        return []
+        return ()
     used = _Used({(words.sheet, at(words.cell)) for words, _ in told})
     used.see(drafts)
-    left = ((words, one) for words, one in told if not used.counts(words, one))
+    return tuple((words, one) for words, one in told if not used.counts(words, one))
+
+
+def as_passed_over(left: Iterable[Left]) -> list[PassedOver]:
+    """The same, as told beside the parts of the sheet that hold no offers."""
     return list(dict.fromkeys(PassedOver(words.sheet, _row(words), _why(one)) for words, one in left))
 
 

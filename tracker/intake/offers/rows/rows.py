@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from tracker.intake.columns.column import Column, Columns, Kind
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.written_once import BOARD, says_same, written_once
-from tracker.intake.offers.charges.charge_lines import named_below
+from tracker.intake.offers.charges.charge_lines import freight_to_somewhere, line_above, named_below
 from tracker.intake.offers.charges.charge_rows import ChargeRows, said_in
 from tracker.intake.offers.charges.optional_rows import below_optional
 from tracker.intake.offers.charges.row_charges import says_unit_of_charge
@@ -205,6 +205,8 @@ class Rows:
         if self._has_board(cells, label):
             return self._means.told(row, cells, label)
         kind = kind_of_row(label.text)
+        if kind is RowKind.TERM and self._takes_freight(row, cells, label):
+            return RowKind.CHARGE.value, ""
         if kind is not None:
             told = self._lookalikes.told(kind, label, cells)
             if told is not None:
@@ -219,6 +221,17 @@ class Rows:
         # 'Wet-strength (CUK only) | 30' among adders is no board beside those at a thousand.
         charged = any(heads_charges(words.text) for words in above) and not self._may_be_board(cells, label)
         return (RowKind.CHARGE.value if charged else ""), ""
+
+    def _takes_freight(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> bool:
+        """'Fracht frei Haus | 37.5' is charged below a line that adds it; elsewhere prices may bear it already."""
+        freight = freight_to_somewhere(label)
+        if freight is None or not any(is_figure(cells[index]) for index in self._priced if index in cells):
+            return False
+        if line_above(row.headings):
+            self._state_charge(row, cells, label, freight)
+        else:
+            self.charges.append(Said(freight, at(label), said_in(cells, label)))
+        return True
 
     def _may_be_board(self, cells: dict[int, Cell], label: Cell) -> bool:
         if self._has_board(cells, label):

@@ -231,8 +231,12 @@ def _delivery(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> Non
     # 'Delivery 3 weeks ex works' counts the weeks from the works, where another text says what prices include.
     of_prices = ([one for one in level.all_of(Delivery) if not one.value.of_lead_time] for level in scope.levels)
     said = next((found for found in of_prices if found), None) or scope.nearest(Delivery)
+    # 'Franco à partir de 20 t : nous consulter' beside 'prix départ usine' tells of other prices.
+    said = [one for one in said if not one.value.on_request] or said
     if len({one.value.delivered for one in said}) == 1:
         _take_delivery(terms, said[0].value, said[0].where, said[0].words)
+    if said and all(one.value.by_place for one in said):
+        terms.by_place = said[0].evidence("delivered")
     some = [one for one in scope.all_of(Delivery) if one.value.conditional]
     if terms.delivered and some:
         terms.delivered = None
@@ -267,6 +271,12 @@ def delivered_by_column(price: PriceColumn, terms: Terms, *, heads_differ: bool)
     if by_head is not None and (heads_differ or not terms.own_delivery):
         return by_head
     return terms.delivered
+
+
+def delivered_by_place(price: PriceColumn, terms: Terms) -> Evidence | None:
+    """What says that the price of a place includes freight: 'entregado según zona' over 'Zona norte'."""
+    placed = any(head.strength(Role.DESTINATION) for head in price.column.said)
+    return terms.by_place if placed and terms.delivered is None else None
 
 
 def _not_read(terms: Terms, code: NoteCode, cell: Cell, what: str) -> None:

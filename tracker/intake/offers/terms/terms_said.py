@@ -21,7 +21,7 @@ class Terms:
     """What a row's prices come with; `notes` say what was written but could not be read.
 
     `own_delivery`: the row itself says whether prices include freight. `maker`: whose mill the board comes from, who
-    quotes only where nobody else does.
+    quotes only where nobody else does. `by_place`: what says that the prices of places include freight.
     """
 
     lead_days: tuple[int, int] | None = None
@@ -30,6 +30,7 @@ class Terms:
     minimum_kg: Decimal | None = None
     delivered: bool | None = None
     own_delivery: bool = False
+    by_place: Evidence | None = None
     received: date | None = None
     vendor: str | None = None
     maker: str | None = None

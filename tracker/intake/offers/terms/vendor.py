@@ -17,7 +17,7 @@ from tracker.intake.values.firms.company import (
 )
 from tracker.intake.values.firms.own_words import has_words_of_its_own
 from tracker.intake.values.firms.seller_labels import named_or_making, selling_part
-from tracker.intake.values.firms.titled_firms import is_of_a_buyer, titled_company
+from tracker.intake.values.firms.titled_firms import company_ahead_of_its_list, is_of_a_buyer, titled_company
 from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -57,7 +57,8 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
     first = min(cells, key=lambda cell: (cell.row, cell.column), default=None)
     if first is None or any(words.cell is first and addressees.buys(words) for words in texts):
         return None
-    name = company_name(first.text) or letterhead_name(first.text) or _in_small_letters(first.text)
+    name = company_name(first.text) or company_ahead_of_its_list(first.text) or letterhead_name(first.text)
+    name = name or _in_small_letters(first.text)
     if name is None and any(_is_contact(words.text) for words in texts if 0 < words.row - first.row <= _CLOSE):
         name = name_above_a_contact(first.text)
     return Said(name, at(first), first.text) if name is not None and not is_of_a_buyer(name) else None

@@ -14,6 +14,7 @@ from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.dated import SaysDate
 from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.times.lead import lead_text
 from tracker.intake.values.times.validity import validity
 from tracker.intake.words.lists import phrases
@@ -64,13 +65,25 @@ def _numbers_it(text: str) -> bool:
 
 def _followed_by_terms(view: View, row: int) -> bool:
     """'Board Materials | | ex works Cork | 5 days': terms of the list, none of them over a price."""
-    (_, first), *others = sorted(view.rows[row].items())
+    (left, first), *others = sorted(view.rows[row].items())
     below = view.rows.get(row + 1, {})
     heads = [_head_below(below, column) for column, _ in others]
     # 'USD/ST | FOB mill | | Delivered' over 'Rolls | Sheets | Rolls | Sheets' heads the prices of each.
-    spread = Counter(head.across for cell in below.values() if (head := head_of(cell)) is not None)
-    priced = any(head is None or head.price or (head.across and spread[head.across] > 1) for head in heads)
-    return not priced and not _heads_plainly(first.text) and all(_is_term(cell.text) for _, cell in others)
+    all_below = [head for cell in below.values() if (head := head_of(cell)) is not None]
+    spread = Counter(head.across for head in all_below)
+    several = sum(head.price or bool(head.across) for head in all_below) > 1
+    priced = any(
+        head is None or (head.price and several) or (head.across and spread[head.across] > 1) for head in heads
+    )
+    titles = not _heads_plainly(first.text) or _is_of_all_prices(first, _head_below(below, left))
+    return not priced and titles and all(_is_term(cell.text) for _, cell in others)
+
+
+def _is_of_all_prices(first: Cell, below: Head | None) -> bool:
+    """'Prices in SEK/kg excl. VAT' over the head of the boards says what all prices are in."""
+    unit = find_price_unit(first.text)
+    over_boards = below is not None and below.named and not (below.price or below.across)
+    return over_boards and unit is not None and unit.currency is not None
 
 
 def _head_below(below: dict[int, Cell], column: int) -> Head | None:

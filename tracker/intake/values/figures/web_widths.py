@@ -1,6 +1,7 @@
 """How wide a web is, as a head that prices stand below: '40in', 'Width 42 in', 'laize 700', '1020 mm rolls'; and what
 else is measured of its roll: '3 in core'."""
 
+import re
 from functools import lru_cache
 
 from tracker.intake.values.figures.lengths import Measured, measured
@@ -64,6 +65,22 @@ def without_web_width(text: str) -> str:
     figures = [(one.start, one.end) for one in measured(whole, "length_units")]
     words = [match.span for section in ("web_widths", "open_measures") for match in phrases(section).find(whole)]
     return blanked(whole, [*figures, *words]).strip(" ,;:.–-")
+
+
+def without_diameters(text: str) -> str:
+    """'Ships in 60 dia. rolls' without what is measured of the rolls by a word that is a day in another language; 60
+    'días' are days."""
+    said = (match for match in phrases("roll_measures").find(text) if text[match.start : match.end].isascii())
+    days = [match for match in said if phrases("lead").whole(text[match.start : match.end]) == "day"]
+    if not days or not phrases("rolls").find(text):
+        return text
+    figures = (_FIGURES_AHEAD.search(text, 0, match.start) for match in days)
+    spans = [(found.start(), match.end) for match, found in zip(days, figures, strict=True) if found is not None]
+    return blanked(text, spans)
+
+
+_FIGURES_AHEAD = re.compile(r"(?:\d[\d.,]*\W*(?:[^\W\d_]{1,3}\W+)?)*$")
+"""The '40 to 60 ' before 'dia.'."""
 
 
 def named_width(text: str, figure: str) -> str:

@@ -39,6 +39,19 @@ def _behind_its_name(title: str) -> str:
     return title[called[-1].end :].strip() if called and not bought else ""
 
 
+@lru_cache(maxsize=1024)
+def company_ahead_of_its_list(text: str) -> str | None:
+    """The 'Hazelgrave Mills' of 'Hazelgrave Mills price sheet, FOB mill', the first words of a sheet: a word of the
+    trade shows that it is a firm, and one more that it has a name. 'Customer price list' names whom it is for."""
+    title = BREAK.split(text.strip())[0]
+    called = phrases("price_lists").find(title)
+    if not called or called[-1].end != len(title) or phrases("buyers_prices").find(title):
+        return None
+    ahead = title[: called[-1].start].strip()
+    name = letterhead_name(ahead) if ahead and not is_of_a_buyer(ahead) else None
+    return name if name is not None and phrases("company").find(name) and has_words_of_its_own(name) else None
+
+
 def is_of_a_buyer(name: str) -> bool:
     """'Bedarf Kunde', and 'Kunde Muster Karton GmbH', whom that calls a customer; a firm's legal form makes a name of
     'Client Packaging Ltd.' all the same."""

@@ -21,6 +21,7 @@ from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.charge_parts import is_of_some_board
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
 from tracker.intake.values.freight.costs_told import tells_costs
+from tracker.intake.values.freight.not_included import without_denied
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.prices.currency import find_currencies
@@ -56,7 +57,7 @@ def _is_charged(entry: Entry) -> bool:
     if entry.adds is Adds.NEVER or joined("tax.named", "reductions", "fees_of_dealings", *_OTHERS).find(said):
         return False
     conditions = {found.span for section in ("entry_conditions", "relieved") for found in phrases(section).find(said)}
-    free = any(found.span not in conditions for found in phrases("not_charge").find(said))
+    free = any(found.span not in conditions for found in phrases("not_charge").find(without_denied(said)))
     return not (free or _is_relieved(said))
 
 

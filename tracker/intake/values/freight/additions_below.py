@@ -14,7 +14,10 @@ from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.charge_parts import PARTS
 from tracker.intake.values.freight.freight_lanes import without_lane
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.note_signs import without_sign
+from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.prices.money import PriceUnit, price_unit
 from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import blanked, outside
@@ -30,6 +33,7 @@ _SAYING_NO_MORE = (
     "in_all_cases",
     "prices_above",
     "prices_below",
+    "looking_back",
 )
 _OF_SOME = ("optional", "small_orders", "only_if", "exceptions")
 _TOLD_ELSEWHERE = ("optional", "small_orders", "tax.named", "reductions", "forms")
@@ -68,7 +72,48 @@ def leads_to_additions(line: str) -> bool:
         return False
     if any(found.value != ChargeKind.OTHER for found in charges_named(text)):
         return False
-    return not any(phrases(section).find(text) for section in _OF_SOME) and says_no_more_than_that(text)
+    if any(phrases(section).find(text) for section in _OF_SOME):
+        return False
+    unit = unit_of_line(text)
+    return says_no_more_than_that(text if unit is None else blanked(text, [unit.span]))
+
+
+class LineUnit(NamedTuple):
+    """What the amounts below such a line are in, and where it says so."""
+
+    unit: PriceUnit
+    span: tuple[int, int]
+
+
+@lru_cache(maxsize=4096)
+def unit_of_line(line: str) -> LineUnit | None:
+    """The 'je Tonne' of 'Zuschläge je Tonne, zusätzlich berechnet:', the 'in €/t' of 'Added to all prices, in €/t:'."""
+    words = [(match.start(), match.end()) for match in _WORD.finditer(line)]
+    for length in range(_MOST_WORDS, 0, -1):
+        for (start, _), (_, end) in zip(words, words[length - 1 :], strict=False):
+            unit = price_unit(line[start:end]) if _leads_to_unit(line[start:end]) else None
+            if unit is not None and unit.basis is not None:
+                return LineUnit(unit, (_begins(line, start), end))
+    return None
+
+
+def _begins(line: str, start: int) -> int:
+    """Where the words begin that lead to a unit, 'amounts in'."""
+    for match in reversed(phrases("leads_to_unit").find(line[:start])):
+        if line[match.end : start].strip(" ("):
+            break
+        start = match.start
+    return start
+
+
+_WORD = re.compile(r"[^\s,:;()]+")
+_MOST_WORDS = 4
+
+
+def _leads_to_unit(words: str) -> bool:
+    """'Per tonne' and '€/t'; a 'tonne' by itself counts goods."""
+    per = any(match.value == "strong" and match.start == 0 for match in phrases("per").find(words))
+    return per or bool(find_currencies(words))
 
 
 @lru_cache(maxsize=4096)
@@ -78,7 +123,12 @@ def additions_of(line: str) -> Adds | None:
     if leads_to_additions(line):
         return Adds.ALWAYS
     text = without_sign(line).strip()
-    found = phrases("leads_to_additions").find(text) if text.endswith(":") and len(text) <= _LONGEST else []
+    if not text.endswith(":") or len(text) > _LONGEST:
+        return None
+    found = phrases("leads_to_additions").find(text)
+    if not found and _is_within(text) and find_grade(text) is None and len(clauses(text)) == 1:
+        # 'In den Preisen enthalten:'.
+        return Adds.NEVER
     if not found or joined(*_TOLD_ELSEWHERE).find(text) or find_grade(text) is not None:
         return None
     if any(named.value != ChargeKind.OTHER for named in charges_named(text)) or len(clauses(text)) > 1:
@@ -90,7 +140,7 @@ def additions_of(line: str) -> Adds | None:
 
 def _is_within(text: str) -> bool:
     """'Added (already in the prices)'."""
-    return any(match.value == "within" for match in phrases("relieved").find(text))
+    return any(match.value == "within" and not denied(text, match) for match in phrases("relieved").find(text))
 
 
 def says_no_more_than_that(title: str) -> bool:
@@ -184,6 +234,13 @@ def told_by_its_line(clause: str) -> bool:
     return said_as_added(clause) is not None or _added_behind(clause) is Adds.NEVER
 
 
+def never_added(text: str) -> bool:
+    """'Not added to the prices: energy 3 %', and what stands below 'Included in the prices:'."""
+    entries = (said_as_added(clause) for clause in clauses(text))
+    below = any(entry is not None and entry.adds is Adds.NEVER for entry in entries)
+    return below or any(_added_behind(clause) is Adds.NEVER for clause in clauses(text))
+
+
 def perhaps_added(clause: str) -> bool:
     """'Last year added to all prices: energy 3 %'."""
     return _added_behind(clause) is Adds.PERHAPS
@@ -199,7 +256,11 @@ def words_unread(said: str) -> str:
     that change nothing of it: the place of 'Freight Ohio: $45/ST', the times of 'Winter months: $15/ST'."""
     # One freight to a place is that to the buyer; of several, none is certain.
     said = without_lane(said)
-    spans = [*_amounts(said), *(whole_name(said, named) for named in charges_named(said))]
+    named = charges_named(said)
+    spans = [*_amounts(said), *(whole_name(said, one) for one in named)]
+    if any(one.value == ChargeKind.FREIGHT for one in named):
+        # Where freight leads: 'Frachtzuschlag frei Haus'.
+        spans += [found.span for found in phrases("delivery").find(said) if found.value == "delivered"]
     spans += [found.span for section in _READ for found in phrases(section).find(said)]
     spans += [found.span for found in joined("range.and").find(said)]
     return "".join(filter(str.isalnum, blanked(said, spans)))

@@ -7,6 +7,7 @@ from functools import lru_cache
 from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.freight.not_included import leads_to_its_amount
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.small_orders import only_of_small
@@ -57,9 +58,10 @@ class ClauseParts:
                 parts.charged[-1] += f" {part}"
                 continue
             first = len(parts.charged) == 1 and not parts.optional
-            if first and (_leads_to_amount(part) or _is_share(part)) and _names_no_amount(parts.charged[0]):
-                # 'Palletizing is invoiced apart, at $5 per ST', 'Energy surcharge, 3.5 %'; 'GC1, freight extra, at
-                # $1,085/ST' prices board.
+            leads = _leads_to_amount(part) or _is_share(part) or leads_to_its_amount(part)
+            if first and leads and _names_no_amount(parts.charged[0]):
+                # 'Palletizing is invoiced apart, at $5 per ST', 'Energy surcharge, 3.5 %', 'Freight, not included: 46
+                # €/t'; 'GC1, freight extra, at $1,085/ST' prices board.
                 parts.charged[-1] += f" {part}"
                 continue
             sized = parts.charged and only_of_small(part) and charges_named(parts.charged[-1])

@@ -22,7 +22,7 @@ from tracker.intake.values.freight.charges_together import named_alone, named_to
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
 from tracker.intake.values.freight.named_before import with_their_names
-from tracker.intake.values.freight.not_included import without_not_included
+from tracker.intake.values.freight.not_included import without_denied, without_not_included
 from tracker.intake.values.freight.open_shares import is_open_share
 from tracker.intake.values.freight.other_dealings import is_monthly, may_be_of_other_dealings, of_other_dealings
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
@@ -179,13 +179,16 @@ def _without_amount(part: str) -> ChargeWords | None:
     named = charges_named(part)
     if not named or _is_included(part) or _is_beside_the_price(part):
         return None
-    if not (_only_conditions(part) or _waived_for_some(part)):
+    on_top = without_denied(part)
+    if not (_only_conditions(on_top) or _waived_for_some(part)):
         return None
     kind, label = ChargeKind(named[0].value), label_of(part, named)
     surcharge = kind is ChargeKind.ENERGY or bool(phrases("surcharge_words").find(label))
     surcharge = surcharge or bool(phrases("added_on_top").find(part)) or _is_paid_on_some_board(part, kind)
     told = phrases("surcharge_applies").find(part) or find_currencies(part) or _PERCENT.search(fold(part))
-    return ChargeWords(kind, label) if surcharge and (told or tells_another_rate(part.partition(label)[2])) else None
+    if not (told or on_top != part or tells_another_rate(part.partition(label)[2])):
+        return None
+    return ChargeWords(kind, label) if surcharge else None
 
 
 def _is_paid_on_some_board(part: str, kind: ChargeKind) -> bool:

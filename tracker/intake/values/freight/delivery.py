@@ -26,12 +26,16 @@ class Delivery:
 
     None where a term pays to a port only, or two terms differ. `of_lead_time`: said beside a time alone, which may
     say from where the weeks count rather than what prices include. `conditional`: it holds for some orders or places.
+    `on_request`: prices that include freight are told to who asks, so that those of the list are as the list says.
+    `by_place`: the prices of each place include it.
     """
 
     delivered: bool | None
     words: str
     of_lead_time: bool = False
     conditional: bool = False
+    on_request: bool = False
+    by_place: bool = False
 
 
 @cache

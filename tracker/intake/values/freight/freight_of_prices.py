@@ -25,6 +25,7 @@ from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.values.times.lead_sentences import times_deliveries
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import blanked
 
 
 @lru_cache(maxsize=8192)
@@ -41,7 +42,26 @@ def freight_of_prices(text: str) -> Delivery | None:
         return said
     told = (_of_an_order, _on_a_condition, bounded_beside, goes_on_unread, billed_beside)
     open_ = any(tells(clause) for clause in clauses(text) for tells in told)
-    return Delivery(None, said.words, said.of_lead_time, conditional=True) if open_ else said
+    if not open_:
+        return said
+    asked = bool(of_freight) and all(map(_is_on_request, of_freight))
+    whole = _without_places(text)
+    by_place = whole != text and (said_whole := freight_of_prices(whole)) is not None and bool(said_whole.delivered)
+    return Delivery(None, said.words, said.of_lead_time, True, asked, by_place)
+
+
+def _without_places(text: str) -> str:
+    """'Entregado según zona', 'franco selon la zone' without what tells that each place has its price."""
+    places = [match for match in phrases("headers").find(text) if match.value == Role.DESTINATION]
+    leads = phrases("goes_by").find(text)
+    spans = [(lead.start, place.end) for lead in leads for place in places if 0 <= place.first - lead.after <= 1]
+    return blanked(text, spans).strip(" ,")
+
+
+def _is_on_request(clause: str) -> bool:
+    """'Delivered prices on request', 'franco à partir de 20 t : nous consulter', with no more behind; 'freight at cost'
+    has its price."""
+    return any(match.end == len(clause.rstrip(" .!)")) for match in phrases("no_price").find(clause))
 
 
 def _on_a_condition(clause: str) -> bool:

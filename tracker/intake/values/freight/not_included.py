@@ -1,15 +1,37 @@
 """Parts of a sentence that say once more that a charge comes on top: '…, which is not included in the prices, …'."""
 
+from collections.abc import Iterator
+
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found, blanked
 
 
 def not_included(part: str) -> bool:
     """'Which is not included in the price', 'in den Tabellenpreisen ist er nicht enthalten', and no more than that."""
-    within = [match for match in phrases("relieved").find(part) if match.value == "within" and denied(part, match)]
+    within = list(denied_within(part, "within"))
     return bool(within) and not rest_of(part, (match.span for match in within), *_BESIDE_INCLUDED)
+
+
+def denied_within(text: str, *meanings: str) -> Iterator[Found[str]]:
+    """The 'included' of 'not included': what it is said of comes on top of the prices."""
+    return (match for match in phrases("relieved").find(text) if match.value in meanings and denied(text, match))
+
+
+def without_denied(text: str) -> str:
+    """'Energy surcharge $15/ST not included', 'prices do not include 3 % energy surcharge', without the words that free
+    nothing of it."""
+    within = [match.span for match in denied_within(text, "within", "holds")]
+    negations = [match.span for match in phrases("negations").find(text)] if within else []
+    return blanked(text, (*within, *negations))
+
+
+def leads_to_its_amount(part: str) -> bool:
+    """'Not included: 46.50 €/t' behind a comma goes on with the charge before it."""
+    told, colon, amount = part.partition(":")
+    return bool(colon) and not_included(told) and any(map(str.isdigit, amount))
 
 
 _BESIDE_INCLUDED = (

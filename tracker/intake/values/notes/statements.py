@@ -14,6 +14,7 @@ from tracker.intake.values.changes.discounts import DiscountTaken, discounts_tak
 from tracker.intake.values.changes.no_offers import shows_how_to_read
 from tracker.intake.values.changes.old_prices import of_old_prices
 from tracker.intake.values.changes.price_changes import ChangesPrice, price_changes
+from tracker.intake.values.figures.web_widths import without_diameters
 from tracker.intake.values.freight.added_on_top import added_on_top
 from tracker.intake.values.freight.additions_below import said_as_added
 from tracker.intake.values.freight.charge_parts import OptionalCharge, optional_charges
@@ -163,9 +164,10 @@ def _all(text: str) -> Iterator[Statement]:
         # Of 'toll: 4 €/t bei Lieferung frei Haus, Hinzu kommen:' that is the toll's.
         if said is not None and said_as_added(text) is None:
             yield said
-    leads = tuple(_leads(usual))
+    timed = without_diameters(usual)
+    leads = tuple(_leads(timed))
     yield from leads
-    unread = lead_unread(usual) if not leads else None
+    unread = lead_unread(timed) if not leads else None
     if unread is not None:
         yield unread
     for least in minimums(usual):

@@ -77,7 +77,8 @@ def find_dates(text: str) -> tuple[DateReading, ...]:
     if not any(sign.isdigit() for sign in folded):
         return ()
     found: list[DateReading] = []
-    for reading in (*_numeric(text, folded), *_worded(text, folded), *_ends(text, folded)):
+    in_figures = (*_numeric(text, folded), *_worded(text, folded))
+    for reading in (*in_figures, *_written_out(text, folded), *_ends(text, folded)):
         if all(reading.end <= other.start or other.end <= reading.start for other in found):
             found.append(reading)
     return tuple(sorted(found, key=lambda reading: reading.start))
@@ -122,6 +123,23 @@ def _worded(text: str, folded: str) -> Iterable[DateReading]:
             if made is not None:
                 yield DateReading((made,), match.start(), match.end(), text[match.start() : match.end()])
 
+
+def _written_out(text: str, folded: str) -> Iterator[DateReading]:
+    """'The thirty-first of December 2026', 'treinta y uno de diciembre de 2026'."""
+    for match in _MONTH_YEAR.finditer(folded):
+        month = _month(match[1])
+        before = _OF_MONTH.sub("", folded[: match.start()]).rstrip() if month is not None else ""
+        named = phrases("days_in_words").find(before) if before else []
+        # The 'uno' of 'treinta y uno' is no day by itself: the longest phrase is found.
+        if month is None or not named or named[-1].end != len(before):
+            continue
+        made = _made(int(match[2]), month, int(named[-1].value))
+        if made is not None:
+            start = named[-1].start
+            yield DateReading((made,), start, match.end(), text[start : match.end()])
+
+
+_OF_MONTH = re.compile(r"(?<=\s)(?:of|de|den)\s+$")
 
 _SPAN = re.compile(r"\d{1,2}(?:st|nd|rd|th|er|:e|\.)?\s+[^\W\d_]{3,10}\.?\s*-\s*\d{2}")
 

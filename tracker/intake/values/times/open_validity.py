@@ -1,6 +1,7 @@
 """Validity that is spoken of without a last day: 'valid October 2026', 'until further notice', '2 months'."""
 
 import re
+from itertools import pairwise
 
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.prices.currency import find_currencies
@@ -27,6 +28,8 @@ def end_in_doubt(clause: str, dates: tuple[DateReading, ...]) -> bool:
     """'The offer now closes earlier, on 28 February 2027', in words that nobody reads for certain, and 'the validity
     below is a typing error': whatever else is said of a last day may be wrong."""
     spoken = bool(phrases("valid").find(clause))
+    if _says_two_days(clause, dates):
+        return True
     if spoken and not dates:
         return bool(phrases("misprints").find(clause)) and not phrases("errors_reserved").find(clause)
     if spoken or len(dates) != 1 or phrases("until").find(clause):
@@ -38,6 +41,15 @@ def end_in_doubt(clause: str, dates: tuple[DateReading, ...]) -> bool:
     verbs = (match for match in phrases("closes").find(clause) if match.end <= dates[0].start)
     between = [clause[match.end : verb.start] for verb in verbs for match in ahead if match.end <= verb.start]
     return any(len(words.split()) <= _FEW_WORDS for words in between)
+
+
+def _says_two_days(clause: str, dates: tuple[DateReading, ...]) -> bool:
+    """'Until the thirty-first of December 2026 (30/11/2026)': a day, and another in brackets in its place."""
+    beside = ((one, other) for one, other in pairwise(dates) if clause[one.end : other.start].strip() == "(")
+    return any(
+        clause[other.end :].lstrip().startswith(")") and not set(one.readings) & set(other.readings)
+        for one, other in beside
+    )
 
 
 def _names_an_end(clause: str) -> bool:

@@ -1,0 +1,60 @@
+"""Charges that a text names with an amount and that no rule understood: the cost with them is not known.
+
+'Mind an energy surcharge in the order of 28 €/t' may well be charged; without it a price would look like all of it.
+"""
+
+from collections.abc import Iterable
+from dataclasses import replace
+from decimal import Decimal
+
+from tracker.intake.offers.charges.charges import note_open_charge
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.notes.said import at, evidence_of
+from tracker.intake.tables.table import Words
+from tracker.intake.values.freight.additions_below import never_added
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
+from tracker.intake.values.freight.not_included import without_denied
+from tracker.intake.values.notes.money_told import MoneyTold
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.words.lists import joined
+from tracker.trade.offer import OPEN, Charge, Evidence
+
+
+def open_what_is_left(left: Iterable[tuple[Words, MoneyTold]], drafts: Iterable[Draft]) -> None:
+    """Gives each line of a sheet whose cost would look whole the charges that its texts name and that were not counted,
+    as not known; those of a sheet without offers are of all lines."""
+    charges = [(words, charge) for words, told in left if (charge := _named_in(words, told)) is not None]
+    if not charges:
+        return
+    drafts = tuple(drafts)
+    offering = {draft.sheet for draft in drafts}
+    whole = [draft for draft in drafts if draft.delivered or any(charge.freight for charge in draft.charges)]
+    for words, charge in charges:
+        for draft in whole:
+            if draft.sheet == words.sheet or words.sheet not in offering:
+                where = at(words.cell) if draft.sheet == words.sheet else f"{words.sheet}!{at(words.cell)}"
+                _open(draft, charge, evidence_of("charges", where, words.text))
+
+
+def _named_in(words: Words, told: MoneyTold) -> Charge | None:
+    """The charge that a part of a text names, where nothing in it was read and no word frees anything of it. Freight
+    may be that of prices without it."""
+    named = charges_named(told.words) if any(map(str.isdigit, told.words)) else []
+    if not named or told.old or named[0].value == ChargeKind.FREIGHT or never_added(words.text):
+        return None
+    understood = any(not isinstance(one, _OF_PRICES) for one in told.of_clause)
+    freed = joined("not_charge", "relieved", "optional", "tax").find(without_denied(told.words))
+    return None if understood or freed else Charge(label_of(told.words, named), Decimal(0), OPEN, None)
+
+
+_OF_PRICES = (SaysBasis, SaysCurrency)
+"""What the amount itself says, read as if it were said of the prices."""
+
+
+def _open(draft: Draft, charge: Charge, evidence: Evidence) -> None:
+    if draft.basis is None or any(one.label == charge.label for one in draft.charges):
+        return
+    own = replace(charge, basis=draft.basis)
+    draft.charges = (*draft.charges, own)
+    draft.evidence.append(evidence)
+    note_open_charge(draft, own)
