@@ -119,6 +119,32 @@ def test_so_are_charges_on_top_of_them(note):
     assert ([charge.price for charge in above.charges], below.charges) == ([3], ())
 
 
+ENERGY = {
+    "en": ("Added to the above prices: energy 3 %", "Added to the prices below: energy 3 %"),
+    "de": ("Zu den obigen Preisen kommt hinzu: Energie 3 %", "Zu den Preisen unten kommt hinzu: Energie 3 %"),
+    "fr": ("S'ajoute aux prix ci-dessus : énergie 3 %", "S'ajoute aux prix ci-dessous : énergie 3 %"),
+    "es": ("Se añade a los precios de arriba: energía 3 %", "Se añade a los precios de abajo: energía 3 %"),
+    "sv": ("Tillkommer på priserna ovan: energi 3 %", "Tillkommer på priserna nedan: energi 3 %"),
+}
+"""What is added to the prices above, and to those below."""
+
+
+@pytest.mark.parametrize("said", ENERGY.values(), ids=ENERGY)
+@pytest.mark.parametrize("gap", [[], [[]], [[], _HEAD], [_HEAD]], ids=["lot", "gap", "table", "touching"])
+def test_what_is_added_to_one_side_is_charged_on_it_alone(said, gap):
+    for side, note in enumerate(said):
+        rows = [_HEAD, *_ABOVE, [note], *gap, *_BELOW]
+        charged = [[charge.price for charge in line.offer.charges] for line in lines(rows).values()]
+        assert charged == ([[3], [3], [], []] if side == 0 else [[], [], [3], [3]])
+
+
+@pytest.mark.parametrize("gap", [[], [[], _HEAD], [_HEAD]], ids=["lot", "table", "touching"])
+def test_so_are_entries_in_rows_below_such_a_line(gap):
+    rows = [_HEAD, *_ABOVE, ["Added to the prices above:"], ["Energy 3 %"], ["Toll 4 EUR/t"], *gap, *_BELOW]
+    charged = [[charge.price for charge in line.offer.charges] for line in lines(rows).values()]
+    assert charged == [[3, 4], [3, 4], [], []]
+
+
 def test_a_heading_at_the_end_is_of_what_follows():
     assert _delivered("Above prices FOB mill. Special offers, delivered:") == [False, True]
 

@@ -10,6 +10,7 @@ from tracker.intake.values.freight.additions_below import (
     Adds,
     additions_behind,
     additions_of,
+    adds_to_one_side,
     entry_as_added,
     is_added_for_certain,
     said_as_added,
@@ -31,7 +32,7 @@ def with_additions(rows: Iterable[Sequence[Words]]) -> Iterator[Words]:
         entry = None if not line or ends else _entry(said, line)
         if entry is not None:
             last = row
-            yield entry
+            yield _on_its_side(entry, line)
             continue
         line, last = (said[0].text if len(said) == 1 and additions_of(said[0].text) is not None else ""), -1
         for words in said:
@@ -66,4 +67,12 @@ def _with_those_behind(words: Words) -> Iterator[Words]:
     if not entries:
         yield words
     for entry in entries:
-        yield _as_added(replace(words, text=entry), line) or replace(words, text=entry)
+        part = replace(words, text=entry)
+        yield _on_its_side(_as_added(part, line) or part, line)
+
+
+def _on_its_side(entry: Words, line: str) -> Words:
+    """The 'energy 3 %' of 'Added to the above prices: energy 3 %' with what it is added to: it is said of no others."""
+    if said_as_added(entry.text) is not None or not adds_to_one_side(line):
+        return entry
+    return replace(entry, text=f"{line.strip(' :')}: {entry.text}")

@@ -24,16 +24,21 @@ def by_table(tables: Sequence[Table], titles: Sequence[Words]) -> Iterator[tuple
 def taken_by_tables(view: View, above: Sequence[Table], rows: Sequence[int]) -> tuple[list[int], tuple[Words, ...]]:
     """The rows of words below some tables without those that tell the prices above from those below, and what these say
     of those below. What they say of the ones above becomes notes of these tables alone."""
-    told = {row: sides for row in rows if above and (sides := _sides(view, row)) is not None}
+    told = _told(view, rows) if above else {}
     for table in above:
         table.notes += tuple(words for sides in told.values() for words in sides.above)
     below = tuple(words for sides in told.values() for words in sides.below)
     return [row for row in rows if row not in told], below
 
 
-def _sides(view: View, row: int) -> Sides | None:
-    said = words_of(view, [row]) if tells_sides(view.rows[row].values()) else []
-    return sides_of(said) if any(parts_by_side(words.text) for words in said) else None
+def _told(view: View, rows: Sequence[int]) -> dict[int, Sides]:
+    """By row; an entry is read with the line above it: 'Energy 3 %' below 'Added to the prices above:'."""
+    if not any(tells_sides(view.rows[row].values()) for row in rows):
+        return {}
+    by_row = {row: [words for words in said if words.row == row] for said in (words_of(view, rows),) for row in rows}
+    return {
+        row: sides_of(said) for row, said in by_row.items() if any(parts_by_side(words.text) for words in said)
+    }
 
 
 def parted(rows: Sequence[int], end: int | None) -> tuple[list[int], list[int]]:

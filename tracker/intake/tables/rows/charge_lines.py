@@ -13,7 +13,7 @@ from tracker.intake.tables.headers.priced_texts import is_money
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry
-from tracker.intake.values.freight.additions_below import leads_to_additions
+from tracker.intake.values.freight.additions_below import additions_of, adds_to_one_side, leads_to_additions
 from tracker.intake.values.freight.charge_amounts import left_beside
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.charges import find_charges
@@ -83,6 +83,7 @@ def charges_among(view: View, rows: Iterable[int], boards: Collection[int], end:
     below all boards those with a bare figure too, of which a note would say nothing."""
     rows = list(rows)
     stated = [row for row in rows if states_charge(view.rows[row])]
+    stated = _of_every_lot(view, rows, stated) if stated else []
     found = {row for row in stated if row < end}
     several = bool(found)
     for row in rows:
@@ -90,6 +91,24 @@ def charges_among(view: View, rows: Iterable[int], boards: Collection[int], end:
         if below and (names_bare_amount(view.rows[row]) or (several and row in stated)):
             found.add(row)
     return frozenset(found)
+
+
+def _of_every_lot(view: View, rows: Sequence[int], stated: Iterable[int]) -> list[int]:
+    """Without those below 'Added to the prices above:', which are of one lot and read with that line."""
+    lines = [row for row in rows if _adds_to_one_side(view.rows[row])]
+    tied = {line + place for line in lines for place in range(1, len(rows) + 1) if _reaches(rows, line, place)}
+    return [row for row in stated if row not in tied]
+
+
+def _adds_to_one_side(cells: Mapping[int, Cell]) -> bool:
+    said = next(iter(cells.values())) if len(cells) == 1 else None
+    text = said.text if said is not None and isinstance(said.value, str) else ""
+    return adds_to_one_side(text) and additions_of(text) is not None
+
+
+def _reaches(rows: Sequence[int], line: int, place: int) -> bool:
+    """Whether no gap and no board stands between the line and what stands so far below it."""
+    return all(line + at in rows for at in range(1, place + 1))
 
 
 def charges_apart(view: View, rows: Sequence[int]) -> list[int]:

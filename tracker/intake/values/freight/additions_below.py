@@ -28,6 +28,8 @@ _SAYING_NO_MORE = (
     "every_board",
     "adds_to_prices",
     "in_all_cases",
+    "prices_above",
+    "prices_below",
 )
 _OF_SOME = ("optional", "small_orders", "only_if", "exceptions")
 _TOLD_ELSEWHERE = ("optional", "small_orders", "tax.named", "reductions", "forms")
@@ -96,6 +98,11 @@ def says_no_more_than_that(title: str) -> bool:
     sections = (*_SAYING_NO_MORE, "leads_to_additions")
     spans = (found.span for found in chain.from_iterable(phrases(section).find(title) for section in sections))
     return not any(map(str.isalpha, blanked(title, spans)))
+
+
+def adds_to_one_side(line: str) -> bool:
+    """Whether a line that adds says to which prices: 'Added to the prices above:'."""
+    return bool(joined("prices_above", "prices_below").find(line))
 
 
 def additions_behind(text: str) -> tuple[str, list[str]]:

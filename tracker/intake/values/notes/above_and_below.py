@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 from enum import Enum, auto
 from functools import lru_cache
 
+from tracker.intake.values.freight.additions_below import additions_behind, said_as_added
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.words.lists import joined, phrases
@@ -44,6 +45,10 @@ _END_OF_SUBJECT = re.compile(r"\s*(?:[:.;,=!?]|[-–—]\s|$)")
 def parts_by_side(text: str) -> tuple[SidePart, ...]:
     """The parts of a text that say, in their first words, whether they are about prices above or below; () where it
     doesn't tell of the prices above or below alone, or where that is not certain."""
+    if (side := _added_to(text)) is not None:
+        # 'Below' is a limit elsewhere.
+        below = phrases("prices_below").find(text) if side is Side.BELOW else ()
+        return (SidePart(side, blanked(text, (match.span for match in below))),)
     found = _subjects(text)
     if not found:
         return _about_the_end(text)
@@ -58,6 +63,14 @@ def parts_by_side(text: str) -> tuple[SidePart, ...]:
         for side, start, end in zip(sides, starts, [*starts[1:], len(text)], strict=True)
     ]
     return tuple(_whole([*_leading(leading, sides), *_ended(parts)]))
+
+
+def _added_to(text: str) -> Side | None:
+    """The side of 'Hinzu kommt zu den obigen Preisen: Energie 3 %', and of 'toll: 4 €/t, Added to the above prices:',
+    an entry before its line."""
+    line = text.rpartition(", ")[2] if said_as_added(text) is not None else additions_behind(text)[0]
+    sides = {match.value for match in joined(*_SECTIONS).find(line)}
+    return _SIDES[sides.pop()] if len(sides) == 1 else None
 
 
 def _subjects(text: str) -> list[Found[str]]:

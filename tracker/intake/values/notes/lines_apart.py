@@ -21,6 +21,7 @@ from tracker.intake.values.notes.lines_counted import line_words, lines_named, o
 from tracker.intake.values.notes.lines_meant import lines_meant
 from tracker.intake.values.notes.of_all_and_some import of_all_and_some
 from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.notes.times_carried_on import with_what_leads
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.words.lists import phrases
@@ -43,7 +44,7 @@ def lines_apart(text: str) -> tuple[str, ...]:
         or _before_boards(text)
         or _charged_by_itself(text)
     )
-    return told or of_all_and_some(text)
+    return with_what_leads(told or of_all_and_some(text))
 
 
 def _corrections(text: str) -> tuple[str, ...]:

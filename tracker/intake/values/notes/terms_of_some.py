@@ -16,6 +16,7 @@ from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.leasts_of_some import LeastsOfSome, leasts_of_some, without_cells
 from tracker.intake.values.notes.pieces_of_some import Piece, pieces_of, tells_figure
+from tracker.intake.values.notes.times_carried_on import goes_on_with_another
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.told_plainly import BOARDS, Plain, told_plainly
 from tracker.intake.values.notes.ways_named import ways_named
@@ -68,7 +69,10 @@ def terms_of_some(texts: tuple[str, ...]) -> tuple[TermsOfSome, ...]:
     found: list[TermsOfSome] = []
     for place, text in enumerate(texts):
         said: list[tuple[Piece, TermsOfSome]] = []
-        for piece in pieces_of(text):
+        pieces = pieces_of(text)
+        for at, piece in enumerate(pieces):
+            if goes_on_with_another(piece.text, [one.text for one in pieces[:at]]):
+                continue
             ahead = [one for other, one in said if other.clause == piece.clause]
             one = replace(_told(piece, ahead, [one for _, one in said]), place=place)
             if one.of_lead or one.of_least:

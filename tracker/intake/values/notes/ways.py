@@ -14,7 +14,6 @@ from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import counts_plain_days, lead_text
 from tracker.intake.values.times.lead_from_order import lead_from_order
-from tracker.intake.values.times.leads_in_full import goes_without_saying
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import tokens_of
@@ -73,12 +72,11 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
                 said = f"{led_to} {said}"
             # 'Payment: rolls 4 weeks, sheets 8 weeks' counts other weeks than those of a lead time, all of it.
             strange = strange or not (own or _kinds(said) or _is_of_ways_alone(said))
-            told = _kinds(said) or (_LEAD if ways and _counts_a_lead(said) else frozenset())
+            told = _kinds(said) or (_LEAD if ways and counts_a_lead(said) else frozenset())
             if counts_time(said) and (not told or phrases("samples").find(piece)):
                 # 'Rolls are paid in 3 weeks, sheets in five': of what is counted there the rest of it tells as well.
                 topic, apart = "", number
             told = frozenset() if apart == number and not own and told == _LEAD else told
-            told = _kinds(said) or (_LEAD if ways and counts_a_lead(said) else frozenset())
             if ways & FORMS and told and tells_how_it_comes(piece, said):
                 told = frozenset()
             of_lead = told != {"lead"} or bool(phrases("lead_topic").find(said))
@@ -86,13 +84,6 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
 
 
 _LEAD = frozenset({"lead"})
-
-
-def _counts_a_lead(said: str) -> bool:
-    """The 'now 4 weeks for' of 'now 4 weeks for rolls, 6 weeks for sheets' is a time as well as the other."""
-    counted = counts_time(said) and counts_plain_days(said) is None
-    others = any(phrases(section).find(said) for section in ("not_lead", "price_words"))
-    return counted and not others and goes_without_saying(said)
 
 
 def _labels_another(clause: str) -> bool:

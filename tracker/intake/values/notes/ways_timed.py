@@ -3,6 +3,7 @@
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.freight_of_prices import freight_of_prices
 from tracker.intake.values.times.lead import counts_plain_days, lead_text
+from tracker.intake.values.times.leads_in_full import goes_without_saying
 from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import phrases
 
@@ -16,4 +17,5 @@ def tells_how_it_comes(piece: str, said: str) -> bool:
 def counts_a_lead(said: str) -> bool:
     """The 'now 4 weeks for' of 'now 4 weeks for rolls, 6 weeks for sheets' is a time as well as the other."""
     counted = counts_time(said) and counts_plain_days(said) is None
-    return counted and not any(phrases(section).find(said) for section in ("not_lead", "price_words"))
+    others = any(phrases(section).find(said) for section in ("not_lead", "price_words"))
+    return counted and not others and goes_without_saying(said)
