@@ -44,7 +44,8 @@ def test_an_exception_that_goes_on_from_the_row_above_is_said_of_what_it_excepts
 @pytest.mark.parametrize(
     "note",
     [
-        "Except item 3 (delivered), prices are FOB mill", "Except item 3, which is delivered, all prices are FOB mill",
+        "Except item 3 (delivered), prices are FOB mill",
+        "Except item 3, which is delivered, all prices are FOB mill",
         "Except item 3, prices are delivered; item 3 is FOB mill",
     ],
 )

@@ -9,13 +9,13 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.boards_held import holds_for, surely_holds_for
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.corrections_headed import under_their_heads
+from tracker.intake.offers.notes.doubted import left_open
 from tracker.intake.offers.notes.of_codes import CodeMeant, CodesNamed
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.offers.rows.rows import WholeRow
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.table import Table, Words
-from tracker.intake.values.boards.open_grades import GRADES
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.held_for_all import held_for_all
@@ -202,19 +202,14 @@ def _doubts_unit(words: Words) -> bool:
 
 def _doubted(level: Level, texts: tuple[Words, ...]) -> Level:
     """Texts that are perhaps about a row, whose measure is not said: '24 pt and up: 6 weeks', '… 60 EUR/t more'."""
-    charges = tuple[Said[Statement], ...](
-        Said(replace(one, amounts=()), level.place(words), words.text)
+    kinds = ChargeWords | SaysCurrency | SaysBasis
+    beside = tuple[Said[Statement], ...](
+        Said(one, level.place(words), words.text)
         for words in texts
-        for one in statements(words.text)
-        if isinstance(one, ChargeWords)
+        for one in left_open(words.text, statements(words.text))
+        if isinstance(one, kinds)
     )
-    units = tuple[Said[Statement], ...](
-        Said(replace(one, grades=(), perhaps=GRADES), level.place(words), words.text)
-        for words in texts
-        for one in statements(words.text)
-        if isinstance(one, SaysCurrency | SaysBasis)
-    )
-    return replace(level, texts=texts, beside=charges + units, of_row=True, of_some=True, unsure=True)
+    return replace(level, texts=texts, beside=beside, of_row=True, of_some=True, unsure=True)
 
 
 def of_own(level: Level, texts: tuple[Words, ...]) -> Level:

@@ -36,9 +36,7 @@ def _told(view: View, rows: Sequence[int]) -> dict[int, Sides]:
     if not any(tells_sides(view.rows[row].values()) for row in rows):
         return {}
     by_row = {row: [words for words in said if words.row == row] for said in (words_of(view, rows),) for row in rows}
-    return {
-        row: sides_of(said) for row, said in by_row.items() if any(parts_by_side(words.text) for words in said)
-    }
+    return {row: sides_of(said) for row, said in by_row.items() if any(parts_by_side(words.text) for words in said)}
 
 
 def parted(rows: Sequence[int], end: int | None) -> tuple[list[int], list[int]]:

@@ -16,8 +16,8 @@ from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.leasts_of_some import LeastsOfSome, leasts_of_some, without_cells
 from tracker.intake.values.notes.pieces_of_some import Piece, pieces_of, tells_figure
-from tracker.intake.values.notes.times_carried_on import goes_on_with_another
 from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.values.notes.times_carried_on import goes_on_with_another
 from tracker.intake.values.notes.told_plainly import BOARDS, Plain, told_plainly
 from tracker.intake.values.notes.ways_named import ways_named
 from tracker.intake.values.orders.masses import Mass, find_masses
