@@ -179,7 +179,7 @@ def test_prices_below_are_not_those_of_the_table_above(note):
 )  # fmt: skip
 @pytest.mark.parametrize("between", [(), ([],)])
 def test_what_is_said_of_all_prices_above_is_said_of_them_alone(note, told, between):
-    found = [line for line in lines([_HEAD, *_ABOVE, *between, [note], *between, *_BELOW]).values()]
+    found = list(lines([_HEAD, *_ABOVE, *between, [note], *between, *_BELOW]).values())
     assert [line.state for line in found] == ["accepted"] * 4
     assert [line.offer.delivered for line in found] == [told, told, None, None]
 
