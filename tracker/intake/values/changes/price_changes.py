@@ -7,7 +7,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from tracker.intake.values.boards.boards_meant import ALL_BOARDS, BoardsMeant, boards_meant
-from tracker.intake.values.changes.corrections import misprinted, says_misprinted
+from tracker.intake.values.changes.corrections import labelled_as_corrected, misprinted, says_misprinted
 from tracker.intake.values.changes.discounts import discount_to_come
 from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.changes.price_rises import adjusts, all_dearer, is_dearer, names_a_charge, rises
@@ -99,7 +99,7 @@ def _change(clause: str) -> ChangesPrice | None:
         of_all = boards.some and len(figures) == 1
         named = boards if boards.some else ALL_BOARDS
         return ChangesPrice(clause, named, figures=frozenset() if of_all else figures[0].union(*figures))
-    if boards.some and says_misprinted(boards.rest):
+    if boards.some and (says_misprinted(boards.rest) or labelled_as_corrected(clause)):
         return ChangesPrice(clause, boards)
     if boards.some and withdrawn(clause):
         return ChangesPrice(clause, boards, unless_in_stock=no_longer_made(clause))
