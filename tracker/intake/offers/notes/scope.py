@@ -72,7 +72,7 @@ class Level:
     def _states(self, words: Words) -> tuple[Statement, ...]:
         """What one of its texts states; what is said of some rows alone may name their lead time by itself."""
         text = words.text
-        if words.unsure:
+        if words.unsure and not self.unsure:
             return tuple(left_open(text, statements(text)))
         if not self.of_row:
             said = tuple(without_own_charges(text, statements(text)))
