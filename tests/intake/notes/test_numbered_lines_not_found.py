@@ -29,7 +29,11 @@ def test_so_are_smallest_orders_and_delivery():
 
 
 @pytest.mark.parametrize(
-    "note", ["Lead time 3 weeks, ref. 20345: 5 weeks", "Lead time 3 weeks (article 9 of our terms)"]
+    "note",
+    [
+        "Lead time 3 weeks. Our order line 2: ask for a quote.",
+        "Lead time 3 weeks. Article 9 of our terms: prices FOB mill",
+    ],
 )
 def test_a_number_that_counts_no_lines_leaves_it(note):
     assert [offer.lead_days for offer in _plain(note)] == [(21, 21)] * 3

@@ -27,7 +27,8 @@ def test_a_price_corrected_for_a_board_is_asked_about(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Instead of 4 weeks read 5 weeks for GC1", "Correction for moisture 2 %", "Correction: minimum order GC1 5000 kg",
+        "Instead of 4 weeks read 5 weeks for GC1", "Correction for moisture 2 %",
+        "Correction: minimum order GC1 5000 kg",
         "Correction: GC1 sheets 700 x 1000 mm", "Errors and corrections reserved",
     ],
 )  # fmt: skip
