@@ -55,7 +55,7 @@ def delivery_apart(text: str) -> tuple[str, ...]:
             found.extend(_texts(told))
             told = []
         if said is None:
-            apart = apart or _goes_on_about_others(piece, found)
+            apart = apart or _goes_on_about_others(piece, found) or _is_of_unknown(piece)
             found.append(piece)
             continue
         told.append(said)
@@ -74,16 +74,31 @@ def _pieces(text: str) -> Iterator[str]:
             ahead = _said(clause[start:cut].strip())
             behind = clause[cut + 1 : end].strip()
             told = said is not None and (said.boards or said.others)
-            if ahead is not None and (told or (ahead.boards and boards_ahead(_without_article(behind))[0])):
+            unknown = ahead is None and _is_of_unknown(clause[start:cut])
+            going_on = ahead is not None and ahead.boards and _begins_with_boards(behind)
+            if (told and (ahead is not None or unknown)) or going_on:
                 yield clause[start:cut].strip()
                 start = cut + 1
         yield clause[start:].strip()
 
 
 def _goes_on_about_others(piece: str, before: list[str]) -> bool:
-    """'CRB on request' behind 'SBS and CUK delivered'."""
+    """'CRB on request' and 'others: 6 weeks' behind 'SBS and CUK delivered'."""
     ahead = _said(before[-1]) if before else None
-    return ahead is not None and bool(ahead.boards and boards_ahead(_without_article(piece))[0])
+    return ahead is not None and bool(ahead.boards) and _begins_with_boards(piece)
+
+
+def _begins_with_boards(part: str) -> bool:
+    """With the words for some, or for all others."""
+    others = any(match.first == 0 for match in phrases("the_others").find(part))
+    return others or bool(boards_ahead(_without_article(part))[0])
+
+
+def _is_of_unknown(part: str) -> bool:
+    """'White board is sold delivered', before 'greyboard ex works': of boards that no word is known for."""
+    said = find_delivery(part)
+    unread = said is not None and said.delivered is not None and freight_of_prices(part) is None
+    return unread and not boards_named(part).some and not phrases("lead_topic").find(part)
 
 
 def _said(part: str) -> _Said | None:

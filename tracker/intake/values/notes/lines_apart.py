@@ -17,6 +17,7 @@ from tracker.intake.values.notes.charged_boards import charged_boards, frees_the
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.delivery_apart import delivery_apart
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
+from tracker.intake.values.notes.likened import with_likes
 from tracker.intake.values.notes.lines_counted import line_words, lines_named, once_called
 from tracker.intake.values.notes.lines_meant import lines_meant
 from tracker.intake.values.notes.of_all_and_some import of_all_and_some
@@ -32,7 +33,7 @@ _STOPS = " :,.–-()"
 @lru_cache(maxsize=4096)
 def lines_apart(text: str) -> tuple[str, ...]:
     """Its texts, each of which names the lines that it is about or excepts, and says all of what it says of them."""
-    text = once_called(letters_as_numbers(text))
+    text = with_likes(once_called(letters_as_numbers(text)))
     if phrases("the_others").find(text) and lines_named(text) is not None:
         return tuple(_apart(text))
     told = (
