@@ -5,8 +5,8 @@ import pytest
 from tests.intake.sheets import lines
 
 ROWS = [
-    ["Grade", "Caliper", "USD/ST"], ["White board SBS", "18 pt", 1200], ["CUK", "20 pt", 1000], ["Greyboard", "24 pt", 700],
-    [],
+    ["Grade", "Caliper", "USD/ST"], ["White board SBS", "18 pt", 1200], ["CUK", "20 pt", 1000],
+    ["Greyboard", "24 pt", 700], [],
 ]  # fmt: skip
 
 
@@ -28,9 +28,7 @@ def test_what_is_said_of_unknown_boards_is_said_of_none(note):
     assert delivered(note) == [None, None, False]
 
 
-@pytest.mark.parametrize(
-    "note", ["Prices are delivered, greyboard ex works.", "Preise frei Haus, Graukarton ab Werk."]
-)
+@pytest.mark.parametrize("note", ["Prices are delivered, greyboard ex works.", "Preise frei Haus, Graukarton ab Werk."])
 def test_what_is_said_of_all_prices_holds_for_the_others(note):
     assert delivered(note) == [True, True, False]
 
@@ -50,8 +48,11 @@ def test_others_of_which_something_else_is_told_are_not_delivered(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Like SBS, CUK is delivered.", "Wie SBS, CUK frei Haus.", "Comme le SBS, le CUK est livré franco.",
-        "Como el SBS, el CUK se entrega franco.", "Liksom SBS, CUK fritt levererat.",
+        "Like SBS, CUK is delivered.",
+        "Wie SBS, CUK frei Haus.",
+        "Comme le SBS, le CUK est livré franco.",
+        "Como el SBS, el CUK se entrega franco.",
+        "Liksom SBS, CUK fritt levererat.",
     ],
 )
 def test_a_board_likened_to_another_is_delivered_as_that(note):
