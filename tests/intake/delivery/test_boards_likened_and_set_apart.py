@@ -5,9 +5,8 @@ import pytest
 from tests.intake.sheets import lines
 
 ROWS = [
-    ["Grade", "Caliper", "USD/ST"], ["White board SBS", "18 pt", 1200], ["CUK", "20 pt", 1000], ["Greyboard",
-    "24 pt", 700],
-    [],
+    ["Grade", "Caliper", "USD/ST"], ["White board SBS", "18 pt", 1200], ["CUK", "20 pt", 1000],
+    ["Greyboard", "24 pt", 700], [],
 ]  # fmt: skip
 
 

@@ -26,6 +26,10 @@ def leads(note):
         "Les bobines sont payées sous 15 jours, les feuilles sous 5 semaines.",
         "Las bobinas se pagan en 15 días, los pliegos en 5 semanas.",
         "Rullar betalas inom 15 dagar, ark inom fem veckor.",
+        "Rolls are stored free for 4 weeks, sheets for two weeks",
+        "Rollen zahlen Sie in 3 Wochen, Bogen in fünf Wochen",
+        "Zahlung Rollen in 3 Wochen, Bogen in fünf Wochen",
+        "Rolls are paid in 3 weeks, sheets in 5",
     ],
 )
 def test_the_second_half_of_a_sentence_about_payment_tells_no_lead_time(note):
@@ -45,3 +49,29 @@ def test_the_second_half_of_a_sentence_about_payment_tells_no_lead_time(note):
 )
 def test_a_time_of_deliveries_is_a_lead_time_beside_one_of_payment(note):
     assert leads(note) == [(21, 21), (35, 35)]
+
+
+def test_what_leads_with_a_lead_time_holds_beside_a_time_to_pay():
+    assert leads("Lead time 3 weeks; rolls are paid in 3 weeks, sheets in five") == [(21, 21), (21, 21)]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Rolls delivered in 3 weeks, sheets in 5", "Rolls are delivered within 3 weeks, sheets within 5",
+        "Rolls shipped in 3 weeks, sheets in 5", "Lead time: rolls 3 weeks, sheets 5",
+        "Rollen lieferbar in 3 Wochen, Bogen in 5", "Délai bobines 3 semaines, feuilles 5",
+        "Bobinas: entrega en 3 semanas, hojas en 5", "Rullar levereras inom 3 veckor, ark inom 5",
+    ],
+)  # fmt: skip
+def test_a_unit_said_once_is_that_of_both_and_tells_nothing_of_freight(note):
+    offers = [line.offer for line in lines([HEAD, ROLLS, SHEETS, [], [note]]).values()]
+    assert [(offer.lead_days, offer.delivered) for offer in offers] == [((21, 21), None), ((35, 35), None)]
+
+
+@pytest.mark.parametrize(
+    "note", ["Rolls delivered in 3 weeks, sheets in 2 lots", "Lead time: rolls 3 weeks, sheets from 5"]
+)
+def test_a_count_of_something_else_or_a_limit_is_not_in_its_unit(note):
+    offers = [line.offer for line in lines([HEAD, ROLLS, SHEETS, [], [note]]).values()]
+    assert [(offer.lead_days, offer.delivered) for offer in offers] == [((21, 21), None), (None, None)]

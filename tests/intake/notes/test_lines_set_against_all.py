@@ -119,6 +119,12 @@ def test_of_two_last_days_that_are_not_told_apart_none_is_taken():
     "note",
     [
         "All items coated one side; items 3 and 4 coated two sides.",
+        "All items coated one side; items 3 and 4 on both",
+        "All items coated two sides; item 3 on one",
+        "Alle Positionen einseitig gestrichen; Pos. 3 und 4 beidseitig",
+        "Tous les articles couchés une face ; articles 3 et 4 deux",
+        "Todos los artículos estucados una cara; artículos 3 y 4 ambas",
+        "Alla artiklar bestrukna på en sida; artiklar 3 och 4 på båda",
         "Alle Positionen einseitig gestrichen; Pos. 3 und 4 beidseitig gestrichen.",
         "Alle Positionen einseitig gestrichen, ausgenommen Pos. 3 und 4: beidseitig gestrichen.",
     ],
@@ -129,3 +135,4 @@ def test_a_coating_of_all_is_none_where_some_lines_have_another(note):
 
 def test_a_coating_of_all_lines_is_theirs():
     assert _told("All items coated one side.", "coated_sides") == [1] * 4
+    assert _told("All items coated one side; items 3 and 4 on two pallets", "coated_sides") == [1] * 4

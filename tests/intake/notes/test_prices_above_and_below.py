@@ -155,3 +155,88 @@ def test_a_heading_at_the_end_is_of_what_follows():
 def test_prices_below_are_not_those_of_the_table_above(note):
     rows = [_HEAD, *_ABOVE, [], [note], [], _HEAD, *_BELOW]
     assert [line.offer.delivered for line in lines(rows).values()] == [None, None, True, True]
+
+
+@pytest.mark.parametrize(
+    ("note", "told"),
+    [
+        ("Above prices incl. freight", True), ("Above prices excl. freight", False),
+        ("Above prices net, FOB mill", False), ("All of the above are delivered.", True),
+        ("All of the above: FOB mill", False), ("Everything above FOB mill", False),
+        ("Items listed above: ex works", False), ("Delivery terms for the above: FOB mill", False),
+        ("Terms for all the above: delivered", True),
+        ("Obige Preise inkl. Fracht", True), ("Obige Preise netto, ab Werk", False),
+        ("Sämtliche obigen Preise ab Werk", False), ("Alle vorgenannten Preise ab Werk", False),
+        ("Oben: ab Werk", False), ("Prix ci-dessus H.T., départ usine", False), ("Prix ci-dessus nets, franco", True),
+        ("L'ensemble des prix ci-dessus s'entend franco", True),
+        ("Precios arriba indicados netos, franco fábrica", False),
+        ("La totalidad de los precios de arriba, franco fábrica", False),
+        ("Los precios anteriores son franco fábrica.", False),
+        ("El transporte no está incluido en los precios anteriores.", False),
+        ("Ovanstående priser inkl. frakt", True), ("Ovanstående priser exkl. moms, fritt fabrik", False),
+        ("Samtliga ovanstående priser fritt fabrik", False),
+    ],
+)  # fmt: skip
+@pytest.mark.parametrize("between", [(), ([],)])
+def test_what_is_said_of_all_prices_above_is_said_of_them_alone(note, told, between):
+    found = list(lines([_HEAD, *_ABOVE, *between, [note], *between, *_BELOW]).values())
+    assert [line.state for line in found] == ["accepted"] * 4
+    assert [line.offer.delivered for line in found] == [told, told, None, None]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Lead time for the above: 4 weeks", "Lead time for the above grades is 4 weeks",
+        "Lieferzeit für obige Sorten: 4 Wochen", "Délai pour les qualités ci-dessus : 4 semaines.",
+        "Plazo para las calidades anteriores: 4 semanas", "Leveranstid för ovanstående: 4 veckor",
+    ],
+)  # fmt: skip
+def test_a_lead_time_for_the_above_is_theirs(note):
+    assert [offer.lead_days for offer in _offers(note)] == [(28, 28), None]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Add 40 EUR/t freight to the above prices",
+        "Zu den obigen Preisen kommen 40 EUR/t Fracht hinzu.",
+        "A los precios anteriores se añade un flete de 40 EUR/t",
+    ],
+)
+def test_freight_is_added_to_the_above_alone(note):
+    above, below = _offers(note)
+    assert ([charge.price for charge in above.charges], below.charges) == ([40], ())
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "We deliver the above grades to your works", "Some of the above prices are delivered",
+        "FOB mill, above prices in euro", "Wir liefern die obigen Sorten frei Haus",
+        "Nous livrons franco les qualités ci-dessus", "Vi levererar ovanstående kvaliteter fritt",
+    ],
+)  # fmt: skip
+def test_of_what_names_the_prices_above_and_is_not_understood_neither_side_has_anything(note):
+    assert _delivered(note) == [None, None]
+
+
+def test_nor_has_it_anything_said_of_the_list_before():
+    rows = [["All prices delivered"], _HEAD, *_ABOVE, ["FOB mill, above prices in euro"], *_BELOW]
+    assert [line.offer.delivered for line in lines(rows).values()] == [None] * 4
+
+
+def test_money_and_age_that_may_be_of_either_side_are_asked_about():
+    for note in ("We quote the above in CHF", "Old prices above, new prices below"):
+        found = lines([_HEAD, *_ABOVE, [note], *_BELOW]).values()
+        assert [line.state for line in found] == ["question"] * 4
+
+
+@pytest.mark.parametrize("note", ["Precios anteriores", "Precios anteriores (hasta el 31 de marzo de 2026)"])
+def test_earlier_prices_stand_below_their_heading(note):
+    assert [line.offer.price for line in lines([_HEAD, *_ABOVE, [note], *_BELOW]).values()] == [1200, 900]
+
+
+@pytest.mark.parametrize("note", ["10 tonnes and above: FOB mill", "FOB mill, see conditions above"])
+def test_a_limit_and_a_reference_are_no_prices_above(note):
+    assert _delivered(note)[0] is None

@@ -43,7 +43,7 @@ def test_smallest_orders_of_one_way(heads, text, minimums):
     ("heads", "text", "days"),
     [
         (("Rolls", "Sheets"), "Lead time 3 weeks, sheets 5 weeks", [(21, 21), (35, 35)]),
-        (("Rolls", "Sheets"), "lead time 3 weeks, sheets 5", [(21, 21), None]),
+        (("Rolls", "Sheets"), "lead time 3 weeks, sheets 5", [(21, 21), (35, 35)]),
         (("Rolle", "Bogen"), "Lieferzeit Rollen 3 Wochen, Bogen 5 Wochen", [(21, 21), (35, 35)]),
         (("Bobine", "Feuilles"), "Délai bobines 3 semaines ; feuilles 5 semaines", [(21, 21), (35, 35)]),
         (("Bobina", "Hojas"), "Plazo de entrega para hojas 5 semanas", [None, (35, 35)]),

@@ -13,10 +13,13 @@ from tracker.intake.values.freight.additions_below import (
     adds_to_one_side,
     entry_as_added,
     is_added_for_certain,
+    leads_to_included,
     said_as_added,
+    words_unread,
 )
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.statements import statements
 
 
@@ -47,9 +50,11 @@ def _entry(said: Sequence[Words], line: str) -> Words | None:
 
 
 def _as_added(words: Words, line: str) -> Words | None:
-    told = statements(words.text)
     added = entry_as_added(words.text, line)
     entry = said_as_added(added) if added else None
+    if entry is not None and leads_to_included(f"{line.strip(' :')}:") and not words_unread(entry.said):
+        return replace(words, text=_as_included(entry.name, line.strip(" :")))
+    told = statements(words.text)
     charged = any(isinstance(one, ChargeWords) and one.amounts for one in told)
     if charged and (entry is None or is_added_for_certain(entry)):
         return words
@@ -59,6 +64,12 @@ def _as_added(words: Words, line: str) -> Words | None:
     named = charges_named(words.text) and (not told or any(isinstance(one, ChargeWords) for one in told))
     always = additions_of(f"{line.strip(' :')}:") is Adds.ALWAYS
     return replace(words, text=f"{words.text.rstrip(' .:')}, {line.strip(' :')}:") if named and always else None
+
+
+def _as_included(name: str, line: str) -> str:
+    """'The prices include freight' and 'freight included in the prices', whatever it comes to."""
+    told = (f"{line} {name}", f"{name} {line}")
+    return next((one for one in told if any(isinstance(said, Delivery) for said in statements(one))), told[0])
 
 
 def _with_those_behind(words: Words) -> Iterator[Words]:

@@ -10,12 +10,14 @@ from tracker.intake.tables.view import View
 
 @dataclass(frozen=True, slots=True)
 class Words:
-    """Something said outside the columns: a title, a note, a sub-heading. A label and its value are one text."""
+    """Something said outside the columns: a title, a note, a sub-heading. A label and its value are one text.
+    `unsure`: it may be about other rows."""
 
     sheet: str
     row: int
     cell: Cell
     text: str
+    unsure: bool = False
 
 
 @dataclass(frozen=True, slots=True)

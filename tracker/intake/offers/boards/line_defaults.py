@@ -24,7 +24,7 @@ def take_defaults(board: Board, scope: Scope) -> None:
             board.weight_said = Said(default.weights[0], said.where, said.words)
         if default.grade is None or default.grade.coated_sides is None or board.coated_sides is not None:
             continue
-        if _may_be_coated(board) and not coats_some_lines(_texts(scope)):
+        if _may_be_coated(board) and not coats_some_lines(_texts(scope), default.grade.coated_sides):
             board.coated_sides = default.grade.coated_sides
 
 

@@ -9,14 +9,14 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.boards_held import holds_for, surely_holds_for
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.corrections_headed import under_their_heads
+from tracker.intake.offers.notes.doubted import left_open
 from tracker.intake.offers.notes.of_codes import CodeMeant, CodesNamed
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.offers.rows.rows import WholeRow
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.table import Table, Words
-from tracker.intake.values.boards.open_grades import GRADES
-from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.changes.price_changes import ChangesPrice
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.held_for_all import held_for_all
 from tracker.intake.values.notes.lettered_lines import number_of_mark
@@ -38,7 +38,7 @@ class OfSomeLines:
     """The texts of a table's levels that are about some of its lines, and which lines those are.
 
     A name that no line of the table has says nothing of which are meant: such a text holds for all. One about numbers
-    that none has holds for none.
+    that none has holds for none, and where no table has numbers, any line may be meant.
     """
 
     def __init__(self, table: Table, columns: Columns, levels: Iterable[Level]) -> None:
@@ -64,6 +64,7 @@ class OfSomeLines:
         self._of_codes = {words: coded for words in every if (coded := codes.meant(words))}
         self._of_boards = {words: meant for words, meant in known.items() if meant.boards is not None}
         self._of_rows = {words: meant for words, meant in known.items() if meant.boards is None}
+        self._of_any = frozenset(words for words in self._of_rows if words.unsure)
         self._of_rows |= {words: LinesMeant(meant.rest) for words, meant in self._of_codes.items()}
 
     def of_row(self, whole: WholeRow) -> frozenset[Words]:
@@ -73,7 +74,7 @@ class OfSomeLines:
         cells = whole.cells
         numbers = set(_numbers(cells[index].text for index in self._counting if index in cells))
         names = {fold(cells[index].text.strip()) for index in self._naming if index in cells}
-        return frozenset(
+        return self._of_any | frozenset(
             words
             for words, meant in self._of_rows.items()
             if (_holds_code(cells, self._of_codes[words]) if words in self._of_codes else meant.numbers & numbers
@@ -82,7 +83,7 @@ class OfSomeLines:
 
     def left_to_row(self, levels: tuple[Level, ...], own: frozenset[Words]) -> tuple[Level, ...]:
         """The levels of a row without what is said of other rows; what is said of its own comes first."""
-        return _put_first(levels, own, self._of_rows) if self._of_rows else levels
+        return _put_first(levels, own, self._of_rows, self._of_any) if self._of_rows else levels
 
     def left_to_board(self, scope: Scope, draft: Draft) -> Scope:
         """The scope of a row whose board is known, likewise."""
@@ -135,11 +136,22 @@ def with_lines_apart(level: Level) -> Level:
 
 def of_own_lines(level: Level, read: ReadTable, tables: Sequence[ReadTable]) -> Level:
     """The level without notes about lines of another table that are numbered alike: 'Item 1' below the second table
-    is that table's."""
-    if level.foreign or len(tables) < 2:
+    is that table's. Of lines that no table counts it is not known which are meant."""
+    if level.foreign:
+        return level
+    if not any(map(_counted, tables)):
+        texts = tuple(replace(words, unsure=True) if _counts_lines(words, level) else words for words in level.texts)
+        return level if texts == level.texts else replace(level, texts=texts)
+    if len(tables) < 2:
         return level
     texts = tuple(words for words in level.texts if not _of_another(words, level, read, tables))
     return level if texts == level.texts else replace(level, texts=texts)
+
+
+def _counts_lines(words: Words, level: Level) -> bool:
+    """Not by the numbers of articles, which may stand anywhere, nor by those of a contract's."""
+    meant = _meant(words, level)
+    return meant is not None and bool(meant.numbers) and max(meant.numbers) < _ARTICLE and not meant.of_contract
 
 
 def _of_another(words: Words, level: Level, read: ReadTable, tables: Sequence[ReadTable]) -> bool:
@@ -202,19 +214,13 @@ def _doubts_unit(words: Words) -> bool:
 
 def _doubted(level: Level, texts: tuple[Words, ...]) -> Level:
     """Texts that are perhaps about a row, whose measure is not said: '24 pt and up: 6 weeks', '… 60 EUR/t more'."""
-    charges = tuple[Said[Statement], ...](
-        Said(replace(one, amounts=()), level.place(words), words.text)
+    beside = tuple[Said[Statement], ...](
+        Said(one, level.place(words), words.text)
         for words in texts
-        for one in statements(words.text)
-        if isinstance(one, ChargeWords)
+        for one in left_open(words.text, statements(words.text))
+        if not isinstance(one, LeadUnread | ChangesPrice)
     )
-    units = tuple[Said[Statement], ...](
-        Said(replace(one, grades=(), perhaps=GRADES), level.place(words), words.text)
-        for words in texts
-        for one in statements(words.text)
-        if isinstance(one, SaysCurrency | SaysBasis)
-    )
-    return replace(level, texts=texts, beside=charges + units, of_row=True, of_some=True, unsure=True)
+    return replace(level, texts=texts, beside=beside, of_row=True, of_some=True, unsure=True)
 
 
 def of_own(level: Level, texts: tuple[Words, ...]) -> Level:

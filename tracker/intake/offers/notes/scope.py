@@ -5,15 +5,13 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any, TypeVar, cast
 
+from tracker.intake.offers.notes.doubted import left_open
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.tables.table import Words
 from tracker.intake.values.boards.board_words import names_only_board
-from tracker.intake.values.boards.caliper import find_calipers
-from tracker.intake.values.boards.grade import GradeReading, find_grade
-from tracker.intake.values.boards.legends import LegendEntry
+from tracker.intake.values.boards.grade import GradeReading
 from tracker.intake.values.boards.list_boards import LONGEST_TITLE, board_named_first, board_of_list
 from tracker.intake.values.boards.open_headings import board_unknown, ends_group
-from tracker.intake.values.boards.weight import find_weights
 from tracker.intake.values.changes.price_changes import ChangesPrice
 from tracker.intake.values.figures.sheetsize import sheets_in_title
 from tracker.intake.values.freight.charge_names import same_charge
@@ -21,9 +19,10 @@ from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.told_with_price import without_own_charges
 from tracker.intake.values.heads.column_legend import column_named
+from tracker.intake.values.notes.board_titles import calls_a_board, of_some_measures, states_more_than_a_board
 from tracker.intake.values.notes.boards_ended import stated_of_boards
 from tracker.intake.values.notes.line_defaults import LineDefault, line_defaults
-from tracker.intake.values.notes.statements import SaysWeightBasis, Statement, statements
+from tracker.intake.values.notes.statements import Statement, statements
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_of_group import lead_of_group
@@ -64,14 +63,17 @@ class Level:
         return self.beside + tuple(
             Said(statement, self.place(words), words.text)
             for words in self.texts
-            for statement in self._states(words.text)
+            for statement in self._states(words)
             # What is said of one column's delivery or lead time holds for no other.
             if column_named(words.text) is None or isinstance(statement, SaysCurrency | SaysBasis)
             if not (self.hidden and isinstance(statement, ChargeWords))
         )
 
-    def _states(self, text: str) -> tuple[Statement, ...]:
+    def _states(self, words: Words) -> tuple[Statement, ...]:
         """What one of its texts states; what is said of some rows alone may name their lead time by itself."""
+        text = words.text
+        if words.unsure and not self.unsure:
+            return tuple(left_open(text, statements(text)))
         if not self.of_row:
             said = tuple(without_own_charges(text, statements(text)))
             heads = self.name == HEADING and not any(isinstance(one, LeadTime | LeadUnread) for one in said)
@@ -102,8 +104,8 @@ class Level:
 
     @cached_property
     def _of_boards(self) -> tuple[Words, ...]:
-        """Its texts but for those that only say which group ends."""
-        return tuple(words for words in self.texts if not ends_group(words.text))
+        """Its texts but for those that only say which group ends, or may be about other rows."""
+        return tuple(words for words in self.texts if not (words.unsure or ends_group(words.text)))
 
     @cached_property
     def grades(self) -> tuple[Said[GradeReading], ...]:
@@ -136,14 +138,15 @@ class Level:
 
         Of notes only those about the board alone: 'also available in 300 g/m²' is no line's weight.
         """
-        long = (words for words in self.texts if len(words.text) > LONGEST_TITLE and not self.is_note(words))
+        sure = (words for words in self.texts if not (words.unsure or self.is_note(words)))
+        long = (words for words in sure if len(words.text) > LONGEST_TITLE)
         first = tuple(replace(words, text=said) for words in long if (said := board_named_first(words.text)))
         return first + tuple(
             words
             for words in self._of_boards
             if len(words.text) <= LONGEST_TITLE
-            and (not _states_terms(words.text) or _calls_a_board(words.text))
-            and not _of_some_measures(words.text)
+            and (not states_more_than_a_board(words.text) or calls_a_board(words.text))
+            and not of_some_measures(words.text)
             and (not self.is_note(words) or names_only_board(words.text))
         )
 
@@ -157,7 +160,7 @@ class Level:
         when and where it is for; of a title that states more the part that names a sheet and nothing else."""
         told = {
             words: words.text
-            if len(words.text) <= LONGEST_TITLE and not _states_terms(words.text, *_BESIDE)
+            if len(words.text) <= LONGEST_TITLE and not states_more_than_a_board(words.text, *_BESIDE)
             else "" if self.is_note(words) else sheets_in_title(words.text)
             for words in self._of_boards
         }  # fmt: skip
@@ -171,33 +174,6 @@ class Level:
 
 _BESIDE = (SaysCurrency, SaysBasis, Delivery, LeadTime, Validity)
 """What a title says of prices and not of boards."""
-
-
-def _states_terms(text: str, *but: type[object]) -> bool:
-    """'Prices per hundredweight (100 lb)' and '24 pt on request, lead time 45 days' are about other things, where
-    'Basis weight 250 g/m²' is the board's own. `but`: kinds of statements that do not count either."""
-    return any(not isinstance(said, (LegendEntry, SaysWeightBasis, *but)) for said in statements(text))
-
-
-def _of_some_measures(text: str) -> bool:
-    """'Minimum caliper 18 pt', 'tolerance 5 % on 18 pt' and '18 pt on request' are no line's own."""
-    return any(phrases(section).find(text) for section in ("minimum", "optional", "tolerances"))
-
-
-def _calls_a_board(text: str) -> bool:
-    """'GC2 250 g/m², 405 µm - EUR/t DAP' is a board's own title, though it says as well what its prices are in.
-
-    It begins with the grade, and has no figure but the measures: 'GC2 from 300 g/m² 20 EUR/t more' is about others.
-    """
-    grade = find_grade(text)
-    measures = [weight.words for weight in find_weights(text)] + [caliper.words for caliper in find_calipers(text)]
-    if grade is None or not grade.grades or not measures or _states_terms(text, SaysCurrency, SaysBasis, Delivery):
-        return False
-    rest = text
-    for words in (grade.words, *measures):
-        rest = rest.replace(words, " ", 1)
-    between = text.partition(grade.words)[2].partition(measures[0])[0]
-    return text.startswith(grade.words) and not any(map(str.isdecimal, rest)) and not phrases("bracket").find(between)
 
 
 @dataclass(frozen=True)

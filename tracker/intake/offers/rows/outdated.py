@@ -40,8 +40,14 @@ _OF_BOARDS = (
 def age_above(words: Words, tables: Iterable[Table]) -> Age:
     """What words above some tables say of them; 'Old' alone is what a column of old prices is called.
 
-    '* withdrawn' is about the prices with a star and not about the list.
+    '* withdrawn' is about the prices with a star and not about the list; 'Old prices above, new prices below' is not
+    told apart.
     """
+    age = _age_above(words, tables)
+    return Age.DOUBTFUL if words.unsure and age is Age.SUPERSEDED else age
+
+
+def _age_above(words: Words, tables: Iterable[Table]) -> Age:
     if is_footnote(words.text, tables):
         return Age.IN_FORCE
     named = header_roles(words.text)
@@ -63,7 +69,7 @@ MOST_EXAMPLES = 3
 def marked_off(headings: Iterable[Words], table: Table) -> str:
     """Why rows below these sub-headings offer nothing, '' where they may."""
     for words in headings:
-        if _is_list_explained(words, table):
+        if words.unsure or _is_list_explained(words, table):
             continue
         if age_above(words, (table,)) is Age.SUPERSEDED:
             return "under a heading that marks them as no longer in force"

@@ -13,7 +13,12 @@ from tracker.intake.tables.headers.priced_texts import is_money
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry
-from tracker.intake.values.freight.additions_below import additions_of, adds_to_one_side, leads_to_additions
+from tracker.intake.values.freight.additions_below import (
+    additions_of,
+    adds_to_one_side,
+    leads_to_additions,
+    leads_to_included,
+)
 from tracker.intake.values.freight.charge_amounts import left_beside
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.charges import find_charges
@@ -94,16 +99,16 @@ def charges_among(view: View, rows: Iterable[int], boards: Collection[int], end:
 
 
 def _of_every_lot(view: View, rows: Sequence[int], stated: Iterable[int]) -> list[int]:
-    """Without those below 'Added to the prices above:', which are of one lot and read with that line."""
-    lines = [row for row in rows if _adds_to_one_side(view.rows[row])]
+    """Without those below 'Added to the prices above:' and 'The prices include:', which are read with that line."""
+    lines = [row for row in rows if _tells_of_those_below(view.rows[row])]
     tied = {line + place for line in lines for place in range(1, len(rows) + 1) if _reaches(rows, line, place)}
     return [row for row in stated if row not in tied]
 
 
-def _adds_to_one_side(cells: Mapping[int, Cell]) -> bool:
+def _tells_of_those_below(cells: Mapping[int, Cell]) -> bool:
     said = next(iter(cells.values())) if len(cells) == 1 else None
     text = said.text if said is not None and isinstance(said.value, str) else ""
-    return adds_to_one_side(text) and additions_of(text) is not None
+    return leads_to_included(text) or (adds_to_one_side(text) and additions_of(text) is not None)
 
 
 def _reaches(rows: Sequence[int], line: int, place: int) -> bool:

@@ -25,7 +25,7 @@ class Sides:
 
 def sides_of(said: Sequence[Words]) -> Sides:
     """'Les prix ci-dessus s'entendent départ usine. Les prix ci-dessous …': each sentence to its side, a text that
-    names no side to those below."""
+    names no side to those below, one of which the side is not known to both: neither has it for certain."""
     return Sides(tuple(_on(Side.ABOVE, said)), tuple(_on(Side.BELOW, said)))
 
 
@@ -36,7 +36,14 @@ def _on(side: Side, said: Sequence[Words]) -> Iterator[Words]:
             yield words
         own = [part.text for part in parts if part.side in (side, Side.BOTH)]
         if own:
-            yield replace(words, text=own[0] if len(own) == 1 else ". ".join(text.rstrip(".") for text in own))
+            yield replace(words, text=_together(own))
+        unknown = [part.text for part in parts if part.side is Side.UNKNOWN]
+        if unknown:
+            yield replace(words, text=_together(unknown), unsure=True)
+
+
+def _together(texts: Sequence[str]) -> str:
+    return texts[0] if len(texts) == 1 else ". ".join(text.rstrip(".") for text in texts)
 
 
 def close(rows: list[BodyRow], since: int, said: tuple[Words, ...]) -> int:

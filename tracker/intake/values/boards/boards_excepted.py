@@ -11,6 +11,7 @@ from tracker.intake.values.boards.measures_ahead import measures_ahead
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.notes.topics import goes_on_about_excepted
 from tracker.intake.values.times.lead import lead_text
 from tracker.intake.words.lists import pattern, phrases
 
@@ -39,8 +40,9 @@ def boards_excepted(text: str) -> Excepted | None:
             words, rest = measures_ahead(behind)
         if words:
             # 'Except SBS, lead time is 4 weeks' says it of the others first.
-            others, own = (before, _said_of_them(rest)) if before else (rest.strip(_STOPS), "")
-            return Excepted(boards_named(words), others, own)
+            if before or goes_on_about_excepted(rest):
+                return Excepted(boards_named(words), before, _said_of_them(rest))
+            return Excepted(boards_named(words), rest.strip(_STOPS))
         said, comma, piece = before.rpartition(",")
         if comma and not behind.strip(_STOPS) and boards_named(piece).some and not statements(piece):
             return Excepted(boards_named(piece), said.strip(_STOPS))

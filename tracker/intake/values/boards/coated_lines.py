@@ -1,18 +1,40 @@
-"""Notes that tell the coating of some lines by their numbers: 'All items coated one side; items 3 and 4 on both'."""
+"""Notes that tell the coating of some lines or boards beside that of all: 'All items coated one side; items 3 and 4 on
+both'."""
 
 from functools import lru_cache
 
+from tracker.intake.values.boards.boards_excepted import boards_ahead
 from tracker.intake.values.boards.grade import find_grade
-from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.lines_counted import lines_named
+from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.words.lists import phrases
 
 
 @lru_cache(maxsize=512)
-def coats_some_lines(texts: tuple[str, ...]) -> bool:
-    """Whether one of these texts does: then none of them says of every line how many of its sides are coated."""
-    return any(_coats(clause) and lines_named(clause) is not None for text in texts for clause in clauses(text))
+def coats_some_lines(texts: tuple[str, ...], sides: int) -> bool:
+    """Whether one of these texts does, otherwise than on so many sides: then none of them says of every line how many
+    of its sides are coated."""
+    parts = (part for text in texts for clause in clauses(text) for part in COMMA.split(clause))
+    return any(_coats_some(part.strip(), sides) for part in parts)
 
 
-def _coats(clause: str) -> bool:
-    said = find_grade(clause)
-    return said is not None and said.coated_sides is not None
+def _coats_some(part: str, sides: int) -> bool:
+    lines = lines_named(part)
+    named, rest = boards_ahead(_without_article(part))
+    if lines is None and not named:
+        return False
+    said = find_grade(part)
+    if said is not None and said.coated_sides is not None:
+        return lines is not None or said.coated_sides != sides
+    return _leaves_out_the_verb(rest if lines is None else f"{part[: lines[0]]} {part[lines[1] :]}")
+
+
+def _leaves_out_the_verb(rest: str) -> bool:
+    """The 'on both' of 'items 3 and 4 on both', with no other word: not 'on both pallets'."""
+    return bool(phrases("sides_alone").find(rest)) and not rest_of(rest, (), "sides_alone", "copula")
+
+
+def _without_article(text: str) -> str:
+    ahead = next((found for found in phrases("articles").find(text) if found.start == 0), None)
+    return text if ahead is None else text[ahead.end :].lstrip(" '’")

@@ -1,8 +1,10 @@
 """Which board the prices of a list are for, by what a title, the first words of a letter or a note says."""
 
+from dataclasses import replace
 from functools import lru_cache
 
 from tracker.intake.values.boards.board_words import names_board_and_price, names_only_board
+from tracker.intake.values.boards.coated_lines import coats_some_lines
 from tracker.intake.values.boards.grade import GradeReading, find_grade, names_grade
 from tracker.intake.values.figures.sheetsize import without_sheet_sizes
 from tracker.intake.values.freight.charges import find_charges
@@ -29,7 +31,11 @@ def board_of_list(text: str, *, note: bool = False) -> GradeReading | None:
     if note:
         return _read(board_named_first(text))
     others = [clause for clause in clauses(text) if _of_another(clause)]
-    return whole if not others else _read("; ".join(each for each in clauses(text) if each not in others))
+    said = whole if not others else _read("; ".join(each for each in clauses(text) if each not in others))
+    if said is not None and said.coated_sides is not None and coats_some_lines((text,), said.coated_sides):
+        # 'All grades coated one side; CRB on both': the first part is not of the board.
+        return replace(said, coated_sides=None)
+    return said
 
 
 def board_named_first(text: str) -> str:

@@ -6,6 +6,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade, names_grade
 from tracker.intake.values.figures.numbers import SPACED_NUMBER, number_readings
+from tracker.intake.values.figures.sheetsize import without_sheet_sizes
 from tracker.intake.values.times.dates import without_dates
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
@@ -28,7 +29,7 @@ def misprinted(clause: str) -> tuple[frozenset[Decimal], ...]:
     for said in phrases("corrections").find(clause):
         before = [found for found in _FIGURE.finditer(clause) if found.end() <= said.start]
         behind = next((found for found in _FIGURE.finditer(clause) if found.start() >= said.end), None)
-        if behind is None or behind.start() - said.end > _BEFORE_MONEY:
+        if said.value == _LABEL or behind is None or behind.start() - said.end > _BEFORE_MONEY:
             continue
         beside = bool(before) and said.start - before[-1].end() <= _BEFORE_MONEY
         if not _is_bare(clause[behind.end() :]) or (said.value == "between" and not beside):
@@ -88,6 +89,18 @@ def says_misprinted(clause: str) -> bool:
     return bool(phrases("price_words").find(clause)) or _names_money(clause)
 
 
+def labelled_as_corrected(clause: str) -> bool:
+    """Whether a part sentence that names a figure like a price begins or ends with the word for a correction:
+    'Correction: SBS $1,210', 'SBS 1,210 (corrected)'; not that of a charge, a size or a smallest order."""
+    labels = [found for found in phrases("corrections").find(clause) if found.value == _LABEL]
+    at_an_end = any(found.first == 0 or not any(map(str.isalnum, clause[found.end :])) for found in labels)
+    others = any(phrases(section).find(clause) for section in ("charges", "minimum", "contact"))
+    return at_an_end and not others and _names_money(without_sheet_sizes(clause))
+
+
+_LABEL = "label"
+
+
 def _names_money(clause: str) -> bool:
     """A figure like a price, bare: no year, no share and nothing counted in weeks or micrometres."""
     plain = without_dates(_CODE.sub(r"\1 ", clause))
@@ -103,9 +116,9 @@ def _is_bare(behind: str) -> bool:
     """Not '6 weeks', '18 pt', '5 t' or '250 g/m²': what these correct is no price."""
     ahead = behind[:_WORD_LENGTH].lstrip()
     units = ("lead", "caliper_units", "weight_units", "months", "length_units")
-    return not ahead.startswith("%") and not any(
-        found.start == 0 for section in units for found in phrases(section).find(ahead)
-    )
+    # The 'for' of 'instead of 1200 read 1210 for SBS' is a small word beside a time, and none itself.
+    named = (found for section in units for found in phrases(section).find(ahead) if found.value != "filler")
+    return not ahead.startswith("%") and not any(found.start == 0 for found in named)
 
 
 _WORD_LENGTH = 16

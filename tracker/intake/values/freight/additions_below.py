@@ -16,6 +16,7 @@ from tracker.intake.values.freight.freight_lanes import without_lane
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.note_signs import without_sign
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.money import PriceUnit, price_unit
 from tracker.intake.values.prices.price_within import prices_within
@@ -123,12 +124,9 @@ def additions_of(line: str) -> Adds | None:
     if leads_to_additions(line):
         return Adds.ALWAYS
     text = without_sign(line).strip()
-    if not text.endswith(":") or len(text) > _LONGEST:
-        return None
-    found = phrases("leads_to_additions").find(text)
-    if not found and _is_within(text) and find_grade(text) is None and len(clauses(text)) == 1:
-        # 'In den Preisen enthalten:'.
+    if leads_to_included(text):
         return Adds.NEVER
+    found = phrases("leads_to_additions").find(text) if text.endswith(":") and len(text) <= _LONGEST else []
     if not found or joined(*_TOLD_ELSEWHERE).find(text) or find_grade(text) is not None:
         return None
     if any(named.value != ChargeKind.OTHER for named in charges_named(text)) or len(clauses(text)) > 1:
@@ -136,6 +134,16 @@ def additions_of(line: str) -> Adds | None:
     if outside(phrases("negations").find(text), found) or _is_within(text):
         return Adds.NEVER
     return Adds.PERHAPS
+
+
+@lru_cache(maxsize=4096)
+def leads_to_included(text: str) -> bool:
+    """Whether a line says no more than that prices hold what follows: 'The prices include:', 'Already in price:'."""
+    text = text.strip()
+    found = [match for match in phrases("relieved").find(text) if match.value in ("within", "holds")]
+    if not found or not text.endswith(":") or len(text) > _LONGEST or phrases("negations").find(text):
+        return False
+    return not rest_of(text, (match.span for match in found), *_SAYING_NO_MORE, "articles", "copula")
 
 
 def _is_within(text: str) -> bool:

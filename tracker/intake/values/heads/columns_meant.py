@@ -10,7 +10,7 @@ from tracker.intake.values.freight.delivery import delivery_text
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.lines_counted import counted_ahead
-from tracker.intake.values.notes.lines_meant import ending_with
+from tracker.intake.values.notes.numbered_lines import ending_with
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.topics import OF_TERMS, of_excepted, topic_of
 from tracker.intake.values.times.lead import LeadTime

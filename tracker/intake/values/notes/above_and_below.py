@@ -12,17 +12,20 @@ from functools import lru_cache
 
 from tracker.intake.values.freight.additions_below import additions_behind, said_as_added
 from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.notes.clauses import sentences_of, stops_in
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import Found, blanked, tokens_of
 
 
 class Side(Enum):
-    """Where the prices stand that a text is about."""
+    """Where the prices stand that a text is about; `UNKNOWN`: it names those above and may be about either."""
 
     ABOVE = auto()
     BELOW = auto()
     BOTH = auto()
+    UNKNOWN = auto()
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +37,7 @@ class SidePart:
 
 
 _SECTIONS = ("prices_above", "prices_below", "prices_above_and_below")
-_SIDES = dict(zip(_SECTIONS, Side, strict=True))
+_SIDES = dict(zip(_SECTIONS, (Side.ABOVE, Side.BELOW, Side.BOTH), strict=True))
 _STOP = re.compile(r"[.;!?]\s|,(?!\d)|:\s|\n|\s[-–—]\s")
 _FULL_STOP = re.compile(r"[.!?]\s+|\n")
 _FIGURE = re.compile(r"\s*(?:[$€£]|[A-Z]{3}\s)?\s*\d")
@@ -43,21 +46,21 @@ _END_OF_SUBJECT = re.compile(r"\s*(?:[:.;,=!?]|[-–—]\s|$)")
 
 @lru_cache(maxsize=4096)
 def parts_by_side(text: str) -> tuple[SidePart, ...]:
-    """The parts of a text that say, in their first words, whether they are about prices above or below; () where it
-    doesn't tell of the prices above or below alone, or where that is not certain."""
+    """The parts of a text that say, in their first words, whether they are about prices above or below, and those that
+    name the prices above otherwise, of which that is not known; () where it doesn't tell of either side alone."""
     if (side := _added_to(text)) is not None:
         # 'Below' is a limit elsewhere.
         below = phrases("prices_below").find(text) if side is Side.BELOW else ()
         return (SidePart(side, blanked(text, (match.span for match in below))),)
     found = _subjects(text)
     if not found:
-        return _about_the_end(text)
+        return _about_the_end(text) or tuple(_doubted(text))
     sides = [_SIDES[match.value] for match in found]
     starts = [_start(text, match) for match in found]
     # 'FOB mill, above prices in dollars': what stands before is said of nothing that is known.
     leading = text[: starts[0]].strip()
     if leading and not _FULL_STOP.search(text[: starts[0]] + " ", len(text[: starts[0]].rstrip()) - 1):
-        return ()
+        return tuple(_doubted(text))
     parts = [
         SidePart(side, text[start:end].strip(" ,;"))
         for side, start, end in zip(sides, starts, [*starts[1:], len(text)], strict=True)
@@ -88,7 +91,7 @@ def _subjects(text: str) -> list[Found[str]]:
 
 def _start(text: str, match: Found[str]) -> int:
     """Where the part of the sentence begins that a phrase stands in: behind the last stop or 'and'."""
-    stops = [stop.end() for stop in _STOP.finditer(text, 0, match.start)]
+    stops = [stop.end() for stop in stops_in(text, _STOP) if stop.end() <= match.start]
     stops += [word.end for word in phrases("and_words").find(text) if word.end <= match.start]
     return max(stops, default=0)
 
@@ -97,10 +100,14 @@ def _leads(text: str, match: Found[str]) -> bool:
     """Whether nothing but 'all the', 'please note' or 'for' stands before a phrase in its part of the sentence; behind
     it may stand what is added: 'Added to the above prices: energy 3 %'."""
     ahead = text[_start(text, match) : match.start]
-    if not _left(ahead, "leads_to_prices_above"):
+    if not _left(ahead, "leads_to_prices_above", _TOPICS):
         return True
     added = any(isinstance(one, ChargeWords) for one in statements(text[match.end :]))
     return added and not _left(ahead, "leads_to_prices_above", "says_of_prices_above")
+
+
+_TOPICS = "topics_of_prices"
+"""The 'lead time for' of 'Lead time for the above: 4 weeks'."""
 
 
 def _left(ahead: str, *sections: str) -> bool:
@@ -113,15 +120,65 @@ def _says_something(text: str, match: Found[str]) -> bool:
     behind = text[match.end :]
     if _FIGURE.match(behind):
         return False
-    sentence = behind[: stop.start()] if (stop := _FULL_STOP.search(behind)) else behind
+    sentence = _up_to(behind, _FULL_STOP)
     leads_on = sentence.rstrip().endswith(":") and not phrases("prices_below").find(sentence)
     if leads_on and _SIDES[match.value] is not Side.BELOW:
         return False
-    if _END_OF_SUBJECT.match(behind) or phrases("copula").at(tokens_of(behind), 0) is not None:
+    tells = joined("copula", "charge_verbs").at(tokens_of(behind), 0) is not None
+    if tells or _may_be_earlier(text, match):
+        return tells
+    if _END_OF_SUBJECT.match(behind):
         return True
-    near = behind[: stop.start()] if (stop := _STOP.search(behind)) else behind
+    near = _first_said(behind)
     said = any(map(statements, (text[match.start : match.end] + near, near.strip())))
     return said and not joined("forms", "made_so.to_order").find(near)
+
+
+def _may_be_earlier(text: str, match: Found[str]) -> bool:
+    """'Precios anteriores' are those above, or those of an older list, over which it stands."""
+    return phrases("prices_above").whole(text[match.start : match.end]) == "earlier"
+
+
+def _up_to(text: str, stop: re.Pattern[str]) -> str:
+    first = next(iter(stops_in(text, stop)), None)
+    return text if first is None else text[: first.start()]
+
+
+def _first_said(behind: str) -> str:
+    """What stands before the first stop, and behind commas where before these only 'net' and 'excl. VAT' do: 'Above
+    prices net, FOB mill'."""
+    for stop in stops_in(behind, _STOP):
+        near = behind[: stop.start()]
+        if stop.group() != "," or rest_of(near, (), "tax", "bare_prices"):
+            return near
+    return behind
+
+
+def _doubted(text: str) -> Iterator[SidePart]:
+    """The sentences of a text that names prices above, apart from those that do not; none of any other text."""
+    sentences = sentences_of(text)
+    doubted = [_names_those_above(sentence) for sentence in sentences]
+    if any(doubted):
+        for sentence, unknown in zip(sentences, doubted, strict=True):
+            yield SidePart(Side.UNKNOWN if unknown else Side.BELOW, sentence.strip(" ;"))
+
+
+def _names_those_above(sentence: str) -> bool:
+    """Not 'Same as the above, delivered' and 'The above grades in rolls: delivered', which are about other boards, nor
+    a heading of what follows and '10 t and above'."""
+    found = [match for match in phrases("prices_above").find(sentence) if match.value == "any"]
+    apart = [
+        _FIGURE.match(sentence, match.end)
+        or _is_set_against(sentence[: match.start])
+        or joined("forms", "made_so.to_order").find(_up_to(sentence[match.end :], _STOP))
+        for match in found
+    ]
+    return not (sentence.rstrip().endswith(":") or all(apart))
+
+
+def _is_set_against(ahead: str) -> bool:
+    """Whether what stands before the prices above ends in words that set something else against them."""
+    return any(not ahead[match.end :].strip() for match in phrases("set_against_prices_above").find(ahead))
 
 
 def _about_the_end(text: str) -> tuple[SidePart, ...]:
@@ -131,7 +188,16 @@ def _about_the_end(text: str) -> tuple[SidePart, ...]:
         return ()
     ahead = text[: last.start].rstrip()
     leads = any(one.end >= len(ahead) for one in phrases("says_of_prices_above").find(ahead))
-    return (SidePart(Side.ABOVE, text),) if leads and statements(text) else ()
+    text = _without_earlier(text)
+    if _is_set_against(ahead) or not (leads and statements(text)):
+        return ()
+    return (SidePart(Side.ABOVE, text),)
+
+
+def _without_earlier(text: str) -> str:
+    """A text about the prices above with blanks for words that may call them earlier ones."""
+    found = phrases("prices_above").find(text)
+    return blanked(text, (match.span for match in found if match.value == "earlier"))
 
 
 def _leading(text: str, sides: list[Side]) -> list[SidePart]:
@@ -144,7 +210,7 @@ def _leading(text: str, sides: list[Side]) -> list[SidePart]:
 def _ended(parts: list[SidePart]) -> list[SidePart]:
     """'Above prices FOB mill. Special offers:' ends with a heading of what follows."""
     last = parts[-1]
-    stops = list(_FULL_STOP.finditer(last.text))
+    stops = stops_in(last.text, _FULL_STOP)
     if last.side is Side.BELOW or not stops or not last.text.endswith(":"):
         return parts
     cut = stops[-1].end()
@@ -155,19 +221,36 @@ def _whole(parts: list[SidePart]) -> list[SidePart]:
     """'The above prices are valid to 31 December, those below to 31 January' leaves out what it would repeat: it is
     taken from the part before, up to the word that the shorter part begins with."""
     whole: list[SidePart] = []
+    topic = ""
     for part in parts:
         before = whole[-1].text if whole else ""
-        whole.append(replace(part, text=next(filter(statements, _filled(part.text, before)), part.text)))
+        topic = _topic(part.text) or topic
+        told = next(filter(statements, _filled(part.text, before, topic)), part.text)
+        whole.append(replace(part, text=told))
     return whole
 
 
-def _filled(text: str, before: str) -> Iterator[str]:
+def _topic(text: str) -> str:
+    """The 'lead time' of 'Lead time for the above is 4 weeks', with which its part begins."""
+    first = next(iter(phrases(_TOPICS).find(text)), None)
+    subject = next(iter(joined(*_SECTIONS).find(text)), None)
+    leads = first is not None and subject is not None and first.start == 0 and first.end < subject.start
+    return text[: first.end] if first is not None and leads else ""
+
+
+def _filled(text: str, before: str, topic: str) -> Iterator[str]:
     """A part as it stands, without its subject, and with what it leaves out."""
-    yield text
     subject, other = (next(iter(joined(*_SECTIONS).find(said)), None) for said in (text, before))
+    own = text[subject.end :].strip(" :,") if subject is not None else ""
+    if topic and subject is not None:
+        yield f"{topic}: {own}"
+    if subject is not None and text[subject.end :].lstrip().startswith(":"):
+        # In 'unten: frei Haus' an entry of a list might have the name, and be free.
+        yield own
+    yield _without_earlier(text)
     if subject is None:
         return
-    own, told = text[subject.end :].strip(" :,"), before[other.end :] if other is not None else ""
+    told = before[other.end :] if other is not None else ""
     yield own
     first = next((word for word, _, _ in tokens_of(own)), "")
     places = [start for word, start, _ in tokens_of(told) if word == first]

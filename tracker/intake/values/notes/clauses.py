@@ -47,11 +47,16 @@ _STOP = re.compile(r"[;.]\s")
 
 def sentences_of(text: str) -> list[str]:
     """What stands between full stops and semicolons, with the dashes within: the stop of 'U.S. dollars' is none."""
-    stops = [
-        stop for stop in _STOP.finditer(text) if text[stop.start()] == ";" or not _abbreviation(text, stop.start())
-    ]
+    stops = stops_in(text, _STOP)
     starts, ends = [0, *(stop.end() for stop in stops)], [*(stop.start() for stop in stops), len(text)]
     return [text[start:end] for start, end in zip(starts, ends, strict=True)]
+
+
+def stops_in(text: str, stops: re.Pattern[str]) -> list[re.Match[str]]:
+    """Where a text has one of these stops, each by its first letter, without the full stops of abbreviations: none in
+    'incl. freight'."""
+    found = stops.finditer(text)
+    return [stop for stop in found if stop.group()[0] != "." or not _abbreviation(text, stop.start())]
 
 
 def _spans_time(before: str, behind: str) -> bool:

@@ -13,8 +13,10 @@ from tracker.intake.values.freight.freight_of_prices import freight_of_prices
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.topics import OF_TERMS
+from tracker.intake.values.notes.ways_named import FORMS, ways_named
 from tracker.intake.values.prices.basis import find_basis
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.prices.units_in_doubt import is_of_a_later_day
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import blanked
 
@@ -103,8 +105,8 @@ def _is_of_unknown(part: str) -> bool:
 
 def _said(part: str) -> _Said | None:
     others = phrases("the_others").find(part)
-    if phrases("excepted").find(part) or phrases("exceptions").find(part) or phrases("only_these").find(part):
-        return None
+    if joined("excepted", "exceptions", "only_these").find(part):
+        return _kept_apart(part)
     if others:
         rest = f"{part[: others[0].start]} {part[others[0].end :]}"
         return _told(part, rest, others=True) if not boards_named(rest).some else None
@@ -114,6 +116,24 @@ def _said(part: str) -> _Said | None:
         return None
     said = freight_of_prices(part)
     return _Said(part, terms=part) if said is not None and said.delivered is not None else None
+
+
+def _kept_apart(part: str) -> _Said | None:
+    """'CRB is excluded from free delivery' and 'CRB only for collection': what holds for all does not hold there."""
+    boards, rest = boards_ahead(_without_article(part))
+    but = next(iter(joined("excepted", "exceptions").find(rest)), None) if boards else None
+    excluded = but is not None and not rest_of(rest[: but.start], (), "copula") and bool(terms_in(rest[but.end :]))
+    return _Said(part, boards) if excluded or (boards and but is None and _is_done_with_it(rest)) else None
+
+
+def _is_done_with_it(rest: str) -> bool:
+    """'Pick up at mill', of which no term of delivery is made, and few words more."""
+    done = [match.span for match in phrases("done_words").find(rest)]
+    left = rest_of(rest, done, "copula", "only_these", "about_lines")
+    return bool(done) and len(left.split()) <= _FEW and not any(map(str.isdigit, rest))
+
+
+_FEW = 3
 
 
 def _boards_in(part: str) -> Iterator[tuple[str, str]]:
@@ -144,6 +164,8 @@ def _told(part: str, rest: str, boards: str = "", *, others: bool = False) -> _S
         # 'SBS can be delivered', 'CUK not always'.
         return said if terms_in(rest) or phrases("negations").find(rest) else None
     terms = terms_in(rest)
+    if terms and _tells_a_form(part, [rest[term.start : term.end] for term in terms]):
+        return None
     if terms:
         bare = " ".join(rest.split()).strip(_STOPS)
         unread = rest_of(rest, (term.span for term in terms), *_BESIDE_TERMS)
@@ -159,13 +181,24 @@ def _told(part: str, rest: str, boards: str = "", *, others: bool = False) -> _S
         words = rest[alone[0].start : alone[0].end]
         paid = phrases("freight_paid_so").whole(words) is not None
         return replace(said, paid=words) if paid else replace(said, repeats=True)
+    if _is_done_with_it(rest):
+        return said
     # 'The rest as before' tells nothing of what is said of some.
     return said if phrases("payers").find(rest) or others else None
 
 
+def _tells_a_form(part: str, terms: list[str]) -> bool:
+    """'GC1 wird in Rollen geliefert' says in which form it comes, and nothing of freight."""
+    verbs = all(phrases("done_words").whole(term) is not None for term in terms)
+    return verbs and bool(ways_named(part) & FORMS)
+
+
 def _is_doubtful(rest: str) -> bool:
-    """Of what is possible, was so, or is so at times."""
-    return bool(joined("may_be", "was_then", "only_if", "optional", "units_in_doubt.possible", "not_always").find(rest))
+    """Of what is possible, was so, will be or is so at times, or is brought to the seller: 'to our warehouse'."""
+    return is_of_a_later_day(rest) or bool(joined(*_DOUBTS).find(rest))
+
+
+_DOUBTS = ("may_be", "was_then", "only_if", "optional", "units_in_doubt.possible", "not_always", "to_the_seller")
 
 
 _SHORT = ("as_said_before", "ditto", "freight_paid_so")

@@ -29,22 +29,21 @@ from tracker.intake.values.notes.lines_counted import (
     of_all_lines,
     once_called,
 )
+from tracker.intake.values.notes.numbered_lines import before_a_denial, ending_with, of_all_others, tells_again
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import SaysMinimum, statements
-from tracker.intake.values.notes.topics import of_excepted
+from tracker.intake.values.notes.topics import goes_on_about_excepted, of_excepted
 from tracker.intake.values.notes.units_by_measure import unit_of_measured
 from tracker.intake.values.notes.units_told_apart import excepts_of_units, tells_units_apart
-from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.orders.small_orders import DearerIfSmall
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.values.times.dates import find_dates
-from tracker.intake.values.times.lead import LeadTime, lead_text
+from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_remarked import lead_of_some
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found, outside
+from tracker.intake.words.phrases import outside, tokens_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,42 +138,24 @@ def _by_number(text: str) -> LinesMeant | None:
             # 'Contact : service commercial, poste 218' is a telephone's.
             continue
         rest, numbers = behind[counted.end() :], lines_counted(counted[1])
+        if not before and (but := phrases("excepted").at(tokens_of(rest), 0)) is not None:
+            said = rest[but.end :].lstrip()
+            if said.startswith((",", ":")):
+                # 'Item 3 excepted, all prices are delivered'.
+                return LinesMeant("", numbers, of_contract, others=of_all_others(said))
         excepted = ending_with(before, "excepted")
         if excepted is not None:
             others = before[: excepted.start].rstrip(" ,;(–-")
+            if not (others or goes_on_about_excepted(rest)):
+                return LinesMeant("", numbers, of_contract, others=of_all_others(rest))
             return LinesMeant(of_excepted(others, rest), numbers, of_contract, others=others)
         leading = ending_with(before, "about_lines")
         before = before if leading is None else before[: leading.start]
-        if (spared := _before_a_denial(before)) is not None:
+        if (spared := before_a_denial(before)) is not None:
             return LinesMeant("", numbers, of_contract, others=spared)
-        said = "" if _tells_again(before, rest) else f"{before.strip()} {rest.strip(' :,–-')}".strip()
+        said = "" if tells_again(before, rest) else f"{before.strip()} {rest.strip(' :,–-')}".strip()
         return LinesMeant(said, numbers, of_contract)
     return None
-
-
-def _before_a_denial(before: str) -> str | None:
-    """What 'energy surcharge 20 EUR/t, but not on items 3 and 4' says of all others; None where nothing is denied of
-    these lines alone."""
-    denial = ending_with(before.rstrip(), "negations")
-    ahead = before[: denial.start].rstrip() if denial is not None else ""
-    for section in ("contrasted", "but_words"):
-        leading = ending_with(ahead, section)
-        ahead = ahead if leading is None else ahead[: leading.start].rstrip()
-    said = ahead.rstrip(" ,;(–-")
-    return said if said and denial is not None and said != before[: denial.start].rstrip() else None
-
-
-def _tells_again(before: str, rest: str) -> bool:
-    """'Minimum 5 t, for items 3 and 4 twice that, 10 t': which of the two figures is of these lines is not read."""
-    told = statements(before)
-    again = bool(find_masses(rest)) and any(isinstance(one, SaysMinimum) for one in told)
-    again = again or (bool(find_dates(rest)) and any(isinstance(one, Validity) for one in told))
-    return again or (lead_text(rest) is not None and any(isinstance(one, LeadTime) for one in told))
-
-
-def ending_with(text: str, section: str) -> Found[str] | None:
-    """The phrase of a section that a text ends with."""
-    return next((found for found in phrases(section).find(text) if found.end == len(text)), None)
 
 
 def _of_boards(text: str, *, note: bool) -> LinesMeant | None:

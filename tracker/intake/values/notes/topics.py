@@ -14,6 +14,12 @@ def topic_of(text: str, *sections: str) -> str:
     return text[first.start : first.end] if first is not None else ""
 
 
+def goes_on_about_excepted(behind: str) -> bool:
+    """Whether what stands behind an exception that leads a text is said of what it excepts: the '5 weeks' of 'Except
+    item 3: 5 weeks' below 'Lead time 3 weeks', and not 'Except item 3: all prices delivered'."""
+    return behind.lstrip().startswith(":") and not topic_of(behind, *OF_TERMS, "price_words", "all_of_them")
+
+
 def of_excepted(others: str, behind: str) -> str:
     """What is said of the lines that an exception names: 'Lead time on all lines is 4 weeks, except line 5, which is
     made once a quarter: 8 weeks'. It is on the same subject; '' where nothing is said of them."""

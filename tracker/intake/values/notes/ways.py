@@ -9,7 +9,7 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.topics import topic_of
 from tracker.intake.values.notes.ways_named import FORMS, OTHER_WAY, named_in, ways_named
-from tracker.intake.values.notes.ways_timed import counts_a_lead, tells_how_it_comes
+from tracker.intake.values.notes.ways_timed import counts_a_lead, tells_how_it_comes, with_unit_of
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import counts_plain_days, lead_text
@@ -51,7 +51,7 @@ def terms_by_way(text: str, heard: frozenset[str]) -> tuple[TermOfWay, ...]:
 
 
 def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
-    topic, begun, paid, apart = "", 0, False, -1
+    topic, begun, paid, apart, timed = "", 0, False, -1, ""
     for number, clause in enumerate(clauses(_with_colons(text))):
         leader, strange = _leader(clause) & heard, False
         paid = _labels_another(clause) or (paid and not topic_of(clause, *_TOPICS))
@@ -61,6 +61,9 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
             own = topic_of(piece, *_TOPICS)
             topic, begun = (own, number) if own else (topic, begun)
             said = _without(piece, ways)
+            if ways and not own and "lead" in _kinds(topic):
+                said = with_unit_of(said, timed)
+            timed = piece if counts_time(piece) else timed
             weeks = _leads_to(said) if ways and not own else ""
             if weeks and "validity" in _kinds(topic) and begun < number:
                 # 'Offer valid until 31 December. Sheets from stock, rolls 3 weeks': those of the next sentence.
@@ -69,7 +72,7 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
                 # 'Sheets in 6 weeks, rolls in 4' goes on with weeks.
                 topic, begun = weeks, number
             if ways and not own and (led_to := topic if _is_of(topic, said) else "" if strange else weeks):
-                said = f"{led_to} {said}"
+                said = _led_to(led_to, said)
             # 'Payment: rolls 4 weeks, sheets 8 weeks' counts other weeks than those of a lead time, all of it.
             strange = strange or not (own or _kinds(said) or _is_of_ways_alone(said))
             told = _kinds(said) or (_LEAD if ways and counts_a_lead(said) else frozenset())
@@ -81,6 +84,12 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
                 told = frozenset()
             of_lead = told != {"lead"} or bool(phrases("lead_topic").find(said))
             yield TermOfWay(said, ways, told if of_lead or not paid else frozenset(), number)
+
+
+def _led_to(topic: str, said: str) -> str:
+    """'Delivered in 5 weeks' of 'delivered in' and 'in 5 weeks'; a time alone is none of delivered prices."""
+    of_lead = "lead" in _kinds(topic) and find_delivery(topic) is not None
+    return f"{_LEAD_TIME if of_lead else topic} {said}"
 
 
 _LEAD = frozenset({"lead"})
