@@ -129,7 +129,8 @@ def _is_share_or_unit(text: str) -> bool:
 def _unit(figure: Cell, over: Sequence[Cell]) -> str | None:
     """The unit of an amount, by its column's heads; '' where it says one itself."""
     own = price_text(figure.text) if isinstance(figure.value, str) else None
-    if "%" in figure.text or (own is not None and own.basis is not None):
+    if "%" in figure.text or (own is not None and (own.basis is not None or (own.currency and own.rest))):
+        # '9 EUR/unidad' says one that nobody knows.
         return ""
     units = (unit for cell in reversed(over) if (unit := _unit_of_head(head_text(cell).strip())))
     return next(units, None)
