@@ -3,8 +3,8 @@
 import re
 from functools import lru_cache
 
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import without
+from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.phrases import blanked, without
 
 _LONGEST = 90
 
@@ -62,17 +62,34 @@ def called_an_example(text: str) -> bool:
     parts = [(match.start(), match.group().strip(" .*")) for match in _PARTS.finditer(text) if match.group().strip()]
     for place, (start, part) in enumerate(parts):
         told = place == 0 and len(parts) > 1
-        if not told and "." not in part and phrases("examples").whole(part) in _SET_APART:
+        if not told and "." not in part and _kind_of_part(part) in _SET_APART:
             return len(text) <= _LONGEST_TOLD and sum(map(str.isdigit, text[start:])) <= _FEW_FIGURES
     return False
 
 
+def _kind_of_part(part: str) -> str | None:
+    """The kind of words for an example that a part is, with an 'only' or the prices that are shown for it at the most:
+    'Nur zur Illustration', 'Prices for illustration only'. An 'Illustration board' is one to draw on."""
+    found = phrases("examples").find(part)
+    if len(found) != 1 or found[0].value == _ELSEWHERE:
+        return phrases("examples").whole(part)
+    beside = [*_ONLY, *_PRICES] if found[0].value == _SHOWN else _ONLY
+    told = blanked(part, [found[0].span, *(one.span for one in joined(*beside).find(part))])
+    return None if any(map(str.isalnum, told)) else found[0].value
+
+
+_ONLY = ("only_these", "no_other_boards")
+_PRICES = ("price_words", "copula", "articles", "stays_there")
+
+
 @lru_cache(maxsize=4096)
 def surely_an_example(text: str) -> bool:
-    """Whether a title says twice that it is an example, that its figures are made up, or that it is no offer."""
+    """Whether a title says twice that it is an example, that its figures are made up, or that it is no offer: 'Example
+    (invented figures)'."""
     denied = any(match.value == "denied" for match in phrases("no_offers").find(text))
     made_up = any(match.value == "made_up" for match in phrases("not_quoted").find(text))
-    return len(text) <= _LONGEST_TOLD and (called_an_example(text) + denied + made_up) > 1
+    called = called_an_example(text) or _first_of_examples(text) in _SET_APART
+    return len(text) <= _LONGEST_TOLD and (called + denied + made_up) > 1
 
 
 _LONGEST_TOLD = 140
@@ -95,7 +112,8 @@ def may_be_an_example(text: str) -> bool:
 
 
 _WORKED, _EXPLAINED, _READS, _ELSEWHERE = "worked", "explained", "reads", "elsewhere"
-_SET_APART = (_WORKED, "shown", "example")
+_SHOWN = "shown"
+_SET_APART = (_WORKED, _SHOWN, "example")
 _FEW_FIGURES = 2
 """Those of 'Worked example 12'."""
 
