@@ -3,6 +3,7 @@ what is done with them: 'GD2 in USD möglich', 'CRB is per tonne from January 20
 
 import re
 
+from tracker.intake.values.orders.worded_brackets import bracket_behind_words
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import joined, phrases
 
@@ -11,6 +12,9 @@ def leaves_unit_open(part: str, *ahead: str) -> bool:
     """Whether a unit of some boards is perhaps not that of their prices here and now. `ahead`: the parts that lead to
     it, as 'if shipped to Canada' does."""
     if any(joined(*_POSSIBLE).find(one) for one in (*ahead, part)):
+        return True
+    if bracket_behind_words(part) is not None:
+        # 'CRB per tonne from 5 short tons'.
         return True
     if phrases("invoices").find(part) and names_buyers_country(part):
         return True
