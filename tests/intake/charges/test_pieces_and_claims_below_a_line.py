@@ -1,5 +1,5 @@
-"""What a line adds to the prices by the piece, or under a name that elsewhere is of other dealings, leaves the delivered
-cost open: it is never taken for a charge per sheet, and never passed over in silence."""
+"""What a line adds to the prices by the piece, or under a name that elsewhere is of other dealings, leaves the cost
+open: it is never taken for a charge per sheet, and never passed over in silence."""
 
 import pytest
 

@@ -1,4 +1,4 @@
-"""Titles over a second table that call it an example, with an 'only', with the prices it shows, or by figures made up."""
+"""Titles over a second table that call it an example, with an 'only', with its prices, or by figures made up."""
 
 import pytest
 

@@ -25,7 +25,7 @@ def maker_s_part(text: str) -> str | None:
 
 
 def _makes_board(name: str) -> bool:
-    """'Ferrowick Board Mills', 'Hallbach Papierfabrik'; a mill alone may as well be one for flour, which buys cartons."""
+    """'Ferrowick Board Mills', 'Hallbach Papierfabrik'; a mill alone may as well be one of flour, which buys board."""
     kinds = {match.value for match in phrases("paper_makers").find(name)}
     return "any" in kinds or {"mill", "goods"} <= kinds
 

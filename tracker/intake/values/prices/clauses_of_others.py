@@ -137,7 +137,8 @@ def without_other_money(clause: str) -> str:
     in_money = [part for part in parts if find_currencies(part)]
     of_prices = [part for part in in_money if phrases("price_words").find(part)]
     others = [part for part in in_money if part not in of_prices]
-    if len(of_prices) != 1 or any(map(_may_be_of_prices, others)) or any(_is_of_a_board(part, parts) for part in others):
+    kept = (_may_be_of_prices(part) or _is_of_a_board(part, parts) for part in others)
+    if len(of_prices) != 1 or any(kept):
         return clause
     return ",".join(part for part in parts if part not in others)
 
