@@ -73,3 +73,8 @@ def test_what_is_per_ton_is_charged(language, name, amount, price, layout):
 def test_tax_and_terms_of_payment_are_no_charge(language, name, amount, layout):
     freight, _ = _FREIGHT[language]
     assert charges(language, name, amount, layout) == {freight: 42}
+
+
+def test_a_surcharge_is_one_whenever_it_is_to_be_paid():
+    name = "Raw material surcharge payable with invoice"
+    assert charges("en", name, "$15/ST", "row") == {name: 0, "Freight": 42}

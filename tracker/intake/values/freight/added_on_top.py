@@ -54,10 +54,14 @@ def may_be_charged(said: str) -> bool:
     """Whether a name or an entry below a line that adds it is neither tax, nor a discount, nor what a buyer may do
     without, nor denied. 'From 5 t' leaves open whether it is charged, and so do the condition of 'toll 4 €/t bei
     Lieferung frei Haus' and the 'claim' of 'FSC claim fee'."""
-    return not (joined(*_NEVER_ADDED).find(said) or any(phrases("negations").find(one) for one in _unsure(said)))
+    if joined(*_NEVER_ADDED).find(said) or any(phrases("negations").find(one) for one in _unsure(said)):
+        return False
+    # 'Skonto: 2 %' is no charge, and 'energy surcharge, payable with the invoice' is one.
+    return bool(charges_named(said)) or not joined(*_OF_PAYMENT).find(said)
 
 
-_NEVER_ADDED = ("tax.named", "reductions", "fees_of_dealings", "pays", "headers.discount", *_OTHERS)
+_NEVER_ADDED = ("tax.named", "reductions", "fees_of_dealings", *_OTHERS)
+_OF_PAYMENT = ("pays", "headers.discount")
 
 
 def _unsure(said: str) -> list[str]:
