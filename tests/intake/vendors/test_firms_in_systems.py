@@ -70,3 +70,30 @@ def test_a_company_alone_in_its_rows_quotes(company):
     head = [company, "No.", "Grade", "g/m²", "µm", "EUR/t"]
     (line,) = lines([head, ["Papelera Ferrón S.A.", 900100, "GC1", 235, 360, 1245]]).values()
     assert line.offer.vendor == "Papelera Ferrón S.A."
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        [["Company code: 1000 Brightfold Mills Inc."]],
+        [["Company code: 1000 Brightfold Board Mills Inc."], ["Purchasing organisation: 1000"]],
+        [["Company code: 1000 Brightfold Board Mills Inc."], ["Purchase info record"]],
+        [["Mandant: 100 Hallbach Papierfabrik GmbH"], ["Einkaufsorganisation: 100"]],
+        [["Bolag: 100 Hallbruk AB"]],
+    ],
+)
+def test_a_mill_of_any_kind_and_the_owner_of_a_buyers_system_are_no_vendor(rows):
+    assert {line.offer.vendor for line in read([*rows, [], *_TABLE]).lines} == {None}
+
+
+@pytest.mark.parametrize(
+    ("said", "vendor"),
+    [
+        ("Company code: 1000 Brightfold Board Mills Inc.", "Brightfold Board Mills Inc."),
+        ("Sales organisation: 1000 Brightfold Mills Inc.", "Brightfold Mills Inc."),
+        ("Mandant: 100 Hallbach Papierfabrik GmbH", "Hallbach Papierfabrik GmbH"),
+        ("Bolag: 100 Hallby Kartongbruk AB", "Hallby Kartongbruk AB"),
+    ],
+)
+def test_a_maker_of_board_quotes(said, vendor):
+    assert {line.offer.vendor for line in read([[said], [], *_TABLE]).lines} == {vendor}

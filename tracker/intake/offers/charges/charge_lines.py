@@ -8,7 +8,7 @@ from tracker.intake.offers.charges.row_charges import has_figure
 from tracker.intake.offers.rows.row_labels import charge_of_label
 from tracker.intake.tables.rows.charge_lines import in_one_line, names_bare_amount, states_charge
 from tracker.intake.tables.table import Headings
-from tracker.intake.values.freight.added_on_top import added_on_top
+from tracker.intake.values.freight.added_on_top import added_on_top, may_be_charged
 from tracker.intake.values.freight.additions_below import (
     Adds,
     Entry,
@@ -18,7 +18,11 @@ from tracker.intake.values.freight.additions_below import (
     unit_of_line,
 )
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, is_of_the_past, label_of
-from tracker.intake.values.freight.charges import ChargeWords, find_charges
+from tracker.intake.values.freight.charges import ChargeWords, find_charges, without_pieces
+from tracker.intake.values.freight.freight_to_buyer import freight_to_buyer
+from tracker.intake.values.freight.relieved_charges import within_price
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.currency import find_currencies
 
 
 def charge_in_line(
@@ -57,16 +61,25 @@ def line_above(headings: Headings | None) -> str:
     return next((words.text for words in reversed(own) if additions_of(words.text) is not None), "")
 
 
-def as_far_as_added(charge: ChargeWords | None, label: Cell, headings: Headings | None) -> ChargeWords | None:
+def as_far_as_added(
+    charge: ChargeWords | None, label: Cell, headings: Headings | None, *, figures: bool = True
+) -> ChargeWords | None:
     """A charge with its figures under the prices below such a line: 'Canada | 15' and 'Mexico | 35' exclude each other,
-    and what is 'Not added to the prices' is none."""
-    adds = additions_of(line_above(headings)) if charge is not None else None
-    if charge is None or adds is None:
+    and what is 'Not added to the prices' is none. `figures`: whether the row has any; then it is never silent."""
+    adds = additions_of(line_above(headings))
+    if adds is None:
         return charge
-    certain = is_added_for_certain(Entry(label.text, "", adds))
+    if adds is Adds.NEVER or (charge is None and not (figures and _is_open(label.text))):
+        return None
+    certain = charge is not None and is_added_for_certain(Entry(label.text, "", adds))
     # One that may be an alternative is no rate of another freight.
     open_ = ChargeWords(ChargeKind.OTHER, label.text.strip(" +:"))
-    return None if adds is Adds.NEVER else charge if certain else open_
+    return without_pieces(charge) if charge is not None and certain else open_
+
+
+def _is_open(label: str) -> bool:
+    """'FSC claim fee'; 'Freight included' and 'Sheeting, if wanted' add nothing."""
+    return may_be_charged(label) and not within_price(label) and freight_to_buyer(label) is None
 
 
 def with_unit_above(head: ChargeWords | None, headings: Headings | None) -> ChargeWords | None:
@@ -89,3 +102,13 @@ def freight_to_somewhere(label: Cell) -> ChargeWords | None:
 def named_below(label: Cell, headings: Headings | None) -> ChargeWords | None:
     """What such a line makes of a label that is no known charge."""
     return ChargeWords(ChargeKind.OTHER, label.text.strip(" +:")) if line_above(headings) else None
+
+
+def is_added_term(label: str, role: Role | None, figures: Iterable[Cell], headings: Headings | None) -> bool:
+    """Whether a row that elsewhere tells a term of the offer, 'Pallets | $12/ST', is added to the prices by such a
+    line."""
+    money = any(has_figure(cell) and find_currencies(cell.text) for cell in figures)
+    return bool(line_above(headings)) and role in _ADDED and money and may_be_charged(label)
+
+
+_ADDED = (Role.PACKING, Role.STOCK, Role.DELIVERY_TERMS)

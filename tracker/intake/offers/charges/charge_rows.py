@@ -68,7 +68,8 @@ class ChargeRows:
         self, row: BodyRow, cells: dict[int, Cell], label: Cell, charge: ChargeWords | None, headings: Headings | None
     ) -> None:
         words = said_in(cells, label)
-        charge = as_far_as_added(charge, label, row.headings)
+        figures = any(has_figure(cell) for cell in cells.values() if cell is not label)
+        charge = as_far_as_added(charge, label, row.headings, figures=figures)
         if charge is not None and _is_of_some(cells, label):
             charge = ChargeWords(charge.kind, charge.label)
         said = None if charge is None else Said(charge, at(label), words)

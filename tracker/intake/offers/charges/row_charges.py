@@ -162,6 +162,10 @@ def _rate_in_words(text: str, head: ChargeWords) -> ChargeWords | None:
         money = all(_is_money(reading.value, head) for reading in readings)
         return replace(head, amounts=readings, as_price=not head.percent) if head.percent or money else None
     said = next(iter(find_charges(f"{head.label} {text}")), None)
+    price = price_text(text)
+    if price is not None and price.basis is not None and price.basis.needs_sheet and head.kind is ChargeKind.OTHER:
+        # A piece of packaging is no sheet of board.
+        return None
     if said is not None and said.amounts and not said.percent and said.basis is None:
         # '$2.35' below prices per cwt, as 2.35 with a dollar's format.
         return replace(said, basis=head.basis, as_price=head.basis is None)

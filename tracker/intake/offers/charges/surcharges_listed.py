@@ -59,10 +59,19 @@ def _are_one(label: str, other: str) -> bool:
 
 
 def _rows_like_heads(read: ReadTable) -> list[int]:
-    """'Energy surcharge | 3.5 %' right below 'Surcharges | EUR/t' looks like a second row of heads."""
+    """'Energy surcharge | 3.5 %' right below 'Surcharges | EUR/t' looks like a second row of heads, and 'Palés | 9
+    EUR/unidad' right below a line that adds it like the first."""
     heads = [cell for column in read.table.columns for cell in column.heads]
     first = min((cell.row for cell in heads), default=0)
-    return sorted({cell.row for cell in heads if cell.row > first and charge_of_label(cell.text) is not None})
+    added = leads_to_additions(_title(read))
+    found = (cell for cell in heads if (cell.row > first and charge_of_label(cell.text) is not None) or
+             (added and _is_money(cell.text)))  # fmt: skip
+    return sorted({cell.row for cell in found})
+
+
+def _is_money(text: str) -> bool:
+    said = price_text(text)
+    return said is not None and bool(said.amounts) and said.currency is not None
 
 
 def _title(read: ReadTable) -> str:
@@ -129,7 +138,8 @@ def _is_share_or_unit(text: str) -> bool:
 def _unit(figure: Cell, over: Sequence[Cell]) -> str | None:
     """The unit of an amount, by its column's heads; '' where it says one itself."""
     own = price_text(figure.text) if isinstance(figure.value, str) else None
-    if "%" in figure.text or (own is not None and own.basis is not None):
+    if "%" in figure.text or (own is not None and (own.basis is not None or (own.currency and own.rest))):
+        # '9 EUR/unidad' says one that nobody knows.
         return ""
     units = (unit for cell in reversed(over) if (unit := _unit_of_head(head_text(cell).strip())))
     return next(units, None)

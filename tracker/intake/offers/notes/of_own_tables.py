@@ -3,6 +3,7 @@
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
+from typing import NamedTuple
 
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
@@ -10,7 +11,7 @@ from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Words
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.statements import SaysMinimum, Statement, statements
-from tracker.intake.values.notes.tables_named import LAST, NOWHERE, PLACE, parts_by_table, table_labels
+from tracker.intake.values.notes.tables_named import LAST, NOWHERE, PLACE, numbered_list, parts_by_table, table_labels
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_unread import LeadUnread
@@ -36,10 +37,13 @@ def of_own_tables(levels: Iterable[Level], read: ReadTable, sheets: Sequence[Rea
         for name in named
         if counted[name] == 1 and (len(name) >= _SHORTEST or name in letters)
     )
+    lists = frozenset(name for name in map(numbered_list, counted) if counted[name] == 1)
+    lists = lists if len(lists) >= _SEVERAL else frozenset()
     known = frozenset(counted)
     titles = {words for sheet in sheets for table in sheet.tables for words in table.table.titles}
     for level in levels:
-        left = [_left(words, own, frozenset() if words in titles else names, known) for words in level.texts]
+        called_so = [_Names() if words in titles else _Names(names, lists) for words in level.texts]
+        left = [_left(words, own, by, known) for words, by in zip(level.texts, called_so, strict=True)]
         texts = tuple(each for found, _ in left for each in found)
         opened = tuple(Said(one, level.place(words), words.text) for _, found in left for words, one in found)
         changed = opened or texts != level.texts
@@ -47,6 +51,13 @@ def of_own_tables(levels: Iterable[Level], read: ReadTable, sheets: Sequence[Rea
 
 
 _SEVERAL = 2
+
+
+class _Names(NamedTuple):
+    """What else tables are called in a text, each with a number, and the lists with a number among them."""
+
+    tables: frozenset[tuple[str, int]] = frozenset()
+    lists: frozenset[str] = frozenset()
 
 
 def _called(sheet: ReadSheet) -> Iterator[tuple[int, frozenset[str]]]:
@@ -60,7 +71,8 @@ def _called(sheet: ReadSheet) -> Iterator[tuple[int, frozenset[str]]]:
         named = (word.strip(" ,.:;()–-").casefold() for word in words)
         names = (word for word in named if len(word) >= _SHORTEST and word.isalpha())
         last = [LAST] if place and place + 1 == len(sheet.tables) else []
-        yield id(read), frozenset([f"{PLACE}{place + 1}", *last, *placed, *own, *names])
+        lists = filter(None, map(numbered_list, texts))
+        yield id(read), frozenset([f"{PLACE}{place + 1}", *last, *placed, *own, *names, *lists])
 
 
 def _lettered(sheets: Sequence[ReadSheet]) -> frozenset[str]:
@@ -83,10 +95,10 @@ def _labels(text: str) -> frozenset[str]:
 
 
 def _left(
-    words: Words, own: frozenset[str], names: frozenset[tuple[str, int]], known: frozenset[str]
+    words: Words, own: frozenset[str], names: _Names, known: frozenset[str]
 ) -> tuple[list[Words], list[tuple[Words, Statement]]]:
     """What a text says of a table, and what it leaves open of it."""
-    parts = parts_by_table(words.text, names)
+    parts = parts_by_table(words.text, *names)
     of_tables = {part.tables for part in parts if part.tables}
     if not parts or (len(of_tables) == 1 and not {*known, *NOWHERE} & set[str]().union(*of_tables)):
         # 'Weights after table 7 of the handbook' names none of these.

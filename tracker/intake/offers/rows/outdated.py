@@ -11,7 +11,12 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.footnotes import is_footnote
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.rows.old_sheets import age_of_sheet, outdated_sheets
-from tracker.intake.offers.rows.replaced_lists import REPLACED, age_told_elsewhere, speaks_of_another
+from tracker.intake.offers.rows.replaced_lists import (
+    REPLACED,
+    age_told_elsewhere,
+    age_told_of_table,
+    speaks_of_another,
+)
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.changes.list_age import Age, age_of_list, age_of_name, age_of_row
@@ -212,6 +217,9 @@ class Doubts:
             old = Doubt(Said(sheet.name, "the sheet's name", sheet.name), _OUTDATED)
         if old is None and age_told_elsewhere(sheet, sheets) is Age.DOUBTFUL:
             old = Doubt(Said(sheet.name, "what is said of this sheet", sheet.name), _OUTDATED)
+        if old is None and age_told_of_table(read, sheets) is not Age.IN_FORCE:
+            title = read.table.titles[0]
+            old = Doubt(Said(title.text, "what is said of this table", title.text), _OUTDATED)
         shown = [*read.table.titles, *(_above(sheet) if len(sheet.tables) == 1 else ())]
         example = (Doubt(_said(one.cell, one.text), _NOT_OFFERED) for one in shown if may_be_all_example(one.text))
         of_others = _not_offered([*read.table.titles, *_above(sheet)], title_offers)

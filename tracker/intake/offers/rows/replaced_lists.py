@@ -3,7 +3,6 @@ sheet, beside the sheets or the titled tables 'List 14' and 'List 15'."""
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 
 from tracker.intake.offers.notes.of_named_sheets import is_telling
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
@@ -30,46 +29,44 @@ def age_told_elsewhere(sheet: ReadSheet, sheets: Sequence[ReadSheet]) -> Age:
     return Age.DOUBTFUL if age is Age.SUPERSEDED and not left else age
 
 
+def age_told_of_table(read: ReadTable, sheets: Sequence[ReadSheet]) -> Age:
+    """What the file's texts say of a table by its title, beside others with titles of their own."""
+    titled = [other for sheet in sheets for other in sheet.tables if not other.passed_over and any(_names_of(other))]
+    if len(titled) < _SEVERAL or read not in titled:
+        return Age.IN_FORCE
+    names = tuple(dict.fromkeys(name for other in titled for name in _names_of(other)))
+    texts = [(words, words.text) for sheet in sheets for words in _words(sheet)]
+    return max((_age_of_titled(read, name, names, texts) for name in _names_of(read)), default=Age.IN_FORCE)
+
+
 def speaks_of_another(text: str, sheet: ReadSheet, sheets: Sequence[ReadSheet]) -> bool:
-    """Whether a text on a sheet says of another sheet, or of a table passed over by its title, that it is replaced:
-    then it says nothing of the rest."""
+    """Whether a text on a sheet says of another sheet, or of a table by its title, that it is replaced: then it says
+    nothing of the rest."""
     others = [other.name for other in sheets if other is not sheet and other.tables and _may_be_meant(other.name)]
-    replaced = (read for read in sheet.tables if read.passed_over == REPLACED)
-    names = (*others, *(name for read in replaced for name in _names_of(read)))
+    titled = (read for read in sheet.tables if all(text != words.text for words in read.table.titles))
+    names = (*others, *(name for read in titled for name in _names_of(read)))
     own = age_of_named(text, sheet.name, names) if _may_be_meant(sheet.name) else Age.IN_FORCE
     return own is Age.IN_FORCE and any(age_of_named(text, name, (sheet.name,)) is not Age.IN_FORCE for name in names)
 
 
 def replaced_tables_aside(sheets: Sequence[ReadSheet]) -> None:
     """Passes over the tables that a text calls by their title and says to be replaced, beside another that is not."""
-    titled = {
-        id(read): _Titled(read, tuple(_names_of(read)))
-        for sheet in sheets
-        for read in sheet.tables
-        if not read.passed_over
-    }
-    names = tuple({name for one in titled.values() for name in one.names})
-    if len(titled) < _SEVERAL or len(names) < _SEVERAL:
-        return
-    texts = [(words, words.text) for sheet in sheets for words in _words(sheet)]
-    old = [one for one in titled.values() if any(_is_replaced(one, name, names, texts) for name in one.names)]
-    for one in old if len(old) < len(titled) else ():
-        one.read.passed_over = REPLACED
+    tables = [read for sheet in sheets for read in sheet.tables if not read.passed_over]
+    old = [read for read in tables if age_told_of_table(read, sheets) is Age.SUPERSEDED]
+    for read in old if len(old) < len(tables) else ():
+        read.passed_over = REPLACED
 
 
 _SEVERAL = 2
 
 
-@dataclass(frozen=True, slots=True)
-class _Titled:
-    read: ReadTable
-    names: tuple[str, ...]
-
-
-def _is_replaced(one: _Titled, name: str, names: Sequence[str], texts: Iterable[tuple[Words, str]]) -> bool:
-    others = tuple(other for other in names if other not in one.names)
-    said = (text for words, text in texts if words not in one.read.table.titles)
-    return any(age_of_named(text, name, others) is Age.SUPERSEDED for text in said)
+def _age_of_titled(
+    read: ReadTable, name: str, names: Sequence[str], texts: Iterable[tuple[Words, str]]
+) -> Age:  # fmt: skip
+    own = tuple(_names_of(read))
+    others = tuple(other for other in names if other not in own)
+    told = (age_of_named(text, name, others) for words, text in texts if words not in read.table.titles)
+    return max(told, default=Age.IN_FORCE)
 
 
 def _names_of(read: ReadTable) -> Iterator[str]:

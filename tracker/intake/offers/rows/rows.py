@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from tracker.intake.columns.column import Column, Columns, Kind
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.written_once import BOARD, says_same, written_once
-from tracker.intake.offers.charges.charge_lines import freight_to_somewhere, line_above, named_below
+from tracker.intake.offers.charges.charge_lines import freight_to_somewhere, is_added_term, line_above, named_below
 from tracker.intake.offers.charges.charge_rows import ChargeRows, said_in
 from tracker.intake.offers.charges.optional_rows import below_optional
 from tracker.intake.offers.charges.row_charges import says_unit_of_charge
@@ -207,6 +207,8 @@ class Rows:
         kind = kind_of_row(label.text)
         if kind is RowKind.TERM and self._takes_freight(row, cells, label):
             return RowKind.CHARGE.value, ""
+        if kind is RowKind.TERM and is_added_term(label.text, term_of_row(label.text), cells.values(), row.headings):
+            kind = None
         if kind is not None:
             told = self._lookalikes.told(kind, label, cells)
             if told is not None:

@@ -16,7 +16,7 @@ from tracker.intake.values.firms.company import (
     name_above_a_contact,
 )
 from tracker.intake.values.firms.own_words import has_words_of_its_own
-from tracker.intake.values.firms.seller_labels import named_or_making, selling_part
+from tracker.intake.values.firms.seller_labels import buys_by_system, named_or_making, selling_part
 from tracker.intake.values.firms.titled_firms import company_ahead_of_its_list, is_of_a_buyer, titled_company
 from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.words.fold import fold
@@ -26,7 +26,8 @@ from tracker.intake.words.lists import phrases
 def vendor_among(texts: Sequence[Words]) -> Said[str] | None:
     """The one vendor that some texts name; a labelled name comes before others; None for none or two."""
     labelled = _only(_names(texts, labelled_company)) or _only(_names(texts, selling_part))
-    return labelled or _only(_names(texts, named_or_making))
+    named = company_name if any(buys_by_system(words.text) for words in texts) else named_or_making
+    return labelled or _only(_names(texts, named))
 
 
 def vendor_over(headings: Sequence[Words]) -> str | None:

@@ -10,6 +10,7 @@ from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.values.orders.broken_sizes import breaks_off
 from tracker.intake.values.orders.sizes_in_two_pieces import ends_with_dash, one_size
+from tracker.intake.values.orders.worded_brackets import begins_or_ends
 
 _FEWEST = 2
 _LONGEST_PIECE = 20
@@ -41,7 +42,7 @@ def _whole(upper: Cells, lower: Cells) -> Iterator[tuple[int, Cell]]:
             continue
         text = one_size(piece.text, rest.text)
         size = bracket_text(text) if text is not None else None
-        if text is not None and size is not None and not size.alone and not size.not_weight:
+        if text is not None and size is not None and begins_or_ends(size):
             yield column, rest._replace(value=text, text=text)
 
 

@@ -84,6 +84,13 @@ def is_another(before: str, words: str) -> bool:
     return SaysMinimum in kinds and any(mass.words == words for mass in find_masses(words))
 
 
+def is_aside_of_all(head: str) -> bool:
+    """Whether a colon stands in brackets behind what is said of all: that of 'all prices USD/ST (CRB: CAD/ST)'.
+    `head`: what stands before it."""
+    before, bracket, said = head.rpartition("(")
+    return bool(bracket) and ")" not in said and states(before)
+
+
 def states(words: str) -> bool:
     """Whether anything is said that lines may differ in."""
     said = words.strip(_STOPS)

@@ -64,7 +64,7 @@ def names_another_board(text: str) -> bool:
 @lru_cache(maxsize=4096)
 def names_only_another_board(text: str) -> bool:
     """Whether a board's own words name a grade only to say what it is like or stands in for: 'Alpine replaces SBS',
-    'SBS-like board'."""
+    'SBS-like board', 'Better than SBS', 'As SBS but greyer'. 'Sold as SBS' is that."""
     reading = find_grade(text)
     if reading is None or not reading.grades:
         return False
@@ -74,8 +74,11 @@ def names_only_another_board(text: str) -> bool:
     ahead, _, behind = text.partition(named)
     if names_grade(ahead):
         return False
-    held = (match for match in phrases("not_this_board").find(ahead) if not rest_of(ahead[match.end :], ()))
-    return any(held) or phrases("like_behind").at(tokens_of(behind.lstrip(" -–")), 0) is not None
+    held = [*phrases("not_this_board").find(ahead), *phrases("likened").find(ahead)]
+    held = [match for match in held if match.value != "first" or not any(map(str.isalnum, ahead[: match.start]))]
+    if any(not rest_of(ahead[match.end :], ()) for match in held):
+        return True
+    return phrases("like_behind").at(tokens_of(behind.lstrip(" -–")), 0) is not None
 
 
 def _ahead_of_grade(text: str) -> str | None:

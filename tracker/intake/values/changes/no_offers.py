@@ -3,8 +3,8 @@
 import re
 from functools import lru_cache
 
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import without
+from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.phrases import blanked, without
 
 _LONGEST = 90
 
@@ -62,7 +62,7 @@ def called_an_example(text: str) -> bool:
     cartons' is of others."""
     parts = [(match.start(), match.group().strip(" .*")) for match in _PARTS.finditer(text) if match.group().strip()]
     for place, (start, part) in enumerate(parts):
-        kind = phrases("examples").whole(part)
+        kind = _kind_of_part(part)
         # 'Sample calculation: 4 % is added' tells one.
         heads = kind != _WORKED and _heads_a_title(text[start + len(part) :])
         told = place == 0 and len(parts) > 1 and not heads
@@ -76,12 +76,29 @@ def _heads_a_title(behind: str) -> bool:
     return behind.lstrip().startswith(":") and sum(map(str.isdigit, behind)) <= _FEW_FIGURES
 
 
+def _kind_of_part(part: str) -> str | None:
+    """The kind of words for an example that a part is, with an 'only' or the prices that are shown for it at the most:
+    'Nur zur Illustration', 'Prices for illustration only'. An 'Illustration board' is one to draw on."""
+    found = phrases("examples").find(part)
+    if len(found) != 1 or found[0].value == _ELSEWHERE:
+        return phrases("examples").whole(part)
+    beside = [*_ONLY, *_PRICES] if found[0].value == _SHOWN else _ONLY
+    told = blanked(part, [found[0].span, *(one.span for one in joined(*beside).find(part))])
+    return None if any(map(str.isalnum, told)) else found[0].value
+
+
+_ONLY = ("only_these", "no_other_boards")
+_PRICES = ("price_words", "copula", "articles", "stays_there")
+
+
 @lru_cache(maxsize=4096)
 def surely_an_example(text: str) -> bool:
-    """Whether a title says twice that it is an example, that its figures are made up, or that it is no offer."""
+    """Whether a title says twice that it is an example, that its figures are made up, or that it is no offer: 'Example
+    (invented figures)'."""
     denied = any(match.value == "denied" for match in phrases("no_offers").find(text))
     made_up = any(match.value == "made_up" for match in phrases("not_quoted").find(text))
-    return len(text) <= _LONGEST_TOLD and (called_an_example(text) + denied + made_up) > 1
+    called = called_an_example(text) or _first_of_examples(text) in _SET_APART
+    return len(text) <= _LONGEST_TOLD and (called + denied + made_up) > 1
 
 
 _LONGEST_TOLD = 140
@@ -104,7 +121,8 @@ def may_be_an_example(text: str) -> bool:
 
 
 _WORKED, _EXPLAINED, _READS, _ELSEWHERE = "worked", "explained", "reads", "elsewhere"
-_SET_APART = (_WORKED, "shown", "example")
+_SHOWN = "shown"
+_SET_APART = (_WORKED, _SHOWN, "example")
 _FEW_FIGURES = 2
 """Those of 'Worked example 12'."""
 

@@ -21,7 +21,20 @@ def maker_s_part(text: str) -> str | None:
     """The firm behind 'Company code:' or 'Mandant:' where it makes paper and board: a buyer's system names the buyer
     there, who makes cartons."""
     name = _named(text, "any")
-    return name if name is not None and phrases("paper_makers").find(name) and _has_a_form(name) else None
+    return name if name is not None and _makes_board(name) and _has_a_form(name) else None
+
+
+def _makes_board(name: str) -> bool:
+    """'Ferrowick Board Mills', 'Hallbach Papierfabrik'; a mill alone may as well be one of flour, which buys board."""
+    kinds = {match.value for match in phrases("paper_makers").find(name)}
+    return "any" in kinds or {"mill", "goods"} <= kinds
+
+
+@lru_cache(maxsize=1024)
+def buys_by_system(text: str) -> bool:
+    """'Purchasing organisation: 1000', 'Einkaufsinfosatz': the system around it is a buyer's."""
+    found = phrases("purchasing").find(text)
+    return bool(found) and found[0].first == 0
 
 
 def named_or_making(text: str) -> str | None:

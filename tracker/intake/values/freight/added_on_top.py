@@ -19,7 +19,7 @@ from tracker.intake.values.freight.additions_below import (
 )
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.charge_parts import is_of_some_board
-from tracker.intake.values.freight.charges import ChargeWords, find_charges
+from tracker.intake.values.freight.charges import ChargeWords, find_charges, without_pieces
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.not_included import without_denied
 from tracker.intake.values.notes.clauses import clauses
@@ -51,14 +51,29 @@ def added_on_top(text: str) -> Iterator[ChargeWords]:
 
 
 def _is_charged(entry: Entry) -> bool:
-    """Neither tax, nor a discount, nor what a buyer may do without; 'from 5 t' leaves open whether it is, and so does
-    the condition of 'toll 4 €/t bei Lieferung frei Haus'."""
-    said = entry.said
-    if entry.adds is Adds.NEVER or joined("tax.named", "reductions", "fees_of_dealings", *_OTHERS).find(said):
+    return entry.adds is not Adds.NEVER and may_be_charged(entry.said) and not _is_relieved(entry.said)
+
+
+def may_be_charged(said: str) -> bool:
+    """Whether a name or an entry below a line that adds it is neither tax, nor a discount, nor what a buyer may do
+    without, nor denied. 'From 5 t' leaves open whether it is charged, and so do the condition of 'toll 4 €/t bei
+    Lieferung frei Haus' and the 'claim' of 'FSC claim fee'."""
+    if joined(*_NEVER_ADDED).find(said) or any(phrases("negations").find(one) for one in _unsure(said)):
         return False
+    # 'Skonto: 2 %' is no charge, and 'energy surcharge, payable with the invoice' is one.
+    return bool(charges_named(said)) or not joined(*_OF_PAYMENT).find(said)
+
+
+_NEVER_ADDED = ("tax.named", "reductions", "fees_of_dealings", *_OTHERS)
+_OF_PAYMENT = ("pays", "headers.discount")
+
+
+def _unsure(said: str) -> list[str]:
+    """The words of an entry that elsewhere say that nothing is charged, but for those of a condition and of a
+    relief."""
     conditions = {found.span for section in ("entry_conditions", "relieved") for found in phrases(section).find(said)}
-    free = any(found.span not in conditions for found in phrases("not_charge").find(without_denied(said)))
-    return not (free or _is_relieved(said))
+    found = (one for one in phrases("not_charge").find(without_denied(said)) if one.span not in conditions)
+    return [said[one.start : one.end] for one in found]
 
 
 def _is_relieved(said: str) -> bool:
@@ -69,7 +84,7 @@ def _is_relieved(said: str) -> bool:
 
 def _entry(entry: Entry) -> ChargeWords:
     """A charge below a line that adds it to the prices; without an amount where more is said of it than is read."""
-    known, certain = find_charges(entry.said), is_added_for_certain(entry)
+    known, certain = find_charges(entry.said), is_added_for_certain(entry) and not _unsure(entry.said)
     if len(known) == 1 and known[0].amounts:
         # One that may be an alternative is no rate of another freight.
         return known[0] if certain else ChargeWords(ChargeKind.OTHER, _label_of(entry))
@@ -84,7 +99,7 @@ def _entry(entry: Entry) -> ChargeWords:
     price = plain_price(amount)
     if price is None or len(price.amounts) != 1 or price.is_range or shares:
         return ChargeWords(ChargeKind.OTHER, label)
-    return ChargeWords(ChargeKind.OTHER, label, price.amounts, price.currency, price.basis)
+    return without_pieces(ChargeWords(ChargeKind.OTHER, label, price.amounts, price.currency, price.basis))
 
 
 _SHARE = re.compile(r"(\d+(?:[.,]\d+)?)\s*%")
@@ -127,4 +142,4 @@ def _read(clause: str) -> ChargeWords:
     # '12 or 14 EUR' is neither; what some boards bear alone is no part of what others cost.
     if price is None or len(price.amounts) != 1 or price.is_range or "%" in clause or is_of_some_board(clause):
         return ChargeWords(ChargeKind.OTHER, label)
-    return ChargeWords(ChargeKind.OTHER, label, price.amounts, price.currency, price.basis)
+    return without_pieces(ChargeWords(ChargeKind.OTHER, label, price.amounts, price.currency, price.basis))

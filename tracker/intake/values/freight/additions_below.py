@@ -208,7 +208,22 @@ def _amounts(entry: str) -> list[tuple[int, int]]:
     Bogen)', which a price may hold."""
     priced = list(_priced(entry))
     shortest = [one for one in priced if not any(one != other and _holds(one, other) for other in priced)]
+    shortest = shortest or list(_money_alone(entry))
     return [*shortest, *(found.span() for found in _SHARE.finditer(entry))]
+
+
+def _money_alone(entry: str) -> Iterator[tuple[int, int]]:
+    """The '9 EUR' of '9 EUR/unidad', whose unit nobody knows."""
+    for currency in find_currencies(entry):
+        start = entry.find(currency.words)
+        end = start + len(currency.words)
+        ahead, behind = _ENDS_IN_FIGURE.search(entry[:start]), _BEGINS_WITH_FIGURE.match(entry[end:])
+        if ahead is not None or behind is not None:
+            yield (ahead.start() if ahead is not None else start), end + (behind.end() if behind is not None else 0)
+
+
+_ENDS_IN_FIGURE = re.compile(r"(?<![\w.,])\d[\d.,]*\s?$")
+_BEGINS_WITH_FIGURE = re.compile(r"\s?\d[\d.,]*\d|\s?\d")
 
 
 def _holds(span: tuple[int, int], other: tuple[int, int]) -> bool:

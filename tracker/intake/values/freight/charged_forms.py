@@ -37,9 +37,31 @@ def charged_form(clause: str) -> ChargedForm:
         return ChargedForm(clause, unsure=True)
     if amounts and form_freed(clause):
         return _of_the_other(clause, named[0])
+    if not named and (own := _in_its_name(clause)):
+        return ChargedForm(clause, own)
     if len(named) != 1 or boards_named(clause).some:
         return ChargedForm(clause)
-    return _led_to(clause, named[0]) or _bearing(clause, named[0]) or _of_some(clause, named[0])
+    form = named[0]
+    return _led_to(clause, form) or _bearing(clause, form) or _by_itself(clause, form) or _of_some(clause, form)
+
+
+def _in_its_name(clause: str) -> str:
+    """The form that a charge is called by: 'Rollenzuschlag 10 EUR/t'; '' where it is called by none."""
+    found = {one.value for one in phrases("charges_of_forms").find(clause)}
+    return found.pop() if len(found) == 1 else ""
+
+
+def _by_itself(clause: str, form: Found[str]) -> ChargedForm | None:
+    """'Energy surcharge $18/ST, rolls only'; of 'Energy surcharge $18/ST, rolls' it is not told whether others bear
+    it too."""
+    start = max((comma.end() for comma in COMMA.finditer(clause, 0, form.start)), default=-1)
+    behind = COMMA.search(clause, form.end)
+    end = behind.start() if behind is not None else len(clause)
+    part = clause[start:end]
+    if start < 0 or rest_of(part, [(form.start - start, form.end - start)], *_GOODS, *_ONLY):
+        return None
+    said = f"{clause[: start - 1]}{clause[end:]}".strip(_STOPS)
+    return ChargedForm(said, form.value) if joined(*_ONLY).find(part) else ChargedForm(said, unsure=True)
 
 
 def _without_freed_parts(clause: str) -> str:
@@ -57,9 +79,16 @@ def _of_the_other(clause: str, freed: Found[str]) -> ChargedForm:
 
 
 def _led_to(clause: str, form: Found[str]) -> ChargedForm | None:
-    """'For material in sheets we charge 38 EUR/t'."""
+    """'For material in sheets we charge 38 EUR/t', 'Zuschlag 38 EUR/t nur in Bogen'."""
     start = _lead(clause[: form.start])
+    if start is None and _leads_itself(clause[slice(*form.span)]):
+        start = form.start if charges_named(COMMA.split(clause[: form.start])[-1]) else None
     return None if start is None else _without(clause[:start], clause[form.end :], form)
+
+
+def _leads_itself(form: str) -> bool:
+    """The 'en bobinas' of 'recargo 18 EUR/t en bobinas'."""
+    return phrases("forms_named").whole(form) is None and len(form.split()) > 1
 
 
 def _bearing(clause: str, form: Found[str]) -> ChargedForm | None:
@@ -71,7 +100,7 @@ def _bearing(clause: str, form: Found[str]) -> ChargedForm | None:
 
 def _without(before: str, behind: str, form: Found[str]) -> ChargedForm:
     """What is left of a clause around the words for a form; in a part of its own nothing else may be said of it."""
-    behind = _without_only(behind)
+    before, behind = _without_only_ahead(before), _without_only(behind)
     part = f"{COMMA.split(before)[-1]} {COMMA.split(behind)[0]}"
     unsure = not charges_named(part) and bool(rest_of(part, (), "charge_verbs", "charge_filler"))
     return ChargedForm(f"{before}{behind.lstrip(_STOPS)}".strip(_STOPS), form.value, unsure)
@@ -81,7 +110,15 @@ def _of_some(clause: str, form: Found[str]) -> ChargedForm:
     """'For narrow rolls, we charge 38 EUR/t': some of that form bear it, and which is not read."""
     part = COMMA.split(clause[: form.start])[-1] + COMMA.split(clause[form.end :])[0]
     leads = any(not part[: lead.start].strip() for lead in phrases("charged_on").find(part))
-    return ChargedForm(clause, unsure=leads and not charges_named(part))
+    # 'Only for orders of rolls' too.
+    bounded = any(only.end <= form.start for only in joined(*_ONLY).find(clause) if not _is_of_amount(clause, only))
+    return ChargedForm(clause, unsure=bounded or (leads and not charges_named(part)))
+
+
+def _is_of_amount(clause: str, only: Found[str]) -> bool:
+    """The 'only' of 'a surcharge of only $18/ST'."""
+    behind = clause[only.end :].lstrip()
+    return any(not clause[only.end : start].strip() and bool(behind) for start, _ in _amounts(clause))
 
 
 def form_not_freed(text: str) -> str:
@@ -113,6 +150,7 @@ def _denies_else(clause: str, form: Found[str]) -> bool:
 
 _ELSE = ("relieved.within", "freight_included.in_price", "from_stock", "kept_in_stock")
 
+_ONLY = ("no_other_boards", "only_these")
 _GOODS = ("board_goods", "articles", "only_these")
 _DENIALS = ("charge_exempt", "negations", "relieved.waived")
 _OF_CHARGES = (
@@ -148,8 +186,15 @@ def _names_both(words: str) -> bool:
 
 
 def _without_only(behind: str) -> str:
-    only = next((one for one in phrases("no_other_boards").find(behind) if not behind[: one.start].strip()), None)
+    only = next((one for one in joined(*_ONLY).find(behind) if not behind[: one.start].strip()), None)
     return behind if only is None else behind[only.end :]
+
+
+def _without_only_ahead(before: str) -> str:
+    """'Energiezuschlag 18 EUR/t nur', before 'auf Rollen'."""
+    ahead = before.rstrip()
+    only = next((one for one in joined(*_ONLY).find(ahead) if one.end == len(ahead)), None)
+    return before if only is None else before[: only.start]
 
 
 def _forms_in(clause: str) -> list[Found[str]]:
@@ -160,7 +205,8 @@ def _forms_in(clause: str) -> list[Found[str]]:
     if not found:
         return []
     taken = [whole_name(clause, match) for match in charges_named(clause)]
-    taken += [(start, end) for _, start, end, _ in prices_within(clause)]
+    # That of '18 EUR/t nur auf Rollen' is none of the price's.
+    taken += _amounts(clause)
     free = [one for one in found if not any(start <= one.start < end for start, end in taken)]
     longest = sorted(free, key=lambda one: one.start - one.end)
     kept: list[Found[str]] = []

@@ -289,4 +289,13 @@ def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWor
     if takes_off(rest):
         return charge if signs_money(rest) else None
     price = amount_in(part, rest)
-    return None if price is None else replace(charge, amounts=price.amounts, currency=price.currency, basis=price.basis)
+    if price is None:
+        return None
+    return without_pieces(replace(charge, amounts=price.amounts, currency=price.currency, basis=price.basis))
+
+
+def without_pieces(charge: ChargeWords) -> ChargeWords:
+    """A charge without its amount where that is for each of something: a piece of board is a sheet, that of 'Pallets,
+    $12 each' is a pallet."""
+    pieces = charge.basis is not None and charge.basis.needs_sheet
+    return replace(charge, amounts=()) if pieces and charge.kind is ChargeKind.OTHER else charge

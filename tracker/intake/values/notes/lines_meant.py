@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.boards.board_ahead import board_ahead, kind_ahead
+from tracker.intake.values.boards.board_behind import is_aside_of_all
 from tracker.intake.values.boards.boards_behind import boards_behind, names_of_a_kind
 from tracker.intake.values.boards.boards_excepted import boards_ahead, boards_excepted, said_of_boards_alone
 from tracker.intake.values.boards.boards_meant import BoardsMeant
@@ -160,6 +161,8 @@ def _by_number(text: str) -> LinesMeant | None:
 
 def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
     head, colon, rest = text.partition(":")
+    if is_aside_of_all(head):
+        return None
     said, alone = said_of_boards_alone(text)
     if alone:
         return LinesMeant(said, boards=boards_named(alone))

@@ -6,7 +6,7 @@ Read as one, it would say both of the lines that it names and nothing of the oth
 import re
 from collections.abc import Iterable, Iterator
 
-from tracker.intake.values.boards.board_behind import is_another, of_board_behind, states
+from tracker.intake.values.boards.board_behind import is_another, is_aside_of_all, of_board_behind, states
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.notes.clauses import clauses
@@ -121,6 +121,7 @@ def _named(piece: str) -> tuple[str, str] | None:
     head, colon, rest = piece.partition(":")
     if (
         not colon
+        or is_aside_of_all(head)
         or not boards_named(head).some
         or boards_named(rest).some
         or topic_of(head, *OF_TERMS)

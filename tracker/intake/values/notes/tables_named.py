@@ -74,6 +74,17 @@ def table_labels(text: str) -> tuple[tuple[frozenset[str], Span], ...]:
     return tuple(found)
 
 
+@lru_cache(maxsize=1024)
+def numbered_list(title: str) -> str:
+    """The 'list 14' of 'List 14, October', folded; '' for a title that calls its table otherwise."""
+    begins = _NUMBERED.match(title.strip())
+    named = begins is not None and joined("list_names", "price_lists").whole(begins["word"]) is not None
+    return " ".join(begins.group().casefold().split()) if begins is not None and named else ""
+
+
+_NUMBERED = re.compile(r"(?P<word>[^\W\d]+(?:\s[^\W\d]+)?)\s+\d+(?![\w°%]|[.,]\d)")
+
+
 def _is_of_a_paper(behind: str) -> bool:
     """'Of our terms', right behind a number."""
     named = next(iter(phrases("papers_of_terms").find(behind)), None)
@@ -86,12 +97,16 @@ _ASIDE = re.compile(r"[^\w\s'’]")
 
 
 @lru_cache(maxsize=4096)
-def parts_by_table(text: str, names: frozenset[tuple[str, int]] = frozenset()) -> tuple[TablePart, ...]:
+def parts_by_table(
+    text: str, names: frozenset[tuple[str, int]] = frozenset(), lists: frozenset[str] = frozenset()
+) -> tuple[TablePart, ...]:
     """The parts of a text that are about some tables each, and those about all; () where it tells no tables apart.
 
     `names`: what else tables are called, with a number for each; a text that calls them so tells their units.
+    `lists`: the names of those that are lists with a number, 'List 14', by which one alone may be meant.
     """
-    named = table_labels(text)
+    found = ((frozenset({name}), match.span()) for name in lists for match in _whole(name).finditer(text))
+    named = tuple(sorted((*table_labels(text), *found), key=lambda one: one[1]))
     pieces = [*_pieces(text, named)] if named else _by_name(text, names)
     told = [piece for piece in pieces if piece.tables]
     if not told:

@@ -3,8 +3,16 @@
 from functools import lru_cache
 
 from tracker.intake.values.figures.numbers import number_readings
-from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
+from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS
+from tracker.intake.values.orders.brackets import (
+    Bracket,
+    bracket_text,
+    is_bare_order_size,
+    is_no_limit,
+    is_open_figure,
+)
 from tracker.intake.values.orders.broken_sizes import breaks_off, goes_on
+from tracker.intake.values.orders.worded_brackets import begins_or_ends
 from tracker.trade.quantities import MassUnit
 
 
@@ -17,6 +25,9 @@ def one_size(piece: str, rest: str) -> str | None:
     text = f"{piece.strip()} {rest.strip()}"
     if breaks_off(piece):
         return text
+    if rest.strip() and is_no_limit(rest.strip()) and _begins(bracket_text(piece)) and _is_whole(piece):
+        # 'Min 20 t' over 'no max'.
+        return piece.strip()
     if ends_with_dash(piece):
         return text if _is_bare(rest) and _ends_above_its_start(text) else None
     if goes_on(rest) and _begins(bracket_text(piece)):
@@ -46,25 +57,26 @@ def _is_bare(rest: str) -> bool:
 
 def _ends_above_its_start(text: str) -> bool:
     size = bracket_text(text) or bracket_text(text, (MassUnit.KG,))
-    if size is None or size.start is None or size.end is None or size.not_weight:
+    if size is None or size.start is None or size.end is None or size.not_weight not in _WEIGHTS:
         return False
     start, end = (mass.kg(MassUnit.TONNE) for mass in (size.start, size.end))
     return start is None or end is None or start < end
 
 
+_WEIGHTS = ("", PIECES_OR_TONS)
+"""Sizes in weight: '5 ST' may be in pieces as well, which other words of the file settle."""
+
+
 def _is_told(text: str) -> bool:
-    return _is_size(bracket_text(text)) or is_bare_order_size(text)
-
-
-def _is_size(size: Bracket | None) -> bool:
-    return size is not None and not size.not_weight
+    size = bracket_text(text)
+    return (size is not None and (not size.not_weight or begins_or_ends(size))) or is_bare_order_size(text)
 
 
 def _begins(size: Bracket | None) -> bool:
-    return size is not None and _is_size(size) and size.start is not None and size.end is None
+    return size is not None and size.not_weight in _WEIGHTS and size.start is not None and size.end is None
 
 
 def _is_whole(piece: str) -> bool:
     """'20,000 lb +' ends by itself; a bare '20,000 lb' may go on."""
     size = bracket_text(piece)
-    return size is not None and not size.alone and not size.not_weight
+    return size is not None and begins_or_ends(size)

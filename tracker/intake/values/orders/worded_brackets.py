@@ -20,14 +20,17 @@ def bracket_behind_words(text: str) -> Bracket | None:
         if any(sign.isdigit() for word in words[:start] for sign in word):
             return None
         bracket = bracket_text(" ".join(words[start:]))
-        if bracket is not None and not bracket.alone and (not bracket.not_weight or _begins_or_ends_in_tons(bracket)):
+        if bracket is not None and begins_or_ends(bracket):
             weighed = names_one_quantity(bracket) and _ends_in_what_is_weighed(" ".join(words[:start]))
             return None if weighed else bracket
     return None
 
 
-def _begins_or_ends_in_tons(bracket: Bracket) -> bool:
-    """'5 to under 10 ST', '10 ST and up'; 'Offer ST-553' is the number of a paper."""
+def begins_or_ends(bracket: Bracket) -> bool:
+    """Whether an order size is in weight and no bare weight: '5 to under 10 ST', '10 ST and up'; 'Offer ST-553' is the
+    number of a paper."""
+    if not bracket.not_weight:
+        return not bracket.alone
     signs = {match.value for match in phrases("bracket").find(bracket.words)} & {"from", "above"}
     return bracket.not_weight == PIECES_OR_TONS and (bracket.end is not None or bool(signs))
 

@@ -10,6 +10,7 @@ from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import charge_header
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.other_goods import of_other_goods
 from tracker.intake.values.prices.basis import basis_span, find_basis
 from tracker.intake.values.prices.currency import find_currencies
@@ -136,13 +137,22 @@ def without_other_money(clause: str) -> str:
     in_money = [part for part in parts if find_currencies(part)]
     of_prices = [part for part in in_money if phrases("price_words").find(part)]
     others = [part for part in in_money if part not in of_prices]
-    if len(of_prices) != 1 or any(map(_may_be_of_prices, others)):
+    kept = (_may_be_of_prices(part) or _is_of_a_board(part, parts) for part in others)
+    if len(of_prices) != 1 or any(kept):
         return clause
     return ",".join(part for part in parts if part not in others)
 
 
 def _may_be_of_prices(part: str) -> bool:
     return find_grade(part) is not None or find_basis(part) is not None or bool(phrases("forms").find(part))
+
+
+def _is_of_a_board(money: str, parts: list[str]) -> bool:
+    """The 'in CAD' of 'prices in USD, CRB, made in Canada, in CAD', with nothing else said in it."""
+    ahead = parts[: parts.index(money)]
+    named = [part for part in ahead if find_grade(part) is not None and not find_currencies(part)]
+    spans = [match.span for match in phrases("currency").find(money)]
+    return bool(named) and not rest_of(money, spans, "copula", "invoices", "units_in_doubt", "relative_words", "per")
 
 
 def without_payment(clause: str) -> str:

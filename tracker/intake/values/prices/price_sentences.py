@@ -192,9 +192,9 @@ _PLAIN_TONS = ("short_ton", "tonne")
 
 
 def _without_marks_of_pallets(clause: str) -> str:
-    """A clause without the pool's mark of 'EUR-Paletten' and 'palettes EUR'; 'EUR/pallet', '12 EUR Palette' and
-    'pallets EUR 12' are money."""
-    marks = [*_MARK.finditer(clause)] if "EUR" in clause else []
+    """A clause without the pool's mark of 'EUR-Paletten', 'Euro pallets' and 'palettes EUR'; 'EUR/pallet', '12 EUR
+    Palette' and 'pallets EUR 12' are money."""
+    marks = [*_MARK.finditer(clause)] if "eur" in clause.casefold() else []
     pallets = [found for found in phrases("basis").find(clause) if found.value == "pallet"] if marks else []
     for mark in marks:
         before = any(clause[found.end : mark.start()].isspace() for found in pallets)
@@ -203,7 +203,7 @@ def _without_marks_of_pallets(clause: str) -> str:
     return clause
 
 
-_MARK = re.compile(r"(?<!\d)(?<!\d )\bEUR\b(?!\W{0,3}\d)")
+_MARK = re.compile(r"(?<!\d)(?<!\d )\b(?:EUR|[Ee]uro|EURO)\b(?!\W{0,3}\d)")
 
 
 def _names_form(clause: str, basis: BasisReading) -> bool:

@@ -130,9 +130,17 @@ def _tells_of_all(parts: tuple[_Part, ...], telling: list[_Part]) -> bool:
     """'Prices per short ton in USD, those of CRB in CAD': what is said of all prices before a part about some boards
     and a unit of the other kind, 'CRB in CAD'."""
     first = parts.index(telling[0])
-    others = [part.text for part in parts[first + 1 :] if part not in telling and boards_of_unit(part.text).any]
+    others = [place for place, part in enumerate(parts) if place > first and _names_others(part, telling)]
     of_all = not any(boards_of_unit(part.text).any for part in parts[: first + 1])
-    return of_all and bool(others) and all(find_currencies(one) or find_basis(one) is not None for one in others)
+    return of_all and bool(others) and all(any(map(_has_unit, parts[place:])) for place in others)
+
+
+def _names_others(part: _Part, telling: list[_Part]) -> bool:
+    return part not in telling and boards_of_unit(part.text).any
+
+
+def _has_unit(part: _Part) -> bool:
+    return bool(find_currencies(part.text)) or find_basis(part.text) is not None
 
 
 def _surely(boards: OfBoards, *parts: str) -> OfBoards:
@@ -163,6 +171,7 @@ _BOARD = " • "
 _SMALL = (
     "says_nothing_more", "price_words", "per", "copula", "all_goods", "board_goods", "forms", "relative_words",
     "only_these", "sold_by_unit", "unit_words", "bought_in", "ton_definitions", "delivery", "incoterms", "all_of_them",
+    "already_since",
 )  # fmt: skip
 
 
@@ -179,7 +188,20 @@ def _parts_of(clause: str) -> Iterator[_Part]:
 def _stops(clause: str) -> list[tuple[int, int, bool]]:
     """Where commas and words for an exception stand, and which of both each is."""
     words = [(one.start, one.end, True) for one in joined("exceptions", "excepted", "excepted_behind").find(clause)]
-    return sorted([*words, *((one.start(), one.end(), False) for one in _COMMA.finditer(clause))])
+    asides = (span for one in _ASIDE.finditer(clause) for span in _brackets_of(one))
+    commas = (one.span() for one in _COMMA.finditer(clause))
+    return sorted([*words, *((start, end, False) for start, end in (*commas, *asides))])
+
+
+def _brackets_of(aside: re.Match[str]) -> tuple[tuple[int, int], ...]:
+    """The brackets of 'USD/ST (CRB: CAD/ST)', which says something of its own of some boards; '(USD)' and '(2,000 lb)'
+    go on about what stands before them."""
+    if not boards_of_unit(aside["said"]).any:
+        return ()
+    return (aside.start(), aside.start("said")), (aside.end("said"), aside.end())
+
+
+_ASIDE = re.compile(r"\((?P<said>[^()]*)\)")
 
 
 _ENDS = re.compile(r"\W*(?:$|,)")

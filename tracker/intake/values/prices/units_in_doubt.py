@@ -3,6 +3,8 @@ what is done with them: 'GD2 in USD möglich', 'CRB is per tonne from January 20
 
 import re
 
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.orders.worded_brackets import bracket_behind_words
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import joined, phrases
 
@@ -12,10 +14,19 @@ def leaves_unit_open(part: str, *ahead: str) -> bool:
     it, as 'if shipped to Canada' does."""
     if any(joined(*_POSSIBLE).find(one) for one in (*ahead, part)):
         return True
+    if _is_of_a_size(part):
+        return True
     if phrases("invoices").find(part) and names_buyers_country(part):
         return True
     said = {match.value for match in phrases("units_in_doubt").find(part)}
     return ("done" in said and "sold" not in said) or is_of_a_later_day(part)
+
+
+def _is_of_a_size(part: str) -> bool:
+    """'CRB per tonne from 5 short tons'."""
+    board = find_grade(part)
+    behind = part if board is None or board.words not in part else part.partition(board.words)[2]
+    return bracket_behind_words(behind.strip()) is not None
 
 
 def names_buyers_country(text: str) -> bool:
