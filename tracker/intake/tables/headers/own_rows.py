@@ -5,16 +5,20 @@ from decimal import Decimal
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headerless.headless import describes_board_whole
 from tracker.intake.tables.headers.header_rows import names_board_and_unit
-from tracker.intake.tables.headers.heads import head_of
+from tracker.intake.tables.headers.heads import head_of, looks_priced
 from tracker.intake.tables.headers.zones import Zone
+from tracker.intake.tables.rows.terms_below import tells_terms_of_prices
 from tracker.intake.tables.view import View
+from tracker.intake.values.boards.boards_named import names_measure
 from tracker.intake.values.heads.roles import MEASURES, Role
 from tracker.intake.values.orders.masses import mass_text
 
 
 def belongs_to(band: View, row: int, zone: Zone) -> bool:
     """Whether a row is one of the table under this header, though its words could head another."""
-    return _parts_its_rows(band, row, zone) or _is_one_of_its_rows(band, row, zone) or _tells_leasts(band, row, zone)
+    if _parts_its_rows(band, row, zone) or _is_one_of_its_rows(band, row, zone) or _tells_leasts(band, row, zone):
+        return True
+    return tells_terms_of_prices(band.rows[row], _headed(zone)) and _stands_among_boards(band, row)
 
 
 def _tells_leasts(band: View, row: int, zone: Zone) -> bool:
@@ -23,10 +27,23 @@ def _tells_leasts(band: View, row: int, zone: Zone) -> bool:
     if row != zone.bottom + 1 or not zone.across:
         return False
     (at, label), *values = sorted(band.rows[row].items())
-    columns = {column.index for column in zone.columns if column.heads and column.index > at}
+    columns = {index for index in _headed(zone) if index > at}
     head = head_of(label)
     named = head is not None and head.named and head.role is Role.MINIMUM
     return named and len(values) > 1 and all(index in columns and mass_text(cell.text) for index, cell in values)
+
+
+def _headed(zone: Zone) -> set[int]:
+    return {column.index for column in zone.columns if column.heads}
+
+
+def _stands_among_boards(band: View, row: int) -> bool:
+    """Right below a row of prices, with one right below that leaves its measure to the heads above, or none: the terms
+    of one of several boards. The rows below order sizes say which board they are whole."""
+    before, behind = band.rows.get(row - 1, {}), band.rows.get(row + 1, {})
+    if not any(looks_priced(cell) for cell in before.values()):
+        return False
+    return not any(isinstance(cell.value, str) and names_measure(cell.text) for cell in behind.values())
 
 
 def _is_one_of_its_rows(band: View, row: int, zone: Zone) -> bool:

@@ -19,6 +19,7 @@ from tracker.intake.tables.rows.charge_lines import (
     states_charge,
 )
 from tracker.intake.tables.rows.closing_words import Sides, close, sides_of, tells_sides
+from tracker.intake.tables.rows.terms_below import tells_terms_of_prices
 from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
@@ -140,6 +141,8 @@ def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:
     """Something stands in a price column, beside or instead of what describes the board."""
     if len(cells) == 1 and (_is_a_sentence(next(iter(cells.values()))) or states_charge(cells)):
         return False
+    if tells_terms_of_prices(cells, valued):
+        return True
     priced = [cells[column] for column in valued if column in cells and not cells[column].text.rstrip().endswith(":")]
     if any(looks_priced(cell) for cell in priced):
         return True
