@@ -22,3 +22,26 @@ def test_the_figures_below_each_board_are_its_weights(corner, small, large):
 def test_weights_in_columns_of_their_own_are_no_prices():
     rows = [["EUR/t"], ["µm", "GC1 (g/m²)", "GC2 (g/m²)"], [300, 230, 250], [350, 300, 320]]
     assert not lines(rows)
+
+
+@pytest.mark.parametrize(
+    ("label", "rows"),
+    [("Form", ("Rolls", "Sheets")), ("Ausführung", ("Rollen", "Bogen")), ("Présentation", ("Bobines", "Feuilles")),
+     ("Presentación", ("Bobinas", "Hojas")), ("Utförande", ("Rullar", "Ark")), ("Menge", ("ab 5 t", "ab 20 t"))],
+)  # fmt: skip
+@pytest.mark.parametrize("weights", [(230, 300, 300, 350), (300, 230, 350, 300)])
+def test_a_label_before_the_weights_names_what_stands_below_it(label, rows, weights):
+    table = [["EUR/t", "GC1 (g/m²)", None, "GD2 (g/m²)", None], [label, *weights], [rows[0], 1200, 1180, 880, 870],
+             [rows[1], 1260, 1240, 940, 930]]  # fmt: skip
+    found = lines(table)
+    assert [str(line.state) for line in found.values()] == ["accepted"] * 8
+    grades = ("FBB", "FBB", "CRB", "CRB")
+    assert [(line.offer.grade, line.offer.grammage_gsm) for line in found.values()] == [
+        *zip(grades, weights, strict=True),
+    ] * 2  # fmt: skip
+
+
+@pytest.mark.parametrize("label", ["Lead time", "Lieferzeit", "Délai", "Plazo", "Leveranstid"])
+def test_days_below_such_heads_are_no_weights(label):
+    rows = [["EUR/t", "GC1 (g/m²)", None, "GD2 (g/m²)", None], [label, 14, 16, 18, 20], ["Form", 230, 300, 300, 350]]
+    assert not lines(rows)

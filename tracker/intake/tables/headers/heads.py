@@ -133,7 +133,7 @@ def head_of_words(text: str) -> Head | None:
         return Head(number=readings[0].value)
     if is_web_width(text):
         return Head(across="width")
-    if (is_money(text) and not _is_price_of_a_year(text)) or price_and_terms(text) is not None:
+    if (is_money(text) and not _is_price_of_a_year(text)) or _has_terms_behind(text):
         return None
     if is_period(text):
         return Head(across="period")
@@ -283,5 +283,10 @@ def looks_priced(cell: Cell) -> bool:
     # 'All prices per 1000 kg' has a number in it, and words around it; 'up to 10,000 lb' is an order size.
     bracket = bracket_text(cell.text) if price.basis is not None else None
     alone = not (price.rest or (bracket is not None and not bracket.alone))
-    # '1200 (min. 5,000 lb)', under a head that says in what money.
-    return price.currency is not None or alone or price_and_terms(cell.text) is not None
+    return price.currency is not None or alone or _has_terms_behind(cell.text)
+
+
+def _has_terms_behind(text: str) -> bool:
+    """'1200 (min. 5,000 lb)', under a head that says in what money; '5 t up to a truckload' is an order size."""
+    terms = price_and_terms(text)
+    return terms is not None and not terms.size

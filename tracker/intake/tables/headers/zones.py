@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.header_columns import headed_columns
 from tracker.intake.tables.headers.header_rows import (
+    are_numbers,
     asked_and_answered,
     axes_named,
     heads_of,
@@ -167,9 +168,8 @@ def _continues_header(view: View, main: int, row: int) -> bool:
     if names_board_and_unit(view, row) and all(view.cell(main, column) is not None for column in columns):
         return False
     if any(head.number is not None for head in heads):
-        bare = all(head.number is not None for head in heads)
         return (
-            (bare and any(under_axis(view, above, row) for above in {main, row - 1}))
+            (are_numbers(view, row) and any(under_axis(view, above, row) for above in {main, row - 1}))
             or _second_axis(view, main, row, heads)
             or measures_across(view, main, row, heads)
         )

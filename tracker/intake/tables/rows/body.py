@@ -54,7 +54,7 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     last: int | None = None
     lot = 0
     rows = tuple(rows)
-    priced = frozenset(row for row in rows if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued))
+    priced = frozenset(row for row in rows if _is_priced(view, row, valued))
     boards = priced | _without_price(view, [row for row in rows if row not in priced], priced, valued)
     end = _last_board(view, rows, boards)
     boards |= charges_among(view, [row for row in rows if row not in boards], boards, end)
@@ -137,12 +137,17 @@ def _goes_on_with_notes(view: View, row: int, pending: Sequence[int], last: int 
     return all(_NUMBERED.match(next(iter(view.rows[each].values())).text) for each in (pending[0], row))
 
 
+def _is_priced(view: View, row: int, valued: frozenset[int]) -> bool:
+    """A row with something in a column of prices, or right below such a row with terms of each."""
+    if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued):
+        return True
+    return row - 1 in view.rows and tells_terms_of_prices(view.rows[row], valued)
+
+
 def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:
     """Something stands in a price column, beside or instead of what describes the board."""
     if len(cells) == 1 and (_is_a_sentence(next(iter(cells.values()))) or states_charge(cells)):
         return False
-    if tells_terms_of_prices(cells, valued):
-        return True
     priced = [cells[column] for column in valued if column in cells and not cells[column].text.rstrip().endswith(":")]
     if any(looks_priced(cell) for cell in priced):
         return True
