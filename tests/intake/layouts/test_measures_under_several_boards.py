@@ -27,7 +27,7 @@ def test_weights_in_columns_of_their_own_are_no_prices():
 @pytest.mark.parametrize(
     ("label", "rows"),
     [("Form", ("Rolls", "Sheets")), ("Ausführung", ("Rollen", "Bogen")), ("Présentation", ("Bobines", "Feuilles")),
-     ("Presentación", ("Bobinas", "Hojas")), ("Utförande", ("Rullar", "Ark")), ("Menge", ("ab 5 t", "ab 20 t"))],
+     ("Presentación", ("Bobinas", "Hojas")), ("Utförande", ("Rullar", "Ark"))],
 )  # fmt: skip
 @pytest.mark.parametrize("weights", [(230, 300, 300, 350), (300, 230, 350, 300)])
 def test_a_label_before_the_weights_names_what_stands_below_it(label, rows, weights):
@@ -39,6 +39,13 @@ def test_a_label_before_the_weights_names_what_stands_below_it(label, rows, weig
     assert [(line.offer.grade, line.offer.grammage_gsm) for line in found.values()] == [
         *zip(grades, weights, strict=True),
     ] * 2  # fmt: skip
+
+
+def test_so_does_one_over_order_sizes():
+    rows = [["Alle Preise in EUR/t"], [None, "GC1 (g/m²)", None, "GD2 (g/m²)", None], ["Menge", 230, 300, 300, 350],
+            ["ab 5 t", 1200, 1180, 880, 870], ["ab 20 t", 1160, 1140, 840, 830]]  # fmt: skip
+    found = [line.offer for line in lines(rows).values()]
+    assert [(one.grammage_gsm, one.from_kg) for one in found[::4]] == [(230, 5000), (230, 20_000)]
 
 
 @pytest.mark.parametrize("label", ["Lead time", "Lieferzeit", "Délai", "Plazo", "Leveranstid"])

@@ -127,6 +127,7 @@ class TableReader:
         self._brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
         rows.go_over()
         self._told, self._charges_of, self._charges_below = rows.terms, rows.charges_of, rows.charges_below
+        self._set_apart = self._told.rows() | self._charges_below.keys() | self._read.table.view.hidden_rows
         self._levels = (*self._told.of_table(rows.charges), *self._levels)
         self._of_vendors = OfSomeVendors(self._read.table, self._read.columns, self._levels)
         self._levels = self._of_vendors.levels
@@ -163,9 +164,7 @@ class TableReader:
 
     def _stands_apart(self, whole: WholeRow) -> bool:
         """A row of which something holds for no other, whatever its cells say."""
-        row = whole.row.index
-        near = row in self._charges_below or self._told.is_near(row) or row in self._read.table.view.hidden_rows
-        return self._none_alike or whole.doubt != "" or near
+        return self._none_alike or whole.doubt != "" or whole.row.index in self._set_apart
 
     def _work_out(
         self, drafts: dict[int, Draft], offered: list[Priced], whole: WholeRow, scope: Scope, said: Contents | None

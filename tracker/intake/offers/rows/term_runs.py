@@ -44,9 +44,9 @@ class Terms:
         """The lead time of one price by such a row."""
         return self.leads.get(row, self.of_all).get(column)
 
-    def is_near(self, row: int) -> bool:
-        """Whether something holds for this row that does not for all."""
-        return row in self.by_row or row in self.leads
+    def rows(self) -> frozenset[int]:
+        """Those for which something holds that does not for all."""
+        return frozenset((*self.by_row, *self.leads))
 
     def of_table(self, charges: Sequence[Said[Statement]]) -> tuple[Level, ...]:
         """What all rows are told, with the charges that other rows tell."""
