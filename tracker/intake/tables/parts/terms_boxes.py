@@ -6,16 +6,14 @@ head, and tells each term once.
 """
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from itertools import pairwise
 
 from tracker.intake.tables.figures import is_figure
+from tracker.intake.tables.parts.terms_told import terms_told
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, part_of, without_cells
 from tracker.intake.tables.words import words_of
-from tracker.intake.values.freight.charges import ChargeWords
-from tracker.intake.values.freight.delivery import Delivery
-from tracker.intake.values.notes.statements import statements
 from tracker.intake.words.lists import phrases
 
 _FEWEST, _MOST = 2, 16
@@ -96,21 +94,7 @@ def _holds_figures(view: View, row: int, column: int) -> bool:
 def _tell_different_terms(lines: Sequence[Words], fewest: int, *, repeated: bool = False) -> bool:
     """Freight, validity, a smallest order: so many lines tell one each, none what another tells. Remarks on boards tell
     the same of several of them. `repeated`: there are more lines than boards, and none can be a board's."""
-    told = [frozenset(_terms_in(words.text)) for words in lines]
+    told = [terms_told(words.text) for words in lines]
     terms = Counter(term for one in told for term in one)
     enough = len(terms) >= fewest and sum(map(bool, told)) >= fewest
     return enough and (repeated or max(terms.values()) == 1)
-
-
-def _terms_in(text: str) -> Iterator[tuple[type[object], str]]:
-    """The kinds of terms that a line tells: each charge is one of its own, and so are the lead times of rolls and of
-    sheets."""
-    said = statements(text)
-    charged = any(isinstance(one, ChargeWords) for one in said)
-    forms = " ".join(sorted(match.value for match in phrases("forms").find(text)))
-    for one in said:
-        if isinstance(one, ChargeWords):
-            yield ChargeWords, f"{one.kind} {one.label.lower()}"
-        elif not (isinstance(one, Delivery) and charged):
-            # 'Carriage extra at £18.50' says in passing that prices are without it.
-            yield type(one), forms
