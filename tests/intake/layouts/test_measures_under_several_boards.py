@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import lines, merged
 
 
 @pytest.mark.parametrize(
@@ -46,6 +46,16 @@ def test_so_does_one_over_order_sizes():
             ["ab 5 t", 1200, 1180, 880, 870], ["ab 20 t", 1160, 1140, 840, 830]]  # fmt: skip
     found = [line.offer for line in lines(rows).values()]
     assert [(one.grammage_gsm, one.from_kg) for one in found[::4]] == [(230, 5000), (230, 20_000)]
+
+
+@pytest.mark.parametrize("corner", [(), ((0, 0, 1, 0),)])
+def test_heads_may_be_merged_over_two_rows(corner):
+    rows = [["EUR/t", "GC1 (g/m²)", None, "GD2 (g/m²)", None], [], [None, 230, 300, 300, 350],
+            ["Rollen", 1200, 1180, 880, 870], ["Bogen", 1260, 1240, 940, 930]]  # fmt: skip
+    found = lines(rows, merged=merged(*corner, (0, 1, 1, 2), (0, 3, 1, 4)))
+    assert [(line.offer.grade, line.offer.grammage_gsm) for line in found.values()] == [
+        ("FBB", 230), ("FBB", 300), ("CRB", 300), ("CRB", 350),
+    ] * 2  # fmt: skip
 
 
 @pytest.mark.parametrize("label", ["Lead time", "Lieferzeit", "Délai", "Plazo", "Leveranstid"])

@@ -45,7 +45,7 @@ class ReadTable:
         numbered = (column for column in self.columns.of(Role.ITEM) if _counts(list(self.cells(column))))
         headed = (one for one in self.table.columns if phrases("year_heads").whole(one.text.strip()) is not None)
         timed = (column for column in headed if _tells_times(list(self.cells(column))))
-        return frozenset(column.index for column in (*numbered, *timed))
+        return frozenset((*(column.index for column in numbered), *(column.index for column in timed)))
 
 
 def _tells_times(cells: Sequence[Cell]) -> bool:

@@ -241,7 +241,7 @@ def under_axis(view: View, main: int, row: int) -> bool:
     if len(cells) < 2 or None in over or not (len(over) > 1 or _ascend(list(cells.values()))):
         return False
     # Each number under a head of its own is a row of figures.
-    labelled = min(cells) > min((*view.rows[main], *view.rows.get(row + 1, ())))
+    labelled = min(cells) > min((*view.rows.get(main, ()), *view.rows.get(row + 1, ())))
     several = 1 < len(over) < len(cells) and labelled
     return all(_spreads(word, named=several) for word in over if word is not None) and (several or len(over) == 1)
 

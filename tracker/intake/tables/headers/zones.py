@@ -153,9 +153,11 @@ def _measures(view: View, main: int, row: int) -> bool:
 def _last_row(view: View, main: int) -> int:
     bottom = main
     for row in range(main + 1, main + 1 + _MOST_ROWS_BELOW):
-        if row not in view.rows or not _continues_header(view, main, row):
+        # The lower half of heads merged over two rows holds nothing of its own.
+        halved = row not in view.rows and any((row, column) in view.spread for column in view.rows[main])
+        if not halved and (row not in view.rows or not _continues_header(view, main, row)):
             break
-        bottom = row
+        bottom = bottom if halved else row
     return bottom
 
 
