@@ -102,3 +102,26 @@ def test_a_column_with_nothing_below_it_is_told_nothing(label, text, nothing):
 def test_order_sizes_over_boards_named_whole_head_them():
     rows = [_HEAD, _GC1, ["MOQ", "5 t", "10 t", "20 t"], ["GD2 300 g/m²", 900, 880, 860]]
     assert [line.offer.from_kg for line in lines(rows).values()][3:] == [5000, 10_000, 20_000]
+
+
+@pytest.mark.parametrize(
+    ("label", "text"), [("Minimum order", "5 t"), ("Lieferzeit", "3 Wochen"), ("Délai", "3 semaines")]
+)
+def test_below_one_column_that_is_not_the_first_it_is_of_that_one(label, text):
+    found = _offers(_GC1, _GD2, [label, None, text])
+    told = [(offer.lead_days, offer.minimum_kg) for offer in found]
+    assert told[1] == told[4] != (None, None)
+    assert {told[place] for place in (0, 2, 3, 5)} == {(None, None)}
+
+
+def test_below_the_first_it_may_be_told_of_all():
+    assert [offer.minimum_kg for offer in _offers(_GC1, _GD2, ["Minimum order", "5 t"])] == [5000] * 6
+
+
+def test_several_rows_below_each_board_are_all_its_own():
+    below = [[_alike("Lead time", f"{weeks} weeks"), _alike("MOQ", f"{tons} t"), _alike("Delivery", term)]
+             for weeks, tons, term in ((3, 5, "FOB mill"), (5, 10, "delivered"))]  # fmt: skip
+    found = _offers(_GC1, *below[0], _GD2, *below[1])
+    assert [(offer.lead_days, offer.minimum_kg, offer.delivered) for offer in found] == [
+        *[((21, 21), 5000, False)] * 3, *[((35, 35), 10_000, True)] * 3,
+    ]  # fmt: skip

@@ -117,3 +117,8 @@ def test_a_bare_price_with_its_smallest_order_in_brackets_is_a_price():
     assert [(str(line.state), line.offer.minimum_kg) for line in found.values()] == [
         ("accepted", 5000), ("accepted", 10_000),
     ]  # fmt: skip
+
+
+def test_so_are_sizes_of_orders_below_each_price():
+    found = _below("USD/t", ("SBS", 250, 1200, "under 5 t"), ("SBS", 250, 1150, "5 t and up"))
+    assert [(line.offer.from_kg, line.offer.below_kg) for line in found] == [(None, 5000), (5000, None)]

@@ -63,12 +63,16 @@ class TermRuns:
     """Takes a table's rows in order and tells whose terms those of each kind are."""
 
     def __init__(self) -> None:
-        self._boards: list[tuple[int, Headings | None]] = []
+        self._boards: list[int] = []
+        # Of a long list only where they change is kept.
+        self._below: list[tuple[int, Headings | None]] = []
         self._runs: dict[Role | None, Runs[TermRow]] = {}
 
     def take_board(self, row: int, headings: Headings | None) -> None:
         """A row that offers a board."""
-        self._boards.append((row, headings))
+        if not self._below or self._below[-1][1] is not headings:
+            self._below.append((len(self._boards), headings))
+        self._boards.append(row)
         for runs in self._runs.values():
             runs.take_board(row, headings)
 
@@ -76,8 +80,10 @@ class TermRuns:
         """A row of terms."""
         if role not in self._runs:
             self._runs[role] = Runs()
-            for board, above in self._boards:
-                self._runs[role].take_board(board, above)
+            ends = [*(start for start, _ in self._below[1:]), len(self._boards)]
+            for (start, above), end in zip(self._below, ends, strict=False):
+                for board in self._boards[start:end]:
+                    self._runs[role].take_board(board, above)
         self._runs[role].take(row, headings)
 
     def told(self) -> Terms:

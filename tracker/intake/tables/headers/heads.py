@@ -289,4 +289,7 @@ def looks_priced(cell: Cell) -> bool:
 def _has_terms_behind(text: str) -> bool:
     """'1200 (min. 5,000 lb)', under a head that says in what money; '5 t up to a truckload' is an order size."""
     terms = price_and_terms(text)
-    return terms is not None and not terms.size
+    if terms is None:
+        return False
+    price = price_text(terms.price)
+    return not terms.size or (price is not None and price.basis is None)

@@ -1,5 +1,6 @@
 """Rows that look like a header and belong to the table above: a sub-heading with a unit, a board without a price."""
 
+from collections.abc import Collection
 from decimal import Decimal
 
 from tracker.intake.grid import Cell
@@ -18,7 +19,7 @@ def belongs_to(band: View, row: int, zone: Zone) -> bool:
     """Whether a row is one of the table under this header, though its words could head another."""
     if _parts_its_rows(band, row, zone) or _is_one_of_its_rows(band, row, zone) or _tells_leasts(band, row, zone):
         return True
-    return tells_terms_of_prices(band.rows[row], _headed(zone)) and _stands_among_boards(band, row)
+    return tells_terms_of_prices(band.rows[row], _headed(zone)) and _stands_among_boards(band, row, _headed(zone))
 
 
 def _tells_leasts(band: View, row: int, zone: Zone) -> bool:
@@ -37,13 +38,20 @@ def _headed(zone: Zone) -> set[int]:
     return {column.index for column in zone.columns if column.heads}
 
 
-def _stands_among_boards(band: View, row: int) -> bool:
+def _stands_among_boards(band: View, row: int, headed: Collection[int]) -> bool:
     """Right below a row of prices, with one right below that leaves its measure to the heads above, or none: the terms
     of one of several boards. The rows below order sizes say which board they are whole."""
-    before, behind = band.rows.get(row - 1, {}), band.rows.get(row + 1, {})
+    before, behind = (_beyond_terms(band, row, step, headed) for step in (-1, 1))
     if not any(looks_priced(cell) for cell in before.values()):
         return False
     return not any(isinstance(cell.value, str) and names_measure(cell.text) for cell in behind.values())
+
+
+def _beyond_terms(band: View, row: int, step: int, headed: Collection[int]) -> dict[int, Cell]:
+    """The row before or behind one of terms, and behind others like it."""
+    while row in band.rows and tells_terms_of_prices(band.rows[row], headed):
+        row += step
+    return band.rows.get(row, {})
 
 
 def _is_one_of_its_rows(band: View, row: int, zone: Zone) -> bool:

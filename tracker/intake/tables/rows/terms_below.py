@@ -5,7 +5,7 @@ Incoterm |        | franco destination  | DAP Lyon
 Délai    |        | 3 semaines          | 5 semaines
 """
 
-from collections.abc import Callable, Collection, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from functools import cache
@@ -83,12 +83,19 @@ def _terms_in(cells: Mapping[int, Cell], figured: Callable[[], set[int]]) -> tup
 def tells_terms_of_prices(cells: Mapping[int, Cell], valued: Collection[int]) -> bool:
     """'Minimum order | 5 t | | 5 t', with a label of terms and words in several columns of prices alone: a row of the
     table, and no heading of the next."""
-    if len(cells) <= _FEWEST:
+    if len(cells) < _FEWEST:
         return False
     first, *rest = sorted(cells)
+    if len(rest) == 1 and not _is_of_one_column(rest[0], [at for at in valued if at > first]):
+        return False
     if not all(index in valued and _tells_or_leaves_out(cells[index]) for index in rest):
         return False
     return any(_tells(cells[index]) for index in rest) and _names(cells[first], _OF_COLUMNS)
+
+
+def _is_of_one_column(at: int, valued: Sequence[int]) -> bool:
+    """'Minimum order | | 5 t' below the second price alone; below the first it may be told of all."""
+    return len(valued) > 1 and at != min(valued)
 
 
 def _tells_or_leaves_out(cell: Cell) -> bool:
