@@ -125,3 +125,17 @@ def test_several_rows_below_each_board_are_all_its_own():
     assert [(offer.lead_days, offer.minimum_kg, offer.delivered) for offer in found] == [
         *[((21, 21), 5000, False)] * 3, *[((35, 35), 10_000, True)] * 3,
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize("label", _LEASTS)
+def test_smallest_orders_right_below_heads_of_measures_are_no_order_sizes(label):
+    found = _offers([label, "5 t", "6 t", "8 t"], _GC1, _GD2)
+    assert [offer.minimum_kg for offer in found] == [5000, 6000, 8000] * 2
+    assert all(offer.from_kg is None for offer in found)
+
+
+def test_terms_above_all_groups_are_those_of_a_group_without_its_own():
+    groups = ["Rolls"], _GC1, ["Sheets"], _alike("Lead time", "2 weeks"), _GD2
+    assert [offer.lead_days for offer in _offers(_alike("Lead time", "5 weeks"), *groups)] == [
+        *[(35, 35)] * 3, *[(14, 14)] * 3,
+    ]  # fmt: skip

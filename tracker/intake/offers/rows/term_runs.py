@@ -93,7 +93,8 @@ class TermRuns:
             alone = len(runs.found) == 1 and runs.is_of_all(runs.found[0])
             for run in runs.found if alone else _by_place(runs):
                 for row in run.rows:
-                    if alone:
+                    # One above all groups is told of those that have none of their own.
+                    if alone or not run.boards:
                         _state_of_all(terms, row)
                     else:
                         _state(terms, row, run, role)

@@ -23,15 +23,21 @@ def belongs_to(band: View, row: int, zone: Zone) -> bool:
 
 
 def _tells_leasts(band: View, row: int, zone: Zone) -> bool:
-    """'Minimum order | 5,000 lb | 5,000 lb | 10,000 lb' right below 'pt | 16 | 18 | 20': how little of each is sold,
-    and no order sizes that head the prices below."""
-    if row != zone.bottom + 1 or not zone.across:
+    """'Minimum order | 5,000 lb | 5,000 lb | 10,000 lb' right below 'pt | 16 | 18 | 20' or '16 pt | 18 pt | 20 pt': how
+    little of each is sold, and no order sizes that head the prices below."""
+    if row != zone.bottom + 1 or not (zone.across or _spreads_measures(zone)):
         return False
     (at, label), *values = sorted(band.rows[row].items())
     columns = {index for index in _headed(zone) if index > at}
     head = head_of(label)
     named = head is not None and head.named and head.role is Role.MINIMUM
     return named and len(values) > 1 and all(index in columns and mass_text(cell.text) for index, cell in values)
+
+
+def _spreads_measures(zone: Zone) -> bool:
+    """Whether the columns behind the first are headed by calipers or weights."""
+    heads = [head_of(column.heads[-1]) for column in zone.columns if column.heads][1:]
+    return bool(heads) and all(head is not None and head.across in ("caliper", "weight") for head in heads)
 
 
 def _headed(zone: Zone) -> set[int]:
