@@ -287,9 +287,11 @@ def looks_priced(cell: Cell) -> bool:
 
 
 def _has_terms_behind(text: str) -> bool:
-    """'1200 (min. 5,000 lb)', under a head that says in what money; '5 t up to a truckload' is an order size."""
+    """'1200 (min. 5,000 lb)', under a head that says in what money; '5 t up to a truckload' is an order size, and so is
+    '2+ truckloads'."""
     terms = price_and_terms(text)
     if terms is None:
         return False
     price = price_text(terms.price)
-    return not terms.size or (price is not None and price.basis is None)
+    bare = price is not None and price.basis is None and "(" in text
+    return bare or not terms.size
