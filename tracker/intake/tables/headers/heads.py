@@ -287,7 +287,7 @@ def looks_priced(cell: Cell) -> bool:
 
 
 def _has_terms_behind(text: str) -> bool:
-    """'1200 (min. 5,000 lb)', under a head that says in what money; '5 t up to a truckload' and '2+ truckloads' are order
+    """'1200 (min. 5,000 lb)', under a head that says in what money; '5 t up to a truckload', '2+ truckloads' are order
     sizes, and 'Price 1 (from 5 t)' heads a column."""
     terms = price_and_terms(text) if text.lstrip()[:1].isdigit() else None
     if terms is None:
