@@ -49,7 +49,9 @@ class ReadTable:
 
 
 def _tells_times(cells: Sequence[Cell]) -> bool:
-    return bool(cells) and all(is_period(cell.text) or _YEAR.fullmatch(cell.text.strip()) for cell in cells)
+    """Years, or quarters with theirs."""
+    texts = [cell.text.strip() for cell in cells]
+    return bool(texts) and all(_YEAR.fullmatch(one) or (_YEAR.search(one) and is_period(one)) for one in texts)
 
 
 _YEAR = re.compile(r"20\d\d")
