@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import codes, lines
 
 _HEAD = ["Sorte", "g/m²", "Preis EUR/t"]
 _BOARDS = [["GC1", 250, 1200], ["GC2", 280, 1100], ["GD2", 300, 900], ["GD2", 350, 880], ["GT1", 300, 950]]
@@ -129,3 +129,69 @@ def test_a_second_table_is_no_box():
     assert [offer.grade for offer in offers] == ["FBB", "FBB", "CRB", "CRB", "CRB", "SBS", "SBS"]
     cities = _beside([["City", "Terms"], ["Linz", "frei Haus"], ["Graz", "ab Werk"]])
     assert {offer.delivered for offer in cities} == {None}
+
+
+@pytest.mark.parametrize(
+    "box",
+    [
+        ["Terms", "Freight 40 EUR/t", "Minimum order 5 t", "Plus energy surcharge 45 EUR/t"],
+        ["Konditionen", "Fracht 40 EUR/t", "Mindestmenge 5 t", "zzgl. Energiezuschlag 45 EUR/t"],
+        ["Nos conditions", "Transport 40 EUR/t", "Commande minimum 5 t", "Supplément énergie 45 EUR/t"],
+        ["Condiciones", "Transporte 40 EUR/t", "Pedido mínimo 5 t", "Recargo energético 45 EUR/t"],
+        ["Villkor", "Frakt 40 EUR/t", "Minsta order 5 t", "Energitillägg 45 EUR/t"],
+    ],
+)
+def test_two_charges_are_two_terms(box):
+    for offer in _beside(box):
+        assert sorted(charge.price for charge in offer.charges) == [40, 45]
+        assert offer.minimum_kg == 5000
+
+
+@pytest.mark.parametrize(
+    "box",
+    [
+        ["Terms", "Lead time rolls 3 weeks", "Lead time sheets 4 weeks"],
+        ["Konditionen", "Lieferzeit Rollen 3 Wochen", "Lieferzeit Bogen 4 Wochen"],
+    ],
+)
+def test_what_is_told_of_rolls_and_of_sheets_is_no_remark_on_two_boards(box):
+    assert [offer.lead_days for offer in _beside(box)] == [None] * len(_BOARDS)
+    filled = [[*_HEAD, None, box[0]], *([*board, None] for board in _BOARDS)]
+    for place, words in enumerate(box[1:], 1):
+        filled[place].append(words)
+    assert all("lead-time-unread" in codes(line) for line in lines(filled).values())
+
+
+@pytest.mark.parametrize(
+    ("head", "words"),
+    [
+        ("Terms", ["FOB mill", "Minimum order 5 t", "Lead time 3 weeks"]),
+        ("Konditionen", ["ab Werk", "Mindestmenge 5 t", "Lieferzeit 3 Wochen"]),
+        ("Conditions", ["départ usine", "Minimum de commande 5 t", "Délai 3 semaines"]),
+        ("Condiciones", ["ex works", "Pedido mínimo 5 t", "Plazo 3 semanas"]),
+        ("Villkor", ["fritt fabrik", "Minsta order 5 t", "Leveranstid 3 veckor"]),
+    ],
+)
+def test_one_term_beside_each_board_without_a_gap_is_its_own(head, words):
+    offers = _beside([head, *words], gap=0, rows=(_HEAD, *_BOARDS[:3]))
+    assert [offer.delivered for offer in offers] == [False, None, None]
+    assert [offer.lead_days for offer in offers] == [None, None, (21, 21)]
+    assert [offer.minimum_kg for offer in offers][::2] == [None, None]
+
+
+def test_so_are_terms_beside_some_boards_here_and_there():
+    offers = _beside(["Terms", "FOB mill", None, "Lead time 3 weeks", "Minimum order 5 t"], gap=0)
+    assert [offer.delivered for offer in offers] == [False, *[None] * 4]
+
+
+@pytest.mark.parametrize(
+    ("head", "words"),
+    [
+        ("Please note", ["Minimum order 5 t", "Lead time 6 weeks"]),
+        ("À noter", ["Minimum de commande 5 t", "Délai 6 semaines"]),
+    ],
+)
+def test_two_remarks_under_please_note_are_those_of_two_boards(head, words):
+    offers = _beside([head, *words], rows=(_HEAD, *_BOARDS[:3]))
+    assert [offer.lead_days for offer in offers] == [None, (42, 42), None]
+    assert [offer.minimum_kg for offer in offers][1:] == [None, None]

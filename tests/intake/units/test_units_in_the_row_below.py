@@ -55,3 +55,70 @@ def test_a_row_below_several_prices_is_of_no_other_for_certain():
     assert [(str(line.state), line.offer.basis and str(line.offer.basis)) for line in found] == [
         ("question", None), ("accepted", "short_ton"), ("accepted", "cwt"),
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("head", "said"),
+    [
+        ("Price USD", ("per short ton delivered", "per short ton FOB mill")),
+        ("Preis EUR", ("je t frei Haus", "je t ab Werk")),
+        ("Prix EUR", ("la tonne franco", "la tonne départ usine")),
+        ("Precio EUR", ("por tonelada franco destino", "por tonelada ex works")),
+        ("Pris SEK", ("per kg fritt levererat", "per kg fritt fabrik")),
+    ],
+)  # fmt: skip
+def test_a_unit_and_delivery_in_one_line_are_both_of_the_price_above(head, said):
+    found = _below(head, ("GC1", 250, 12 if "kg" in said[0] else 1200, said[0]), ("GD2", 300, 9, said[1]))
+    assert [line.offer.delivered for line in found] == [True, False]
+    assert all(line.offer.basis for line in found)
+
+
+@pytest.mark.parametrize(
+    ("head", "words"),
+    [("USD/ST", "min. {} t"), ("EUR/t", "mind. {} t"), ("EUR/t", "minimum {} t"), ("EUR/t", "mínimo {} t"),
+     ("SEK/kg", "minst {} t")],
+)  # fmt: skip
+def test_so_are_smallest_orders(head, words):
+    found = _below(head, ("GC1", 250, 1200, words.format(5)), ("GD2", 300, 900, words.format(10)))
+    assert [line.offer.minimum_kg for line in found] == [5000, 10_000]
+
+
+def test_so_are_currencies():
+    found = _below("Price per ST", ("SBS", 250, 1200, "USD"), ("CUK", 300, 1300, "CAD"))
+    assert [(str(line.state), line.offer.currency) for line in found] == [("accepted", "USD"), ("accepted", "CAD")]
+
+
+@pytest.mark.parametrize("said", [("per ST", "min. {} t"), ("min. {} t", "per ST")])
+def test_several_lines_below_a_price_are_all_its_own(said):
+    rows = [["Grade", "g/m²", "USD"]]
+    for board, least in (("SBS", 5), ("CUK", 10)):
+        rows += [[board, 300, 1200], *([None, None, text.format(least)] for text in said)]
+    assert [(str(line.offer.basis), line.offer.minimum_kg) for line in lines(rows).values()] == [
+        ("short_ton", 5000), ("short_ton", 10_000),
+    ]  # fmt: skip
+
+
+def test_smallest_orders_above_the_first_price_head_those_below():
+    rows = [["Grade", "g/m²", "USD/t"], [None, None, "min. 5 t"], ["SBS", 250, 1200], [None, None, "min. 10 t"],
+            ["CUK", 300, 900]]  # fmt: skip
+    assert [line.offer.minimum_kg for line in lines(rows).values()] == [5000, 10_000]
+
+
+def test_smallest_orders_below_each_of_several_prices_are_never_those_of_another_board():
+    rows = [["USD/t", "16 pt", "18 pt"], ["SBS", 1200, 1300], [None, "min. 5 t", "min. 2 t"], ["CUK", 980, 1000],
+            [None, "min. 10 t", "min. 4 t"]]  # fmt: skip
+    found = lines(rows)
+    assert len(found) == 4
+    assert all(line.offer.minimum_kg is None and str(line.state) == "question" for line in found.values())
+
+
+def test_a_bare_price_with_its_smallest_order_in_brackets_is_a_price():
+    found = lines([["Grade", "g/m²", "USD/t"], ["SBS", 250, "1200 (min. 5 t)"], ["CUK", 300, "980 (min. 10 t)"]])
+    assert [(str(line.state), line.offer.minimum_kg) for line in found.values()] == [
+        ("accepted", 5000), ("accepted", 10_000),
+    ]  # fmt: skip
+
+
+def test_so_are_sizes_of_orders_below_each_price():
+    found = _below("USD/t", ("SBS", 250, 1200, "under 5 t"), ("SBS", 250, 1150, "5 t and up"))
+    assert [(line.offer.from_kg, line.offer.below_kg) for line in found] == [(None, 5000), (5000, None)]

@@ -72,7 +72,7 @@ from tracker.intake.values.changes.discounts import DiscountTaken
 from tracker.intake.values.heads.roles import MEASURES, Role
 from tracker.trade.offer import PassedOver
 
-_Surroundings = tuple[Headings | None, tuple[Words, ...], frozenset[str], frozenset[Words], int]
+_Surroundings = tuple[Headings | None, tuple[Words, ...], frozenset[str], frozenset[Words], int, tuple[Level, ...]]
 """What tells the scopes of two rows apart."""
 
 
@@ -126,9 +126,9 @@ class TableReader:
         whole = rows if self._read.table.view.passing else list(rows)
         self._brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
         rows.go_over()
-        if rows.stated or rows.charges:
-            self._levels = (Level("table rows", tuple(rows.stated), beside=tuple(rows.charges)), *self._levels)
-        self._leads, self._charges_of, self._charges_below = rows.leads, rows.charges_of, rows.charges_below
+        self._told, self._charges_of, self._charges_below = rows.terms, rows.charges_of, rows.charges_below
+        self._set_apart = self._told.rows() | self._charges_below.keys() | self._read.table.view.hidden_rows
+        self._levels = (*self._told.of_table(rows.charges), *self._levels)
         self._of_vendors = OfSomeVendors(self._read.table, self._read.columns, self._levels)
         self._levels = self._of_vendors.levels
         self._optional = OptionalColumns(self._read.columns, self._levels)
@@ -136,7 +136,7 @@ class TableReader:
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._levels = self._of_some.levels
         self._of_some_boards = SomeBoardsTold(self._levels, self._facts, self._ways)
-        self._of_columns = OfSomeColumns(self._offers, self._levels, rows.stated_of)
+        self._of_columns = OfSomeColumns(self._offers, self._told.beside(self._levels), self._told.stated_of)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
         # What such a row's prices are for rests on other rows, or on signs at any of its cells.
         self._none_alike = bool(self._brackets.by_row or self._brackets.by_cell or self._row_changes.by_sign)
@@ -164,8 +164,7 @@ class TableReader:
 
     def _stands_apart(self, whole: WholeRow) -> bool:
         """A row of which something holds for no other, whatever its cells say."""
-        row, hidden = whole.row.index, self._read.table.view.hidden_rows
-        return self._none_alike or whole.doubt != "" or row in self._charges_below or row in hidden
+        return self._none_alike or whole.doubt != "" or whole.row.index in self._set_apart
 
     def _work_out(
         self, drafts: dict[int, Draft], offered: list[Priced], whole: WholeRow, scope: Scope, said: Contents | None
@@ -208,11 +207,12 @@ class TableReader:
         carried = self._footnotes.of_row(whole.cells)
         own = self._of_some.of_row(whole)
         vendor = self._of_vendors.of_row(whole.cells)
-        key = (whole.row.headings, whole.row.lines, carried, own, vendor)
+        told = self._told.by_row.get(whole.row.index, ())
+        key = (whole.row.headings, whole.row.lines, carried, own, vendor, told)
         if key not in self._scopes:
             headings = self._in_force.at(whole.row.headings)
             around = self._of_vendors.left_to(self._levels, vendor)
-            levels = (Level(HEADING, headings), *around) if headings else around
+            levels = (*told, Level(HEADING, headings), *around) if headings else (*told, *around)
             if whole.row.lines:
                 levels = (Level("own lines", whole.row.lines, of_row=True, unsure=whole.row.unsure), *levels)
             levels = self._of_some.left_to_row(self._footnotes.left(levels, carried), own)
@@ -234,8 +234,8 @@ class TableReader:
         of_terms = self._ways.left_to(scope, draft, price.index, whole.cells)
         self._terms.fill(draft, told[1], price, of_terms)
         fill_until(draft, price, self._facts)
-        if price.index in self._leads:
-            fill_lead(draft, *self._leads[price.index])
+        if (lead := self._told.lead_at(whole.row.index, price.index)) is not None:
+            fill_lead(draft, *lead)
         elif price.lead is not None:
             fill_lead_of_head(draft, price)
         else:

@@ -1,5 +1,6 @@
 """A sheet whose tables and columns are known: what the reading of offers goes over."""
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -12,10 +13,12 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.footnotes import numbering_columns, signs_behind, signs_in_heads
 from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.headers.heads import head_text
-from tracker.intake.tables.table import SheetTables, Table, Words
+from tracker.intake.tables.headers.periods import is_period
+from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.changes.competitors import without_competitors
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.times.dates import date_readings
+from tracker.intake.words.lists import phrases
 from tracker.trade.layout import Layout
 
 _READ_AT_MOST = 3000
@@ -30,7 +33,7 @@ class ReadTable:
     columns: Columns
     passed_over: str = ""
 
-    def cells(self, column: Column) -> Iterator[Cell]:
+    def cells(self, column: Column | HeadedColumn) -> Iterator[Cell]:
         """A column's filled cells; of a very long table every so many rows."""
         rows = self.table.rows
         some = (row.index for row in rows[:: 1 + len(rows) // _READ_AT_MOST])
@@ -38,8 +41,21 @@ class ReadTable:
 
     @cached_property
     def counting(self) -> frozenset[int]:
-        """The columns that only number the rows (1, 2, 3 or 10, 20, 30): they tell no two offers apart."""
-        return frozenset(column.index for column in self.columns.of(Role.ITEM) if _counts(list(self.cells(column))))
+        """The columns that only number the rows (1, 2, 3 or 10, 20, 30), or say when a price holds ('2025' and '2026'
+        below 'Year'): they tell no two offers apart."""
+        numbered = (column for column in self.columns.of(Role.ITEM) if _counts(list(self.cells(column))))
+        headed = (one for one in self.table.columns if phrases("year_heads").whole(one.text.strip()) is not None)
+        timed = (column for column in headed if _tells_times(list(self.cells(column))))
+        return frozenset((*(column.index for column in numbered), *(column.index for column in timed)))
+
+
+def _tells_times(cells: Sequence[Cell]) -> bool:
+    """Years, or quarters with theirs."""
+    texts = [cell.text.strip() for cell in cells]
+    return bool(texts) and all(_YEAR.fullmatch(one) or (_YEAR.search(one) and is_period(one)) for one in texts)
+
+
+_YEAR = re.compile(r"20\d\d")
 
     @cached_property
     def signs(self) -> frozenset[str]:

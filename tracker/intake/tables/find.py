@@ -26,7 +26,7 @@ from tracker.intake.tables.lying.turned import Labels, label_runs
 from tracker.intake.tables.parts.bands import bands_of
 from tracker.intake.tables.parts.segments import segments_of
 from tracker.intake.tables.parts.terms_boxes import said_of_tables_beside, with_terms_apart
-from tracker.intake.tables.parts.words_between import by_table, parted, taken_by_tables
+from tracker.intake.tables.parts.words_between import by_table, parted, said_of_all, taken_by_tables
 from tracker.intake.tables.rows.body import Body, body_of
 from tracker.intake.tables.rows.charge_lines import charges_apart
 from tracker.intake.tables.rows.group_lines import leads_to_groups
@@ -56,10 +56,9 @@ def find_tables(view: View) -> SheetTables:
     bands = bands_of(rest)
     for band in bands.beside:
         texts.extend(words_of(band, band.order))
-    for band in bands.parts:
-        found = _upright_tables(band)
-        tables.extend(found.tables)
-        texts.extend(found.texts)
+    found = [_upright_tables(band) for band in bands.parts]
+    tables.extend(table for part in found for table in part.tables)
+    texts.extend(said_of_all(found))
     texts += said_of_tables_beside(tables, box)
     return SheetTables(view, tuple(tables), tuple(sorted(texts, key=lambda said: (said.row, said.cell.column))))
 

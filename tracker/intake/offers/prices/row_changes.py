@@ -22,8 +22,9 @@ from tracker.intake.values.notes.note_signs import sign_ahead
 from tracker.intake.values.prices.tax import tax_included
 
 _NAMING = (Role.PRODUCT, Role.STOCK)
-_TELLING = (*_NAMING, Role.REMARKS)
-"""Columns that may say of a board that it is sold or offered no more, beside those whose heads say nothing known."""
+_TELLING = (*_NAMING, Role.REMARKS, Role.LEAD_TIME)
+"""Columns that may say of a board that it is sold or offered no more, beside those whose heads say nothing known: 'not
+available' below 'Availability' too."""
 
 
 class RowChanges:

@@ -12,7 +12,7 @@ from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
 
-_YEAR = re.compile(r"(?:19|20)\d\d")
+_YEAR = re.compile(r"\b(?:19|20)\d\d\b")
 
 
 def earlier_years_aside(sheets: Sequence[ReadSheet], list_date: date | None) -> None:
@@ -26,26 +26,35 @@ def earlier_years_aside(sheets: Sequence[ReadSheet], list_date: date | None) -> 
 
 
 def _first_year(sheets: Sequence[ReadSheet]) -> int:
-    days = (day for sheet in sheets for text in sheet.all_texts() for day in find_dates(text))
-    return min((reading.year for day in days for reading in day.readings), default=0)
+    texts = [text for sheet in sheets for text in sheet.all_texts()]
+    days = [reading.year for text in texts for day in find_dates(text) for reading in day.readings]
+    # 'Price list November 2026', 'Price list Q4 2026'.
+    named = [int(year) for text in texts if phrases("list_names").find(text) for year in _YEAR.findall(text)]
+    return min((*days, *named), default=0)
 
 
 def _is_over(read: ReadTable, list_year: int) -> bool:
-    """A board has prices of several years, and each is before the list's. Stocks of several years tell when each board
-    was made."""
+    """Each board has prices of several years, and all are before the list's. Stocks of several years tell when each
+    board was made."""
+    words = (*read.table.titles, *read.table.headings())
+    if any(match.value in _STOCKS for said in words for match in phrases("list_parts").find(said.text)):
+        return False
     for column in read.table.columns:
         boards: dict[tuple[str, ...], set[int]] = {}
         for year, board in _years(read, column):
             boards.setdefault(board, set()).add(year)
-        recurs = any(len(years) > 1 for years in boards.values())
-        if recurs and max(year for years in boards.values() for year in years) < list_year:
+        recur = bool(boards) and all(len(years) > 1 for years in boards.values())
+        if recur and max(year for years in boards.values() for year in years) < list_year:
             return True
     return False
 
 
+_STOCKS = ("lots", "stock")
+
+
 def _years(read: ReadTable, column: HeadedColumn) -> Iterator[tuple[int, tuple[str, ...]]]:
     """The years of a column headed so, each with the board of its row; none where anything else stands there."""
-    headed = phrases("year_heads").whole(column.text.strip()) is not None
+    headed = phrases("year_heads").whole(column.text.strip()) == "any"
     rows = [read.table.view.rows[row.index] for row in read.table.rows] if headed else []
     cells = [cells[column.index] for cells in rows if column.index in cells]
     if not all(map(_is_year, cells)):

@@ -28,6 +28,7 @@ from tracker.intake.offers.rows.row_labels import (
     term_of_row,
 )
 from tracker.intake.offers.rows.term_rows import freight_by_column, terms_alike, terms_by_column
+from tracker.intake.offers.rows.term_runs import TermRow, TermRuns, Terms
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headers.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
@@ -35,10 +36,10 @@ from tracker.intake.values.changes.list_age import Age
 from tracker.intake.values.changes.others_prices import Offering, remark_offers, row_offers
 from tracker.intake.values.freight.charge_parts import OptionalCharge
 from tracker.intake.values.freight.charges import ChargeWords
-from tracker.intake.values.heads.columns_meant import Piece
+from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import Statement
-from tracker.intake.values.times.lead import LeadUnit, lead_unit
+from tracker.intake.values.times.lead import lead_unit
 
 _UNITS = (Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY)
 _TERMS = (Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS)
@@ -61,9 +62,7 @@ class WholeRow:
 class Rows:
     """Goes over a table's rows in order. `passed` collects the rows that are no offers, with the reason.
 
-    `stated` are the words of those that tell of the other rows, `stated_of` what they give each price column, where it
-    is not the same for all; `leads` the lead times that one of them gives to price
-    columns, each with the unit that the row's label names; `charges` those whose figures stand among the prices, and
+    `terms`: what those state that tell of the other rows. `charges` are those whose figures stand among the prices,
     `charges_of` those that stand below some of several prices only, by column, and `charges_below` those that stand
     below some boards only, by row.
     """
@@ -85,13 +84,11 @@ class Rows:
         self._measured = frozenset(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT))
         self._measures = tuple(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE))
         self.passed: dict[int, str] = {}
-        self.stated: list[Words] = []
-        self.stated_of: dict[Words, tuple[Piece, ...]] = {}
-        self.leads: dict[int, tuple[Cell, LeadUnit | None]] = {}
+        self.terms = Terms()
         self.charges: list[Said[Statement]] = []
         self.charges_of: dict[int, list[Said[ChargeWords]]] = {}
         self.charges_below: Mapping[int, tuple[Said[ChargeWords], ...]] = {}
-        self._charges = ChargeRows(table.view.sheet, columns)
+        self._charges, self._terms = ChargeRows(table.view.sheet, columns), TermRuns()
         self._headings: Headings | None = None
         self._own: dict[frozenset[int], frozenset[int]] = {}
         self._gone_over = False
@@ -102,8 +99,8 @@ class Rows:
             pass
 
     def __iter__(self) -> Iterator[WholeRow]:
-        self.passed, self.stated, self.stated_of, self.leads, self.charges = {}, [], {}, {}, []
-        self._charges, self._headings = ChargeRows(self._table.view.sheet, self._columns), None
+        self.passed, self.charges, self._terms, self._headings = {}, [], TermRuns(), None
+        self._charges = ChargeRows(self._table.view.sheet, self._columns)
         held: dict[int, Cell] = {}
         above: dict[int, Cell] = {}
         headings: Headings | None = None
@@ -120,11 +117,13 @@ class Rows:
             whole = self._filled_in(row, cells, held)
             held = {index: whole[index] for index in self._once if index in whole}
             self._charges.take_board(row.index, headings)
+            self._terms.take_board(row.index, headings)
             own = frozenset(cells)
             # Rows with cells in the same columns share what tells which these are.
             yield WholeRow(row, whole, self._own.setdefault(own, own), doubt)
+        self.terms = self._terms.told()
         for charged in self._charges.of_all():
-            self.stated.extend((charged.words,) if charged.words is not None else ())
+            self.terms.stated.extend((charged.words,) if charged.words is not None else ())
             self.charges.extend((charged.charge,) if charged.charge is not None else ())
         self.charges_below, self.charges_of = self._charges.of_boards(), self._charges.of_columns
         self._gone_over = True
@@ -249,29 +248,31 @@ class Rows:
 
     def _take_terms(self, role: Role | None, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
         """'Lead time | 15 days | 4 weeks' gives each price column its own; a single one is every column's."""
-        leads = {index: cells[index] for index in self._priced if index in cells}
-        if role is Role.LEAD_TIME and len(leads) > 1:
-            unit = lead_unit(label.text)
-            self.leads = {index: (cell, unit) for index, cell in leads.items()}
-            return
-        if role is Role.STOCK and any(map(is_figure, leads.values())):
+        figures = {index: cells[index] for index in self._priced if index in cells}
+        if role is Role.STOCK and any(map(is_figure, figures.values())):
             # 'In stock, tons | 30 | 0 | 20': how much of each is there, and of some nothing.
             return
+        unit = lead_unit(label.text)
+        leads = {index: (cell, unit) for index, cell in figures.items() if any(map(str.isalnum, cell.text))}
         ways = (freight_by_column, terms_by_column, terms_alike)
         pieces = next((told for tells in ways if (told := tells(label, cells, self._offered))), ())
-        self._state_terms(row, cells, label, pieces)
+        # 'Delivery | FOB mill | delivered' tells at whose freight.
+        freight = any(find_delivery(piece.text) for piece in pieces)
+        role = Role.DELIVERY_TERMS if role is Role.LEAD_TIME and freight else role
+        several = role is Role.LEAD_TIME and len(figures) > 1
+        self._state_terms(role, TermRow(self._words(row, cells, label), pieces, leads if several else None))
 
-    def _state_terms(self, row: BodyRow, cells: dict[int, Cell], label: Cell, pieces: tuple[Piece, ...]) -> None:
-        words = Words(self._table.view.sheet, row.index, label, said_in(cells, label))
-        self.stated.append(words)
-        if pieces:
-            self.stated_of[words] = pieces
+    def _state_terms(self, role: Role | None, said: TermRow) -> None:
+        self._terms.take(role, said, self._headings)
+
+    def _words(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> Words:
+        return Words(self._table.view.sheet, row.index, label, said_in(cells, label))
 
     def _state_charge(
         self, row: BodyRow, cells: dict[int, Cell], label: Cell, named: ChargeWords | None = None
     ) -> None:
         if pieces := freight_by_column(label, cells, self._offered):
-            self._state_terms(row, cells, label, pieces)
+            self._state_terms(Role.FREIGHT, TermRow(self._words(row, cells, label), pieces))
         else:
             self._charges.take(row, cells, label, self._headings, named)
 

@@ -210,21 +210,38 @@ def _prices_under(view: View, row: int) -> bool:
 
 def _axis_below(view: View, row: int) -> bool:
     """The row below is bare numbers that one of this row's words names."""
-    below = heads_of(view, row + 1) if row + 1 in view.rows else None
-    return bool(below) and all(head.number is not None for head in below or ()) and under_axis(view, row, row + 1)
+    return row + 1 in view.rows and are_numbers(view, row + 1) and under_axis(view, row, row + 1)
+
+
+def are_numbers(view: View, row: int) -> bool:
+    """Whether a row is bare numbers, behind a label or without one."""
+    heads = heads_of(view, row)
+    numbers = [head for head in heads or () if head.number is not None]
+    return bool(numbers) and len(numbers) == len(_behind_a_label(view, row))
+
+
+_LABELS = frozenset({Role.FORM, Role.PRODUCT, Role.GRADE, Role.COATING, *ORDER_SIZES})
+
+
+def _behind_a_label(view: View, row: int) -> dict[int, Cell]:
+    """A row without the words before it that name what stands below them: 'Form | 230 | 300'."""
+    (at, label), *others = sorted(view.rows[row].items())
+    head = head_of(label) if isinstance(label.value, str) else None
+    named = head is not None and head.named and head.role in _LABELS
+    return dict(others) if named else {at: label, **dict(others)}
 
 
 def under_axis(view: View, main: int, row: int) -> bool:
     """Bare numbers spread what one header cell above all of them names: 'Caliper (pt)' over 12 | 14 | 16. So does one
     over each group of them, as 'GC1 (g/m²) | GD2 (g/m²)'."""
-    cells = view.rows[row]
+    cells = _behind_a_label(view, row)
     over: dict[Cell | None, list[Cell]] = {}
     for column, cell in cells.items():
         over.setdefault(_covering(view, main, column), []).append(cell)
-    if len(cells) < 2 or not all(word is not None and _ascend(group) for word, group in over.items()):
+    if len(cells) < 2 or None in over or not (len(over) > 1 or _ascend(list(cells.values()))):
         return False
     # Each number under a head of its own is a row of figures.
-    labelled = min(cells) > min((*view.rows[main], *view.rows.get(row + 1, ())))
+    labelled = min(cells) > min((*view.rows.get(main, ()), *view.rows.get(row + 1, ())))
     several = 1 < len(over) < len(cells) and labelled
     return all(_spreads(word, named=several) for word in over if word is not None) and (several or len(over) == 1)
 

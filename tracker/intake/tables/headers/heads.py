@@ -22,6 +22,7 @@ from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
 from tracker.intake.values.orders.broken_sizes import breaks_off
 from tracker.intake.values.prices.money import price_text, price_unit
+from tracker.intake.values.prices.price_terms import price_and_terms
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import LeadTime, lead_unit
 from tracker.intake.words.lists import phrases
@@ -132,7 +133,7 @@ def head_of_words(text: str) -> Head | None:
         return Head(number=readings[0].value)
     if is_web_width(text):
         return Head(across="width")
-    if is_money(text) and not _is_price_of_a_year(text):
+    if (is_money(text) and not _is_price_of_a_year(text)) or _has_terms_behind(text):
         return None
     if is_period(text):
         return Head(across="period")
@@ -281,4 +282,16 @@ def looks_priced(cell: Cell) -> bool:
         return False
     # 'All prices per 1000 kg' has a number in it, and words around it; 'up to 10,000 lb' is an order size.
     bracket = bracket_text(cell.text) if price.basis is not None else None
-    return price.currency is not None or not (price.rest or (bracket is not None and not bracket.alone))
+    alone = not (price.rest or (bracket is not None and not bracket.alone))
+    return price.currency is not None or alone or _has_terms_behind(cell.text)
+
+
+def _has_terms_behind(text: str) -> bool:
+    """'1200 (min. 5,000 lb)', under a head that says in what money; '5 t up to a truckload', '2+ truckloads' are order
+    sizes, and 'Price 1 (from 5 t)' heads a column."""
+    terms = price_and_terms(text) if text.lstrip()[:1].isdigit() else None
+    if terms is None:
+        return False
+    price = price_text(terms.price)
+    bare = price is not None and price.basis is None and "(" in text
+    return bare or not terms.size

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.header_columns import headed_columns
 from tracker.intake.tables.headers.header_rows import (
+    are_numbers,
     asked_and_answered,
     axes_named,
     heads_of,
@@ -152,9 +153,11 @@ def _measures(view: View, main: int, row: int) -> bool:
 def _last_row(view: View, main: int) -> int:
     bottom = main
     for row in range(main + 1, main + 1 + _MOST_ROWS_BELOW):
-        if row not in view.rows or not _continues_header(view, main, row):
+        # The lower half of heads merged over two rows holds nothing of its own.
+        halved = row not in view.rows and any((row, column) in view.spread for column in view.rows[main])
+        if not halved and (row not in view.rows or not _continues_header(view, main, row)):
             break
-        bottom = row
+        bottom = bottom if halved else row
     return bottom
 
 
@@ -167,9 +170,8 @@ def _continues_header(view: View, main: int, row: int) -> bool:
     if names_board_and_unit(view, row) and all(view.cell(main, column) is not None for column in columns):
         return False
     if any(head.number is not None for head in heads):
-        bare = all(head.number is not None for head in heads)
         return (
-            (bare and any(under_axis(view, above, row) for above in {main, row - 1}))
+            (are_numbers(view, row) and any(under_axis(view, above, row) for above in {main, row - 1}))
             or _second_axis(view, main, row, heads)
             or measures_across(view, main, row, heads)
         )

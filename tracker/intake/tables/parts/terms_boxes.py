@@ -10,12 +10,10 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from tracker.intake.tables.figures import is_figure
+from tracker.intake.tables.parts.terms_told import terms_told
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, part_of, without_cells
 from tracker.intake.tables.words import words_of
-from tracker.intake.values.freight.charges import ChargeWords
-from tracker.intake.values.freight.delivery import Delivery
-from tracker.intake.values.notes.statements import statements
 from tracker.intake.words.lists import phrases
 
 _FEWEST, _MOST = 2, 16
@@ -63,7 +61,8 @@ def _is_box(view: View, box: View, column: int) -> bool:
         return False
     head, *lines = words_of(box, rows)
     title = head.text.strip(_AROUND)
-    headed = phrases("terms_heads").whole(title) is not None
+    named = phrases("terms_heads").whole(title)
+    headed = named is not None
     if not headed and phrases("headers").whole(title) is not None:
         # 'Bemerkung' heads a column.
         return False
@@ -71,11 +70,20 @@ def _is_box(view: View, box: View, column: int) -> bool:
     lines = lines if headed else [head, *lines]
     beyond = any(words.row not in boards for words in lines)
     if headed and parted:
-        return _tell_different_terms(lines, _FEWEST, repeated=beyond)
-    if not headed and (not parted or len(lines) == len(boards)):
-        # One beside each board may be its own remark.
+        # 'Please note' over two remarks may head the column of those two boards.
+        fewest = _FEWEST if named == "any" or beyond else _FEWEST + 1
+        return len(lines) >= fewest and _tell_different_terms(lines, _FEWEST, repeated=beyond)
+    own = not beyond and (len(lines) == len(boards) or _leave_some_out(lines, boards))
+    if own or (not headed and (not parted or len(lines) == len(boards))):
+        # One beside each board, or beside some here and there, may be its own remark.
         return False
     return _tell_different_terms(lines, _FEWEST if beyond else _FEWEST + 1)
+
+
+def _leave_some_out(lines: Sequence[Words], boards: Sequence[int]) -> bool:
+    """Whether boards between the lines have none."""
+    rows = [words.row for words in lines]
+    return any(rows[0] < board < rows[-1] and board not in rows for board in boards)
 
 
 def _holds_figures(view: View, row: int, column: int) -> bool:
@@ -86,8 +94,7 @@ def _holds_figures(view: View, row: int, column: int) -> bool:
 def _tell_different_terms(lines: Sequence[Words], fewest: int, *, repeated: bool = False) -> bool:
     """Freight, validity, a smallest order: so many lines tell one each, none what another tells. Remarks on boards tell
     the same of several of them. `repeated`: there are more lines than boards, and none can be a board's."""
-    # 'Carriage extra at £18.50' says in passing that prices are without it.
-    told = [{type(one) for one in statements(words.text)} for words in lines]
-    kinds = Counter(kind for one in told for kind in one if not (kind is Delivery and ChargeWords in one))
-    enough = len(kinds) >= fewest and sum(map(bool, told)) >= fewest
-    return enough and (repeated or max(kinds.values()) == 1)
+    told = [terms_told(words.text) for words in lines]
+    terms = Counter(term for one in told for term in one)
+    enough = len(terms) >= fewest and sum(map(bool, told)) >= fewest
+    return enough and (repeated or max(terms.values()) == 1)

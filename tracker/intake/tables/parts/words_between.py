@@ -2,8 +2,9 @@
 
 from collections.abc import Iterator, Sequence
 
+from tracker.intake.tables.parts.terms_told import terms_told
 from tracker.intake.tables.rows.closing_words import Sides, sides_of, tells_sides
-from tracker.intake.tables.table import Table, Words
+from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.notes.above_and_below import parts_by_side
@@ -19,6 +20,46 @@ def by_table(tables: Sequence[Table], titles: Sequence[Words]) -> Iterator[tuple
     ]
     for said in own:
         yield said if all(own) else tuple(titles)
+
+
+def said_of_all(parts: Sequence[SheetTables]) -> list[Words]:
+    """The texts of tables beside each other without those below them that each tell their own of one thing, 'FOB mill'
+    below the one and 'delivered' below the other: these become notes of the tables that they stand below."""
+    texts = [words for part in parts for words in part.texts]
+    filled = [part for part in parts if part.tables]
+    if len(filled) < _SEVERAL:
+        return texts
+    own: set[Words] = set()
+    # In one row of the sheet, or each as far below its own table.
+    for levelled in (True, False):
+        below = [_below(part, levelled=levelled) for part in filled]
+        for place in set(below[0]).intersection(*below[1:]):
+            said = [[words for words in of_part[place] if words not in own] for of_part in below]
+            if _tell_the_same_apart(said):
+                own.update(words for of_part in said for words in of_part)
+    for part in filled:
+        for table in part.tables:
+            table.notes += tuple(words for words in part.texts if words in own)
+    return [words for words in texts if words not in own]
+
+
+_SEVERAL = 2
+
+
+def _below(part: SheetTables, *, levelled: bool) -> dict[int, list[Words]]:
+    """The texts below all tables of a part, by their row or by how far down they are."""
+    last = max(table.last_row for table in part.tables)
+    rows: dict[int, list[Words]] = {}
+    for words in part.texts:
+        if words.row > last:
+            rows.setdefault(words.row if levelled else words.row - last, []).append(words)
+    return rows
+
+
+def _tell_the_same_apart(said: Sequence[Sequence[Words]]) -> bool:
+    """Whether all of them speak of one kind of thing. 'FOB mill | | | Net 30 days' is a line of the sheet's foot."""
+    kinds = [{term for words in of_part for term in terms_told(words.text)} for of_part in said]
+    return bool(set.intersection(*kinds))
 
 
 def taken_by_tables(view: View, above: Sequence[Table], rows: Sequence[int]) -> tuple[list[int], tuple[Words, ...]]:

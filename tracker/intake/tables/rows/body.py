@@ -19,6 +19,7 @@ from tracker.intake.tables.rows.charge_lines import (
     states_charge,
 )
 from tracker.intake.tables.rows.closing_words import Sides, close, sides_of, tells_sides
+from tracker.intake.tables.rows.terms_below import tells_terms_of_prices
 from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
@@ -53,7 +54,7 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     last: int | None = None
     lot = 0
     rows = tuple(rows)
-    priced = frozenset(row for row in rows if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued))
+    priced = frozenset(row for row in rows if _is_priced(view, row, valued))
     boards = priced | _without_price(view, [row for row in rows if row not in priced], priced, valued)
     end = _last_board(view, rows, boards)
     boards |= charges_among(view, [row for row in rows if row not in boards], boards, end)
@@ -134,6 +135,13 @@ def _goes_on_with_notes(view: View, row: int, pending: Sequence[int], last: int 
     if last is None or not pending or pending[0] == last + 1:
         return False
     return all(_NUMBERED.match(next(iter(view.rows[each].values())).text) for each in (pending[0], row))
+
+
+def _is_priced(view: View, row: int, valued: frozenset[int]) -> bool:
+    """A row with something in a column of prices, or right below such a row with terms of each."""
+    if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued):
+        return True
+    return row - 1 in view.rows and tells_terms_of_prices(view.rows[row], valued)
 
 
 def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:

@@ -10,6 +10,7 @@ from itertools import takewhile
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import as_formatted
 from tracker.intake.tables.headers.priced_texts import is_money
+from tracker.intake.tables.rows.terms_below import tells_terms_of_prices
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry
@@ -43,10 +44,13 @@ def states_charge(cells: Mapping[int, Cell]) -> bool:
 
 
 def cell_of_board(cells: Mapping[int, Cell], index: int) -> Cell | None:
-    """A row's cell, but for the '3.5 % of board price' of one that states a charge: it tells nothing of its column."""
+    """A row's cell, but for the '3.5 % of board price' of one that states a charge, and the '3 weeks' of one that tells
+    terms: they tell nothing of their column."""
     cell = cells.get(index)
-    share = cell is not None and isinstance(cell.value, str) and _has_share(cell.text)
-    return None if share and states_charge(cells) else cell
+    if cell is None or not isinstance(cell.value, str):
+        return cell
+    of_charge = _has_share(cell.text) and states_charge(cells)
+    return None if of_charge or tells_terms_of_prices(cells, cells) else cell
 
 
 def _has_share(text: str) -> bool:

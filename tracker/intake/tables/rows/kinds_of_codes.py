@@ -7,6 +7,7 @@ from typing import NamedTuple
 from tracker.intake.tables.headers.keyed_units import UNIT
 from tracker.intake.tables.table import HeadedColumn
 from tracker.intake.values.boards.board_words import begins_with_board
+from tracker.intake.values.changes.withdrawn import withdrawn
 from tracker.intake.values.freight.delivery import find_delivery, terms_in
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
@@ -33,6 +34,8 @@ _GRADE, _TERMS, _REMARKS, _LEAD, _MINIMUM = "Grade", "Delivery terms", "Remarks"
 def kind_of(column: HeadedColumn, key: Mapping[str, str]) -> Kind | None:
     """The kind of what all entries of a key say; None where they say different things, or what is left to the notes."""
     said = list(key.values())
+    if any(map(withdrawn, said)):
+        return _of_states(column)
     if all(map(begins_with_board, said)):
         return Kind(_GRADE)
     if all(unit_led_to(one) is not None for one in said) and not all(map(_is_form, said)):
@@ -44,6 +47,14 @@ def kind_of(column: HeadedColumn, key: Mapping[str, str]) -> Kind | None:
         if all(map(reads, said)):
             return _counted(column, key, role, head)
     return Kind(_REMARKS) if _may_be_remarks(column) and all(map(statements, said)) else None
+
+
+def _of_states(column: HeadedColumn) -> Kind | None:
+    """'A = active, D = discontinued' below 'Status', or below 'Availability', where some may be times."""
+    roles = header_roles(column.heads[-1].text) if column.heads else ()
+    if roles and roles[0].role in (Role.LEAD_TIME, Role.STOCK):
+        return Kind(None)
+    return Kind(_REMARKS) if _may_be_remarks(column) else None
 
 
 def _may_be_remarks(column: HeadedColumn) -> bool:

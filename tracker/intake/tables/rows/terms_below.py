@@ -5,14 +5,14 @@ Incoterm |        | franco destination  | DAP Lyon
 Délai    |        | 3 semaines          | 5 semaines
 """
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from functools import cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
-from tracker.intake.tables.table import HeadedColumn, Table
+from tracker.intake.tables.table import BodyRow, HeadedColumn, Table
 from tracker.intake.tables.view import View
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
@@ -20,6 +20,7 @@ from tracker.intake.values.heads.roles import Role
 _FEWEST = 2
 _PLAINLY = 0.8
 _TERMS = frozenset({Role.DELIVERY_TERMS, Role.VALIDITY, Role.LEAD_TIME})
+_OF_COLUMNS = _TERMS | {Role.MINIMUM}
 
 
 def with_terms_below(table: Table, view: View) -> Table:
@@ -48,9 +49,16 @@ def _rows(table: Table, view: View) -> Iterator[tuple[Cell, dict[int, Cell]]]:
         # Of a long list it takes long to tell, and hardly one ends with what may be terms.
         return {at for row in rows for at, cell in view.rows.get(row.index, {}).items() if is_figure(cell)}
 
-    while len(table.rows) > 1 and (told := _terms_in(view.rows.get(table.rows[-1].index, {}), figured)) is not None:
-        table.rows.pop()
-        yield told
+    def told_by(row: BodyRow) -> tuple[Cell, dict[int, Cell]] | None:
+        return _terms_in(view.rows.get(row.index, {}), figured)
+
+    last: list[tuple[Cell, dict[int, Cell]]] = []
+    while len(rows) > len(last) + 1 and (told := told_by(rows[-1 - len(last)])) is not None:
+        last.append(told)
+    # Rows of terms among the boards as well: each may be of those that it stands below.
+    if last and not any(map(told_by, rows[: -len(last)])):
+        del table.rows[-len(last) :]
+        yield from last
     row = table.last_row + 1
     table.last_row = table.rows[-1].index
     while row in view.rows:
@@ -72,12 +80,38 @@ def _terms_in(cells: Mapping[int, Cell], figured: Callable[[], set[int]]) -> tup
     return (cells[first], values) if below_prices else None
 
 
+def tells_terms_of_prices(cells: Mapping[int, Cell], valued: Collection[int]) -> bool:
+    """'Minimum order | 5 t | | 5 t', with a label of terms and words in several columns of prices alone: a row of the
+    table, and no heading of the next."""
+    if len(cells) < _FEWEST:
+        return False
+    first, *rest = sorted(cells)
+    if len(rest) == 1 and not _is_of_one_column(rest[0], [at for at in valued if at > first]):
+        return False
+    if not all(index in valued and _tells_or_leaves_out(cells[index]) for index in rest):
+        return False
+    return any(_tells(cells[index]) for index in rest) and _names(cells[first], _OF_COLUMNS)
+
+
+def _is_of_one_column(at: int, valued: Sequence[int]) -> bool:
+    """'Minimum order | | 5 t' below the second price alone; below the first it may be told of all."""
+    return len(valued) > 1 and at != min(valued)
+
+
+def _tells_or_leaves_out(cell: Cell) -> bool:
+    return _tells(cell) or not any(map(str.isalnum, cell.text))
+
+
 def _tells(cell: Cell) -> bool:
     """Words, or a day; a figure may be a price."""
     return isinstance(cell.value, date) or (isinstance(cell.value, str) and any(map(str.isalpha, cell.text)))
 
 
 def _is_term(label: Cell) -> bool:
+    return _names(label, _TERMS)
+
+
+def _names(label: Cell, roles: Collection[Role]) -> bool:
     return isinstance(label.value, str) and any(
-        reading.role in _TERMS and reading.strength >= _PLAINLY for reading in header_roles(label.text)
+        reading.role in roles and reading.strength >= _PLAINLY for reading in header_roles(label.text)
     )

@@ -155,8 +155,9 @@ def speaks_of_prices(clause: str) -> bool:
 
 
 def _ends(clause: str) -> bool:
-    """'These prices are withdrawn': what the sheet offers is not offered any more."""
+    """'These prices are withdrawn', 'The above grades are sold out': what the sheet offers is not offered any more."""
     named = phrases("these_prices").find(clause)
     old = named and phrases("superseded").find(clause) and not phrases("replaces").find(clause)
-    every = named or (phrases("all_of_them").find(clause) and phrases("price_words").find(clause))
+    above = any(not clause[: match.start].strip() for match in phrases("prices_above").find(clause))
+    every = named or above or (phrases("all_of_them").find(clause) and phrases("price_words").find(clause))
     return bool(old or (every and withdrawn(clause)))
