@@ -48,15 +48,6 @@ class ReadTable:
         timed = (column for column in headed if _tells_times(list(self.cells(column))))
         return frozenset((*(column.index for column in numbered), *(column.index for column in timed)))
 
-
-def _tells_times(cells: Sequence[Cell]) -> bool:
-    """Years, or quarters with theirs."""
-    texts = [cell.text.strip() for cell in cells]
-    return bool(texts) and all(_YEAR.fullmatch(one) or (_YEAR.search(one) and is_period(one)) for one in texts)
-
-
-_YEAR = re.compile(r"20\d\d")
-
     @cached_property
     def signs(self) -> frozenset[str]:
         """The signs of footnotes that its cells and heads carry; those of a very long table are not looked for."""
@@ -67,6 +58,15 @@ _YEAR = re.compile(r"20\d\d")
         cells = (cell for row in rows for index, cell in row.items() if index not in counting)
         heads = (signs_in_heads(column.heads) for column in self.table.columns)
         return frozenset(chain.from_iterable(chain(map(signs_behind, cells), heads)))
+
+
+def _tells_times(cells: Sequence[Cell]) -> bool:
+    """Years, or quarters with theirs."""
+    texts = [cell.text.strip() for cell in cells]
+    return bool(texts) and all(_YEAR.fullmatch(one) or (_YEAR.search(one) and is_period(one)) for one in texts)
+
+
+_YEAR = re.compile(r"20\d\d")
 
 
 def _counts(cells: Sequence[Cell]) -> bool:
