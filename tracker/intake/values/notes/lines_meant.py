@@ -10,6 +10,7 @@ from tracker.intake.values.boards.boards_behind import boards_behind, names_of_a
 from tracker.intake.values.boards.boards_excepted import boards_ahead, boards_excepted, said_of_boards_alone
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.kinds_meant import boards_called
 from tracker.intake.values.boards.coated_boards import coated_ahead
 from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.boards.not_only import not_of_these_only
@@ -200,7 +201,7 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
         words, rest = names_of_a_kind(text)
         words, rest = (words, rest.lstrip(" ,")) if words else boards_ahead(_without_article(text))
         return _without_others(words, rest) if note else None
-    boards = boards_named(head)
+    boards = boards_called(head) if colon else boards_named(head)
     if len(boards.spans) > 1 and not boards_named(rest).some:
         return LinesMeant(_of_each(boards, rest), boards=boards)
     if boards.some:
@@ -263,7 +264,7 @@ def _without_article(text: str) -> str:
 
 def _without_others(board: str, rest: str) -> LinesMeant | None:
     """The board that a text is about, unless the rest of it is about others."""
-    boards = boards_named(board)
+    boards = boards_called(board)
     kinds = Counter(span.of_caliper for span in boards.spans)
     others = any(count > 1 for count in kinds.values()) or _tells_others(boards_named(rest))
     return LinesMeant(rest.strip(), boards=boards) if boards.some and not others else None

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator
 
 from tracker.intake.values.boards.board_behind import is_another, of_board_behind, states
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.kinds_meant import boards_called
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.leads_excepted import leads_excepted
@@ -121,7 +122,7 @@ def _named(piece: str) -> tuple[str, str] | None:
     head, colon, rest = piece.partition(":")
     if (
         not colon
-        or not boards_named(head).some
+        or not boards_called(head).some
         or boards_named(rest).some
         or topic_of(head, *OF_TERMS)
         or not states(rest)
