@@ -24,12 +24,13 @@ _STOPS = " :,;.–-()"
 
 def of_board_behind(before: str, piece: str) -> tuple[str, ...]:
     """'GD2: ab Lager' of the piece behind what is said of all; () where it does not tell another figure of a board."""
-    words, rest = _board_and_figure(piece.strip(_STOPS))
+    piece = _without_joint(piece.strip(_STOPS))
+    words, rest = _board_and_figure(piece)
     said = rest.strip(_STOPS)
     if not words or not said or boards_named(before).some or lines_named(before) is not None:
         return ()
     until = "" if is_another(before, said) else _last_day_of(before)
-    led = not boards_ahead(piece.strip(_STOPS))[0]
+    led = not boards_ahead(piece)[0]
     own = _own_end(said) if until else ""
     if own or (until and (_ends_too(rest, said) or (led and _is_a_day(said)))):
         said = f"{until} {own or _without_until(said)}"
@@ -38,6 +39,12 @@ def of_board_behind(before: str, piece: str) -> tuple[str, ...]:
     # 'GC1 und GD2' are two boards, and '18 and 24 pt' are known together.
     boards = (words,) if boards_called(words).some else re.split(JOINED, words)
     return tuple(f"{board}: {said}" for board in boards)
+
+
+def _without_joint(piece: str) -> str:
+    """'For CRB until 30 November' of 'but for CRB until 30 November'."""
+    joint = next((match for match in phrases("but_words").find(piece) if match.start == 0), None)
+    return piece if joint is None else piece[joint.end :].lstrip(_STOPS)
 
 
 def _board_and_figure(piece: str) -> tuple[str, str]:
@@ -81,7 +88,7 @@ def _own_end(said: str) -> str:
     return said[slice(*day)] if not rest_of(said, [day], *_BESIDE_AN_END) else ""
 
 
-_BESIDE_AN_END = ("until", "valid", "only_these", "copula", "price_words", "board_goods")
+_BESIDE_AN_END = ("until", "valid", "only_these", "copula", "price_words", "board_goods", "contrasted")
 
 
 def _ends_too(rest: str, said: str) -> bool:

@@ -21,7 +21,7 @@ from tracker.intake.words.phrases import tokens_of
 
 _TOPICS = {"minimum": "minimum", "lead_topic": "lead", "valid": "validity"}
 _KINDS = {**_TOPICS, "until": "validity"}
-_PIECES = re.compile(r",(?!\d)\s*|\s[-–—]\s(?!\d)|\s\((?=[^()]*\d)")
+_PIECES = re.compile(r",(?!\d|\s\d{4}\b)\s*|\s[-–—]\s(?!\d)|\s\((?=[^()]*\d)")
 _AND = re.compile(rf"\s{pattern('range', 'and')}\s")
 _STOPS = " :,;–-"
 
