@@ -154,7 +154,7 @@ def _leader(clause: str) -> frozenset[str]:
 
 
 def _pieces(clause: str, heard: frozenset[str]) -> Iterator[str]:
-    for piece in _PIECES.split(clause):
+    for piece in (piece for part in _PIECES.split(clause) for piece in _at_colon(part)):
         text = piece.removesuffix(")") if piece.count(")") > piece.count("(") else piece
         joint = next((joint for joint in _AND.finditer(text) if _told_apart(text, joint, heard)), None)
         if joint is None:
@@ -162,6 +162,13 @@ def _pieces(clause: str, heard: frozenset[str]) -> Iterator[str]:
         else:
             yield text[: joint.start()].strip()
             yield text[joint.end() :].strip()
+
+
+def _at_colon(piece: str) -> tuple[str, ...]:
+    """'All prices delivered: rolls per tonne' at its colon, behind the freight of all."""
+    head, colon, tail = piece.partition(": ")
+    of_all = bool(colon) and not named_in(head) and find_delivery(head) is not None
+    return (head, tail) if of_all and named_in(tail) else (piece,)
 
 
 def _told_apart(text: str, joint: re.Match[str], heard: frozenset[str]) -> bool:
