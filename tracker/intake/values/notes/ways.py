@@ -9,14 +9,16 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.topics import topic_of
 from tracker.intake.values.notes.ways_named import FORMS, OTHER_WAY, named_in, ways_named
-from tracker.intake.values.notes.ways_timed import counts_a_lead, tells_how_it_comes
+from tracker.intake.values.notes.ways_timed import tells_how_it_comes
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.dates import find_dates
+from tracker.intake.values.times.goods_in_stock import told_in_stock
 from tracker.intake.values.times.lead import counts_plain_days, lead_text
 from tracker.intake.values.times.lead_from_order import lead_from_order
+from tracker.intake.values.times.lead_sentences import times_in
 from tracker.intake.values.times.leads_in_full import goes_without_saying
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
-from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.lists import pattern, phrases, without_words
 from tracker.intake.words.phrases import tokens_of
 
 _TOPICS = {"minimum": "minimum", "lead_topic": "lead", "valid": "validity"}
@@ -62,6 +64,7 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
             own = topic_of(piece, *_TOPICS)
             topic, begun = (own, number) if own else (topic, begun)
             said = _without(piece, ways)
+            said = said if own or not ways else _time_alone(said) or said
             weeks = _leads_to(said) if ways and not own else ""
             if weeks and "validity" in _kinds(topic) and begun < number:
                 # 'Offer valid until 31 December. Sheets from stock, rolls 3 weeks': those of the next sentence.
@@ -78,7 +81,6 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
                 # 'Rolls are paid in 3 weeks, sheets in five': of what is counted there the rest of it tells as well.
                 topic, apart = "", number
             told = frozenset() if apart == number and not own and told == _LEAD else told
-            told = _kinds(said) or (_LEAD if ways and counts_a_lead(said) else frozenset())
             if ways & FORMS and told and tells_how_it_comes(piece, said):
                 told = frozenset()
             of_lead = told != {"lead"} or bool(phrases("lead_topic").find(said))
@@ -86,6 +88,19 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
 
 
 _LEAD = frozenset({"lead"})
+
+
+def _time_alone(said: str) -> str:
+    """The '4 weeks' of 'for these please reckon with 4 weeks', and a word for stock for 'we keep in stock', where no
+    more is said."""
+    if told_in_stock(said):
+        return said if phrases("from_stock").whole(said.strip(_STOPS)) is not None else _IN_STOCK
+    times = list(times_in(times_in_figures(said))) if _counts_a_lead(said) else []
+    return times[0][0].words if len(times) == 1 and not phrases("may_be").find(without_words(said, "made_so")) else ""
+
+
+_IN_STOCK = "ex stock"
+"""As all languages know it."""
 
 
 def _counts_a_lead(said: str) -> bool:

@@ -2,18 +2,11 @@
 
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.freight_of_prices import freight_of_prices
-from tracker.intake.values.times.lead import counts_plain_days, lead_text
+from tracker.intake.values.times.lead import lead_text
 from tracker.intake.values.times.times_in_words import counts_time
-from tracker.intake.words.lists import phrases
 
 
 def tells_how_it_comes(piece: str, said: str) -> bool:
     """'SBS delivered in rolls' tells neither when nor on which terms. `said`: the piece without its ways."""
     timed = any(map(str.isdigit, said)) or counts_time(said) or lead_text(said) is not None
     return find_delivery(said) is not None and freight_of_prices(piece) is None and not timed
-
-
-def counts_a_lead(said: str) -> bool:
-    """The 'now 4 weeks for' of 'now 4 weeks for rolls, 6 weeks for sheets' is a time as well as the other."""
-    counted = counts_time(said) and counts_plain_days(said) is None
-    return counted and not any(phrases(section).find(said) for section in ("not_lead", "price_words"))
