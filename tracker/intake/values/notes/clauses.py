@@ -114,7 +114,8 @@ def _ends_a_sentence(text: str, stop: int, word: str) -> bool:
     'USD/ton. corta' and 'Min. 5 t. pro Sorte' go on."""
     unit = len(word) > 1 and phrases("basis").whole(word) is not None
     weighed, before, behind = _WEIGHED.search(text[:stop]) is not None, text[: stop + 1], text[stop + 1 :].lstrip()
-    ends = unit or weighed or _names_tax(before) or _names_whose_money(before) or _tells_a_time(before, behind)
+    timed = _tells_a_time(before, behind) or _BEHIND_A_TIME.search(before) is not None
+    ends = unit or weighed or _names_tax(before) or _names_whose_money(before) or timed
     return ends and behind[:1].isupper()
 
 
@@ -126,6 +127,10 @@ def _tells_a_time(before: str, behind: str) -> bool:
 
 
 _COUNTED = re.compile(r"\d\s?(?P<unit>[^\W\d_]{1,6})\.$")
+_BEHIND_A_TIME = re.compile(
+    rf"\d\s?{pattern('lead', 'day', 'working_day', 'week')}\s{pattern('about', 'any')}\.?$", re.IGNORECASE
+)
+"""'4 weeks approx.': what is about it stands ahead."""
 _UNITS_OF_TIME = ("day", "working_day", "week", "month")
 
 
@@ -157,5 +162,7 @@ def _goes_on(text: str) -> bool:
 
 @cache
 def _short_forms() -> frozenset[str]:
-    short = (word for section in ("short_forms", "about") for group in words(section).values() for word in group)
-    return frozenset(fold(word).rstrip(".") for word in short)
+    listed = (word for group in words("short_forms").values() for word in group)
+    # Of 'env.' and 'environ' only the first is cut short.
+    about = (word for group in words("about").values() for word in group if word.endswith("."))
+    return frozenset(fold(word).rstrip(".") for word in (*listed, *about))
