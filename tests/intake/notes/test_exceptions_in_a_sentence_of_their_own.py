@@ -1,5 +1,5 @@
-"""An exception that a sentence names by itself, 'The exception is greyboard, which is sold ex works', and what is said of
-all prices behind a sentence about some."""
+"""An exception that a sentence names by itself, 'The exception is greyboard, which is sold ex works', and what is said
+of all prices behind a sentence about some."""
 
 import pytest
 
@@ -59,8 +59,7 @@ def test_an_exception_of_which_nothing_is_told_is_asked(note):
     ["The minimum is 5 t per item, for greyboard 2 t will do. All prices are in EUR per tonne, delivered.",
      "Die Mindestmenge liegt bei 5 t je Sorte, bei Graukarton genügen 2 t. Alle Preise in EUR je t, frei Haus.",
      "Le minimum est de 5 t par qualité, pour le carton gris 2 t suffisent. Tous les prix en EUR la tonne, franco.",
-     "El pedido mínimo es de 5 t por calidad, para el cartón gris bastan 2 t. Todos los precios en EUR por tonelada, "
-     "puestos en destino.",
+     "Pedido mínimo de 5 t por calidad, para el cartón gris bastan 2 t. Precios en EUR por tonelada, puestos en destino.",
      "Minsta order är 5 ton per kvalitet, för gråpapp räcker 2 ton. Alla priser i EUR per ton, fritt levererat."],
 )  # fmt: skip
 def test_all_prices_behind_a_sentence_about_a_board(note, above):
@@ -74,3 +73,23 @@ def test_what_goes_on_about_the_board_is_not_of_all():
     sbs, grey = both("Greyboard comes from a second mill. It is sold ex works.")
     assert sbs.offer.delivered is None
     assert grey.offer.delivered is not True
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Prices in EUR per tonne, delivered, except greyboard, which is ex works. Lead time 4 weeks.",
+     "Alle Preise in EUR je Tonne frei Haus, außer Graukarton, der ab Werk gilt. Lieferzeit 4 Wochen.",
+     "Prix en EUR la tonne, franco, sauf le carton gris, qui s'entend départ usine. Délai 4 semaines.",
+     "Precios en EUR por t, puestos en destino, salvo cartón gris, que se entiende en fábrica. Plazo 4 semanas.",
+     "Precios en EUR por t, puestos en destino, salvo cartón gris, en fábrica. IVA no incluido. Plazo 4 semanas.",
+     "Vi offererar i EUR per ton, fritt levererat. Undantag är gråpapp, som säljs ab fabrik. Leveranstid 4 veckor."],
+)  # fmt: skip
+def test_what_stands_behind_an_exception_is_of_all_again(note):
+    found = both(note)
+    assert [line.offer.delivered for line in found] == [True, False]
+    assert {(line.offer.currency, line.offer.lead_days) for line in found} == {("EUR", (28, 28))}
+
+
+def test_the_same_subject_behind_an_exception_may_be_of_the_boards_excepted():
+    note = "Prices in EUR per tonne, delivered, except greyboard, which is ex works. FOB our mill in the north."
+    assert both(note)[0].offer.delivered is not False

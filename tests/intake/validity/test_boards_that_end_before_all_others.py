@@ -1,5 +1,5 @@
-"""One last day of all prices and an earlier one of some boards in a sentence: 'open until 30 April, the kraft only until
-31 March'."""
+"""One last day of all prices and an earlier one of some boards in a sentence: 'open until 30 April, the kraft only
+until 31 March'."""
 
 from datetime import date
 

@@ -10,8 +10,8 @@ from tracker.intake.values.boards.boards_behind import boards_behind, names_of_a
 from tracker.intake.values.boards.boards_excepted import boards_ahead, boards_excepted, said_of_boards_alone
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
-from tracker.intake.values.boards.kinds_meant import boards_called
 from tracker.intake.values.boards.coated_boards import coated_ahead
+from tracker.intake.values.boards.kinds_meant import boards_called
 from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.boards.not_only import not_of_these_only
 from tracker.intake.values.changes.line_corrections import lines_corrected

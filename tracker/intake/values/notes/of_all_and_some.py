@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterable, Iterator
 
 from tracker.intake.values.boards.board_behind import is_another, of_board_behind, states
+from tracker.intake.values.boards.boards_excepted import boards_excepted
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.kinds_meant import boards_called
 from tracker.intake.values.freight.charges import ChargeWords
@@ -30,7 +31,7 @@ def of_all_and_some(text: str) -> tuple[str, ...]:
     """Its texts, each about all lines or about those that it names first; the text itself where it is about one of
     both. What 'except' says of some is told by its own words."""
     if phrases("excepted").find(text):
-        return leads_excepted(text) or _before_the_exception(text)
+        return leads_excepted(text) or _around_the_exception(text)
     parted = (_uncontrasted(part) for clause in clauses(text) for part in _before_lines(clause))
     pieces = list(_with_colons(parted))
     named = [_named(piece) for piece in pieces]
@@ -52,6 +53,24 @@ def _but_for_unread(parts: list[str]) -> Iterator[str]:
 
 def _is_unread(part: str) -> bool:
     return tells_something(part) and lines_meant(part, note=True) is None
+
+
+def _around_the_exception(text: str) -> tuple[str, ...]:
+    """'Prices delivered, except SBS, which is ex works. Lead time 4 weeks' at its last stop as well: what stands behind
+    the exception is on another subject than this, and of all again."""
+    pieces = clauses(text)
+    place = next((at for at, piece in enumerate(pieces) if phrases("excepted").find(piece)), 0)
+    told, later = ". ".join(pieces[: place + 1]), pieces[place + 1 :]
+    excepted = boards_excepted(told) if later else None
+    if excepted is None or not excepted.behind or any(boards_named(piece).some for piece in later):
+        return _before_the_exception(text)
+    own = _kinds_of(excepted.behind)
+    apart = bool(own) and not any(own & _kinds_of(piece) for piece in later)
+    return (*_before_the_exception(told), *later) if apart else _before_the_exception(text)
+
+
+def _kinds_of(text: str) -> set[type[object]]:
+    return set(map(type, statements(text)))
 
 
 def _before_the_exception(text: str) -> tuple[str, ...]:
@@ -101,8 +120,8 @@ def _aside(topic: str, words: str) -> str:
 
 
 def _is_another_subject(piece: str, aside: str) -> bool:
-    said, before = (set(map(type, statements(text))) for text in (piece, aside))
-    return bool(said) and not said & before
+    said = _kinds_of(piece)
+    return bool(said) and not said & _kinds_of(aside)
 
 
 def _with_colons(pieces: Iterable[str]) -> Iterator[str]:

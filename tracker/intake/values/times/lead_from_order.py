@@ -7,7 +7,6 @@ only what is in stock that leaves so, the time of a list's boards is not known.
 """
 
 import re
-from collections.abc import Iterator
 from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import COMMA
