@@ -59,7 +59,7 @@ def test_an_exception_of_which_nothing_is_told_is_asked(note):
     ["The minimum is 5 t per item, for greyboard 2 t will do. All prices are in EUR per tonne, delivered.",
      "Die Mindestmenge liegt bei 5 t je Sorte, bei Graukarton genügen 2 t. Alle Preise in EUR je t, frei Haus.",
      "Le minimum est de 5 t par qualité, pour le carton gris 2 t suffisent. Tous les prix en EUR la tonne, franco.",
-     "Pedido mínimo de 5 t por calidad, para el cartón gris bastan 2 t. Precios en EUR por tonelada, puestos en destino.",
+     "Pedido mínimo 5 t por calidad, para el cartón gris bastan 2 t. Precios en EUR por tonelada, puestos en destino.",
      "Minsta order är 5 ton per kvalitet, för gråpapp räcker 2 ton. Alla priser i EUR per ton, fritt levererat."],
 )  # fmt: skip
 def test_all_prices_behind_a_sentence_about_a_board(note, above):

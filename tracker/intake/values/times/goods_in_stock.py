@@ -1,5 +1,5 @@
-"""Whether a part of a note says that goods are in stock, and no more: all that a list offers, by what the list calls it,
-'The items are in stock', 'Artiklarna finns i lager', or those that it is known to be about, 'we keep in stock'."""
+"""Whether a part of a note says that goods are in stock, and no more: all that a list offers, by what the list calls
+it, 'The items are in stock', 'Artiklarna finns i lager', or those that it is known to be about, 'we keep in stock'."""
 
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.rest import rest_of

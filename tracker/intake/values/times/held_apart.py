@@ -60,9 +60,9 @@ def labelled_of_some(clause: str, speaks: list[Found[str]], ends: list[Found[str
 
 
 def ends_otherwise(behind: str) -> bool:
-    """Whether a clause goes on, behind its last day, with another for some boards, or in words that leave open for what:
-    'until 31 December, CRB until 31 January', '…, the specials only until 31 January'. What is known to be no board may
-    end on its own: 'the freight rates only until 31 January'."""
+    """Whether a clause goes on, behind its last day, with another for some boards, or in words that leave open for
+    what: 'until 31 December, CRB until 31 January', '…, the specials only until 31 January'. What is known to be no
+    board may end on its own: 'the freight rates only until 31 January'."""
     if not find_dates(behind):
         return False
     return names_grade(behind) or any(map(_ends_for_some, COMMA.split(_DAYS_COMMA.sub(r"\1 ", behind))))
