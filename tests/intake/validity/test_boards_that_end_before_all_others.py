@@ -77,6 +77,7 @@ def test_a_last_day_of_boards_that_nobody_knows_is_told_of_all(note):
     "note",
     ["Prices are valid until 30 April 2027, the freight rates only until 31 March 2027.",
      "Valid until April 30, 2027, for delivery until May 31, 2027.",
+     "Prix fermes jusqu'au 30 avril 2027 / Prices firm until April 30, 2027",
      "Die Preise gelten bis 30.04.2027, die Frachtsätze nur bis 31.03.2027.",
      "Die Preise gelten bis 30.04.2027, Lieferung bis 31.05.2027.",
      "Priserna gäller till 30 april 2027, leverans till 31 maj 2027."],

@@ -59,11 +59,12 @@ def labelled_of_some(clause: str, speaks: list[Found[str]], ends: list[Found[str
     return any(phrases(section).find(between) for section in ("from_stock", "forms_named")) or names_grade(between)
 
 
-def ends_otherwise(behind: str) -> bool:
+def ends_otherwise(behind: str, until: DateReading) -> bool:
     """Whether a clause goes on, behind its last day, with another for some boards, or in words that leave open for
     what: 'until 31 December, CRB until 31 January', '…, the specials only until 31 January'. What is known to be no
     board may end on its own: 'the freight rates only until 31 January'."""
-    if not find_dates(behind):
+    if all(day.readings == until.readings for day in find_dates(behind)):
+        # Also 'valid until 30 April 2027 / gültig bis 30.04.2027'.
         return False
     return names_grade(behind) or any(map(_ends_for_some, COMMA.split(_DAYS_COMMA.sub(r"\1 ", behind))))
 

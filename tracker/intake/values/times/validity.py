@@ -149,7 +149,7 @@ def _clause(clause: str) -> Validity | None:
             # 'Expires 45 days from 6 July 2026', and not 'Lieferzeit 1 bis 2 Wochen, Bindefrist 30.06.2026'.
             return _relative(clause, counted, dates)
         if date_after is not None and not _far(clause, match.end, date_after.start):
-            apart = ends_otherwise(clause[date_after.end :])
+            apart = ends_otherwise(clause[date_after.end :], date_after)
             return Validity(clause, unread=True) if apart else Validity(clause, until=date_after)
     labels = [match for match in speaks if not any(since.end == match.end for since in begins)]
     if any(_is_labelled(clause, match, dates) for match in labels):
