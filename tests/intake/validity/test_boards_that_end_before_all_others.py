@@ -86,6 +86,10 @@ def test_what_ends_beside_the_prices_takes_nothing_from_them(note):
     assert days(note)[0] == [ALL] * 3
 
 
+def test_an_end_of_some_boards_that_is_no_day_leaves_the_others_theirs():
+    assert days("Prices hold until 30 April 2027, on GD2 only until further notice.")[0] == [ALL, ALL, None]
+
+
 @pytest.mark.parametrize(
     ("note", "times"),
     [("Lead time 4 weeks. Kraft: 6 weeks.", [(28, 28), (42, 42), (28, 28)]),

@@ -239,6 +239,9 @@ def _behind_words(text: str) -> LinesMeant | None:
             return LinesMeant("", boards=BoardsMeant(kind))
         if board:
             only = next((found.end for found in phrases("only_these").find(rest) if found.start == 0), 0)
+            if only and any(not rest[only : found.start].strip() for found in phrases("until").find(rest)):
+                # 'Prices hold until 30 April, on SBS only until further notice': SBS ends otherwise than all others.
+                return LinesMeant(rest[only:].strip(), boards=boards_named(board), others=ahead.rstrip(" ,;"))
             return _without_others(board, f"{text[: match.start].strip()} {rest[only:].strip(' :,')}")
     return None
 
