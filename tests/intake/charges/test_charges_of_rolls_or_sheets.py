@@ -101,3 +101,27 @@ def test_heads_and_sizes_tell_the_form_as_well():
     assert [len(line.offer.charges) for line in apart.values()] == [0, 1]
     sized = lines([["Grade", "µm", "g/m²", "Size (mm)", "EUR/t"], ["GC1", 450, 300, "700 x 1000", 1180], note])
     assert [[f"{charge.price:f}" for charge in line.offer.charges] for line in sized.values()] == [["38"]]
+
+
+@pytest.mark.parametrize(
+    ("language", "note"),
+    [
+        ("en", "On the sheeted items there is a further 38 EUR/t for sheeting; rolls carry no such charge."),
+        ("en", "Sheets carry a further charge of 38 EUR/t for sheeting; rolls do not."),
+        ("de", "Auf die Bogen kommen weitere 38 EUR/t für das Schneiden hinzu; Rollen sind davon frei."),
+        ("de", "Für Bogen berechnen wir zusätzlich 38 EUR/t fürs Schneiden; Rollen tragen keinen solchen Zuschlag."),
+        ("fr", "Sur les feuilles s'ajoutent encore 38 EUR/t pour la coupe ; les bobines ne supportent aucun frais."),
+        ("es", "En las hojas se suman otros 38 EUR/t por corte; las bobinas no llevan recargo."),
+        ("sv", "För ark tillkommer ytterligare 38 EUR/ton för arkning; rullar har ingen sådan avgift."),
+    ],
+)
+def test_what_is_further_charged_is_a_charge(language, note):
+    assert _charges(note, forms=_FORMS[language]) == [[], ["38"]]
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["There may be a further 38 EUR/t for sheeting.", "On small sheets there is a further 38 EUR/t for sheeting."],
+)
+def test_what_is_further_charged_at_times_is_not_certain(note):
+    assert _charges(note)[1] in ([], ["?"])

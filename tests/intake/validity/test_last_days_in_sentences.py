@@ -42,3 +42,17 @@ def test_last_days(note, day):
 )
 def test_days_of_something_else(note):
     assert last_day(note) is None
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Lead time: 4 weeks approximately. Prices valid until 30 April 2027.",
+     "Lead time: 4 weeks approx. Prices valid until 30 April 2027.",
+     "Lieferzeit: 4 Wochen ungefähr. Preise gültig bis 30.04.2027.",
+     "Délai de livraison : 4 semaines environ. Tarif applicable jusqu'au 30/04/2027.",
+     "Plazo: 4 semanas aproximadamente. Oferta válida hasta el 30 de abril de 2027.",
+     "Leveranstid: 4 veckor ungefär. Priserna gäller till 30 april 2027."],
+)  # fmt: skip
+def test_a_lead_time_that_is_about_so_long_ends_its_sentence(note):
+    (line,) = lines([["Grade", "µm", "g/m²", "EUR/tonne"], ["GC1", 450, 300, 1100], [], [note]]).values()
+    assert (line.offer.lead_days, str(line.offer.valid_until)) == ((28, 28), "2027-04-30")

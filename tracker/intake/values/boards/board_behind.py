@@ -6,15 +6,17 @@ import re
 from tracker.intake.values.boards.boards_behind import boards_behind
 from tracker.intake.values.boards.boards_excepted import JOINED, boards_ahead
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.kinds_meant import boards_called, kind_meant
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.lines_counted import lines_named
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.validity import Validity
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import blanked
 
 _STOPS = " :,;.–-()"
@@ -22,19 +24,27 @@ _STOPS = " :,;.–-()"
 
 def of_board_behind(before: str, piece: str) -> tuple[str, ...]:
     """'GD2: ab Lager' of the piece behind what is said of all; () where it does not tell another figure of a board."""
-    words, rest = _board_and_figure(piece.strip(_STOPS))
+    piece = _without_joint(piece.strip(_STOPS))
+    words, rest = _board_and_figure(piece)
     said = rest.strip(_STOPS)
     if not words or not said or boards_named(before).some or lines_named(before) is not None:
         return ()
     until = "" if is_another(before, said) else _last_day_of(before)
-    led = not boards_ahead(piece.strip(_STOPS))[0]
-    if until and (_ends_too(rest, said) or (led and _is_a_day(said))):
-        said = f"{until} {_without_until(said)}"
+    led = not boards_ahead(piece)[0]
+    own = _own_end(said) if until else ""
+    if own or (until and (_ends_too(rest, said) or (led and _is_a_day(said)))):
+        said = f"{until} {own or _without_until(said)}"
     elif not is_another(before, said):
         return ()
     # 'GC1 und GD2' are two boards, and '18 and 24 pt' are known together.
-    boards = (words,) if boards_named(words).some else re.split(JOINED, words)
+    boards = (words,) if boards_called(words).some else re.split(JOINED, words)
     return tuple(f"{board}: {said}" for board in boards)
+
+
+def _without_joint(piece: str) -> str:
+    """'For CRB until 30 November' of 'but for CRB until 30 November'."""
+    joint = next((match for match in phrases("but_words").find(piece) if match.start == 0), None)
+    return piece if joint is None else piece[joint.end :].lstrip(_STOPS)
 
 
 def _board_and_figure(piece: str) -> tuple[str, str]:
@@ -47,7 +57,18 @@ def _board_and_figure(piece: str) -> tuple[str, str]:
         # '10 t for CRB' has all of its figure ahead, 'for CRB 10 t' behind.
         if boards and bool(ahead) != bool(behind.strip(_STOPS)):
             return boards, ahead or behind
-    return words, rest
+    return (words, rest) if words else _boards_of_those(piece)
+
+
+def _boards_of_those(piece: str) -> tuple[str, str]:
+    """'The kraft', 'those of 18 pt' and 'the recycled items', with what goes on behind them."""
+    those = next((match for match in joined("those_of", "articles").find(piece) if match.start == 0), None)
+    named = piece if those is None else piece[those.end :].lstrip(" '’")
+    words, rest = boards_behind(named) if those is not None else ("", named)
+    kind = kind_meant(named) if not words else None
+    if kind is None or not boards_called(named.removesuffix(kind.behind)).some:
+        return words, rest
+    return named.removesuffix(kind.behind).strip(), kind.behind
 
 
 def _last_day_of(before: str) -> str:
@@ -56,6 +77,18 @@ def _last_day_of(before: str) -> str:
     spoken = [match.start for section in ("valid", "until") for match in phrases(section).find(before)]
     dates = find_dates(before)
     return before[min(spoken) : dates[-1].start].strip() if held and spoken and dates else ""
+
+
+def _own_end(said: str) -> str:
+    """The day of 'only until 30 November' and 'prices are valid until 30 November', where no more is said."""
+    dates, ends = find_dates(said), phrases("until").find(said)
+    if len(dates) != 1 or not any(match.end <= dates[0].start for match in ends):
+        return ""
+    day = (dates[0].start, dates[0].end)
+    return said[slice(*day)] if not rest_of(said, [day], *_BESIDE_AN_END) else ""
+
+
+_BESIDE_AN_END = ("until", "valid", "only_these", "copula", "price_words", "board_goods", "contrasted")
 
 
 def _ends_too(rest: str, said: str) -> bool:

@@ -131,13 +131,9 @@ def _ends_a_sentence(before: str, word: str, behind: str) -> bool:
     if unit and _begins_with_a_measure(behind):
         # 'USD per short ton. 22 pt and up in CAD'.
         return True
-    ends = (
-        unit
-        or _WEIGHED.search(before) is not None
-        or _names_tax(before)
-        or _names_whose_money(before)
-        or _tells_a_time(before, behind)
-    )
+    timed = _tells_a_time(before, behind) or _BEHIND_A_TIME.search(before) is not None
+    weighed = _WEIGHED.search(before) is not None
+    ends = unit or weighed or _names_tax(before) or _names_whose_money(before) or timed
     return ends and behind[:1].isupper()
 
 
@@ -158,6 +154,10 @@ def _tells_a_time(before: str, behind: str) -> bool:
 
 
 _COUNTED = re.compile(r"\d\s?(?P<unit>[^\W\d_]{1,6})\.$")
+_BEHIND_A_TIME = re.compile(
+    rf"\d\s?{pattern('lead', 'day', 'working_day', 'week')}\s{pattern('about', 'any')}\.?$", re.IGNORECASE
+)
+"""'4 weeks approx.': what is about it stands ahead."""
 _UNITS_OF_TIME = ("day", "working_day", "week", "month")
 
 
@@ -189,5 +189,7 @@ def _goes_on(text: str) -> bool:
 
 @cache
 def _short_forms() -> frozenset[str]:
-    short = (word for section in ("short_forms", "about") for group in words(section).values() for word in group)
-    return frozenset(fold(word).rstrip(".") for word in short)
+    listed = (word for group in words("short_forms").values() for word in group)
+    # Of 'env.' and 'environ' only the first is cut short.
+    about = (word for group in words("about").values() for word in group if word.endswith("."))
+    return frozenset(fold(word).rstrip(".") for word in (*listed, *about))

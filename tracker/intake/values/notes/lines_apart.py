@@ -5,6 +5,7 @@ import re
 from collections.abc import Iterator
 from functools import lru_cache
 from itertools import groupby
+from operator import itemgetter
 
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.grade import GradeReading
@@ -20,7 +21,7 @@ from tracker.intake.values.notes.lettered_lines import letters_as_numbers
 from tracker.intake.values.notes.likened import with_likes
 from tracker.intake.values.notes.lines_counted import line_words, lines_named, once_called
 from tracker.intake.values.notes.lines_meant import lines_meant
-from tracker.intake.values.notes.of_all_and_some import of_all_and_some
+from tracker.intake.values.notes.of_all_and_some import of_all_and_some, speaks_of_all
 from tracker.intake.values.notes.said_anew import in_its_place
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.times_carried_on import with_what_leads
@@ -58,15 +59,25 @@ def _corrections(text: str) -> tuple[str, ...]:
 
 def _before_boards(text: str) -> tuple[str, ...]:
     """A paragraph that begins with what holds for all, and further on has a sentence about some boards: 'Prices are in
-    euro. Ask for samples of GC2. Payment is at 30 days.' () where its first sentence names a board already."""
+    euro. Ask for samples of GC2. Payment is at 30 days.' One whose first sentence names a board already has others
+    about all behind it only where they say so: 'Of GC2 2 t will do. All prices are in euro.'"""
     sentences = [one for one in _SENTENCE_ENDS.split(text) if one.strip()]
-    if len(sentences) < 2 or boards_named(sentences[0]).some:
+    names_first = bool(sentences) and boards_named(sentences[0]).some
+    if len(sentences) < 2 or (names_first and not any(map(_is_of_all, sentences))):
         return ()
     meant = lines_meant(text, note=True)
     if meant is None or meant.boards is None or meant.others:
         return ()
-    groups = groupby(sentences, key=lambda sentence: boards_named(sentence).some)
-    return tuple(" ".join(group) for _, group in groups)
+    about: list[bool] = []
+    for sentence in sentences:
+        goes_on = names_first and bool(about) and about[-1] and not _is_of_all(sentence)
+        about.append(boards_named(sentence).some or goes_on)
+    groups = groupby(zip(about, sentences, strict=True), key=itemgetter(0))
+    return tuple(" ".join(sentence for _, sentence in group) for _, group in groups)
+
+
+def _is_of_all(sentence: str) -> bool:
+    return speaks_of_all(sentence) and not boards_named(sentence).some
 
 
 _SENTENCE_ENDS = re.compile(r"(?<=[.!?])\s+(?=[^\W\d_a-z])|\n+")

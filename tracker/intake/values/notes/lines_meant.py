@@ -12,6 +12,7 @@ from tracker.intake.values.boards.boards_excepted import boards_ahead, boards_ex
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.coated_boards import coated_ahead
+from tracker.intake.values.boards.kinds_meant import boards_called
 from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.boards.not_only import not_of_these_only
 from tracker.intake.values.changes.line_corrections import lines_corrected
@@ -188,7 +189,7 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
         words, rest = names_of_a_kind(text)
         words, rest = (words, rest.lstrip(" ,")) if words else boards_ahead(_without_article(text))
         return _without_others(words, rest) if note else None
-    boards = boards_named(head)
+    boards = boards_called(head) if colon else boards_named(head)
     if len(boards.spans) > 1 and not boards_named(rest).some:
         return LinesMeant(_of_each(boards, rest), boards=boards)
     if boards.some:
@@ -226,6 +227,9 @@ def _behind_words(text: str) -> LinesMeant | None:
             return LinesMeant("", boards=BoardsMeant(kind))
         if board:
             only = next((found.end for found in phrases("only_these").find(rest) if found.start == 0), 0)
+            if only and any(not rest[only : found.start].strip() for found in phrases("until").find(rest)):
+                # 'Prices hold until 30 April, on SBS only until further notice': SBS ends otherwise than all others.
+                return LinesMeant(rest[only:].strip(), boards=boards_named(board), others=ahead.rstrip(" ,;"))
             return _without_others(board, f"{text[: match.start].strip()} {rest[only:].strip(' :,')}")
     return None
 
@@ -251,7 +255,7 @@ def _without_article(text: str) -> str:
 
 def _without_others(board: str, rest: str) -> LinesMeant | None:
     """The board that a text is about, unless the rest of it is about others."""
-    boards = boards_named(board)
+    boards = boards_called(board)
     kinds = Counter(span.of_caliper for span in boards.spans)
     others = any(count > 1 for count in kinds.values()) or _tells_others(boards_named(rest))
     return LinesMeant(rest.strip(), boards=boards) if boards.some and not others else None

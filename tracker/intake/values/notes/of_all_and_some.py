@@ -7,7 +7,9 @@ import re
 from collections.abc import Iterable, Iterator
 
 from tracker.intake.values.boards.board_behind import is_another, is_aside_of_all, of_board_behind, states
+from tracker.intake.values.boards.boards_excepted import boards_excepted
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.boards.kinds_meant import boards_called
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.leads_excepted import leads_excepted
@@ -29,7 +31,7 @@ def of_all_and_some(text: str) -> tuple[str, ...]:
     """Its texts, each about all lines or about those that it names first; the text itself where it is about one of
     both. What 'except' says of some is told by its own words."""
     if phrases("excepted").find(text):
-        return leads_excepted(text) or _before_the_exception(text)
+        return leads_excepted(text) or _around_the_exception(text)
     parted = (_uncontrasted(part) for clause in clauses(text) for part in _before_lines(clause))
     pieces = list(_with_colons(parted))
     named = [_named(piece) for piece in pieces]
@@ -51,6 +53,24 @@ def _but_for_unread(parts: list[str]) -> Iterator[str]:
 
 def _is_unread(part: str) -> bool:
     return tells_something(part) and lines_meant(part, note=True) is None
+
+
+def _around_the_exception(text: str) -> tuple[str, ...]:
+    """'Prices delivered, except SBS, which is ex works. Lead time 4 weeks' at its last stop as well: what stands behind
+    the exception is on another subject than this, and of all again."""
+    pieces = clauses(text)
+    place = next((at for at, piece in enumerate(pieces) if phrases("excepted").find(piece)), 0)
+    told, later = ". ".join(pieces[: place + 1]), pieces[place + 1 :]
+    excepted = boards_excepted(told) if later else None
+    if excepted is None or not excepted.behind or any(boards_named(piece).some for piece in later):
+        return _before_the_exception(text)
+    own = _kinds_of(excepted.behind)
+    apart = bool(own) and not any(own & _kinds_of(piece) for piece in later)
+    return (*_before_the_exception(told), *later) if apart else _before_the_exception(text)
+
+
+def _kinds_of(text: str) -> set[type[object]]:
+    return set(map(type, statements(text)))
 
 
 def _before_the_exception(text: str) -> tuple[str, ...]:
@@ -100,8 +120,8 @@ def _aside(topic: str, words: str) -> str:
 
 
 def _is_another_subject(piece: str, aside: str) -> bool:
-    said, before = (set(map(type, statements(text))) for text in (piece, aside))
-    return bool(said) and not said & before
+    said = _kinds_of(piece)
+    return bool(said) and not said & _kinds_of(aside)
 
 
 def _with_colons(pieces: Iterable[str]) -> Iterator[str]:
@@ -122,7 +142,7 @@ def _named(piece: str) -> tuple[str, str] | None:
     if (
         not colon
         or is_aside_of_all(head)
-        or not boards_named(head).some
+        or not boards_called(head).some
         or boards_named(rest).some
         or topic_of(head, *OF_TERMS)
         or not states(rest)

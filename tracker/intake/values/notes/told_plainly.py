@@ -25,16 +25,16 @@ _TIME, _MASS, _NAMED, _NOUN, _UNKNOWN = "T", "M", "B", "b", "?"
 _KINDS = {
     "made_so.lots": "l", "made_so.apart": "g", "made_so.sold": "a", "only_these": "o", "made_so.to_order": "O",
     "made_so.at_once": "n", "at_once.any": "n", "from_stock.any": "S", "kept_in_stock": "S", "no_minimum": "N",
-    "made_so.but": "c", "made_so.for_them": "c", "made_so.takes": "t", "made_so.there": "a", "made_so.kept": "k",
-    "made_so.rarely": "r", "made_so.made": "m", "made_so.least": "f", "made_so.within": "i", "within_a_time": "i",
-    "takes_time": "t", "lead_topic": "L", "from_order": "F", "counted_after": "z", "order_taken": "F",
-    "the_order": "F", "minimum": "w", "minimum_at_first": "w", "at_least": "w", "orders_refused": "w",
-    "order_words": "w", "exceptions": "p", "excepted": "p", "about_lines": "p", "range.and": "c", "and_words": "c",
-    "copula": "=", "articles": "d", "made_so.boards": "b", "weight_words": "b", "goods_delivered": "b",
-    "all_of_them": "b", "all_goods": "b", "board_nouns": "b", "bracket.from": "f", "minimum_per": "q",
-    "ordered.any": "q", "around_a_minimum": "q", "about": "u", "firm_times": "u", "the_buyer": "u", "buyer_sites": "u",
-    "to_the_buyer": "u", "countries": "u", "incoterms": "u", "delivery": "u", "beside_a_time": "u",
-    "says_nothing_more": "g",
+    "made_so.but": "c", "made_so.for_them": "c", "made_so.takes": "t", "made_so.reckon": "t", "made_so.there": "a",
+    "made_so.kept": "k", "made_so.rarely": "r", "made_so.made": "m", "made_so.least": "f", "made_so.within": "i",
+    "within_a_time": "i", "takes_time": "t", "lead_topic": "L", "from_order": "F", "counted_after": "z",
+    "order_taken": "F", "the_order": "F", "minimum": "w", "minimum_at_first": "w", "at_least": "w",
+    "orders_refused": "w", "order_words": "w", "exceptions": "p", "excepted": "p", "about_lines": "p",
+    "range.and": "c", "and_words": "c", "copula": "=", "articles": "d", "made_so.boards": "b", "weight_words": "b",
+    "goods_delivered": "b", "all_of_them": "b", "all_goods": "b", "board_nouns": "b", "bracket.from": "f",
+    "minimum_per": "q", "ordered.any": "q", "around_a_minimum": "q", "about": "u", "firm_times": "u",
+    "the_buyer": "u", "buyer_sites": "u", "to_the_buyer": "u", "countries": "u", "incoterms": "u", "delivery": "u",
+    "beside_a_time": "u", "says_nothing_more": "g",
 }  # fmt: skip
 """The kind of each list's words; where two lists have the same words, the first one's."""
 _BESIDE_WEIGHTS = tuple(section for section in _KINDS if section != "beside_a_time")

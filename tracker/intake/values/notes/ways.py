@@ -12,15 +12,17 @@ from tracker.intake.values.notes.ways_named import FORMS, OTHER_WAY, named_in, w
 from tracker.intake.values.notes.ways_timed import counts_a_lead, tells_how_it_comes, with_unit_of
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.dates import find_dates
+from tracker.intake.values.times.goods_in_stock import told_in_stock
 from tracker.intake.values.times.lead import counts_plain_days, lead_text
 from tracker.intake.values.times.lead_from_order import lead_from_order
+from tracker.intake.values.times.lead_sentences import times_in
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
-from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.lists import pattern, phrases, without_words
 from tracker.intake.words.phrases import tokens_of
 
 _TOPICS = {"minimum": "minimum", "lead_topic": "lead", "valid": "validity"}
 _KINDS = {**_TOPICS, "until": "validity"}
-_PIECES = re.compile(r",(?!\d)\s*|\s[-–—]\s(?!\d)|\s\((?=[^()]*\d)")
+_PIECES = re.compile(r",(?!\d|\s\d{4}\b)\s*|\s[-–—]\s(?!\d)|\s\((?=[^()]*\d)")
 _AND = re.compile(rf"\s{pattern('range', 'and')}\s")
 _STOPS = " :,;–-"
 
@@ -64,6 +66,7 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
             if ways and not own and "lead" in _kinds(topic):
                 said = with_unit_of(said, timed)
             timed = piece if counts_time(piece) else timed
+            said = said if own or not ways else _time_alone(said) or said
             weeks = _leads_to(said) if ways and not own else ""
             if weeks and "validity" in _kinds(topic) and begun < number:
                 # 'Offer valid until 31 December. Sheets from stock, rolls 3 weeks': those of the next sentence.
@@ -93,6 +96,19 @@ def _led_to(topic: str, said: str) -> str:
 
 
 _LEAD = frozenset({"lead"})
+
+
+def _time_alone(said: str) -> str:
+    """The '4 weeks' of 'for these please reckon with 4 weeks', and a word for stock for 'we keep in stock', where no
+    more is said."""
+    if told_in_stock(said):
+        return said if phrases("from_stock").whole(said.strip(_STOPS)) is not None else _IN_STOCK
+    times = list(times_in(times_in_figures(said))) if counts_a_lead(said) else []
+    return times[0][0].words if len(times) == 1 and not phrases("may_be").find(without_words(said, "made_so")) else ""
+
+
+_IN_STOCK = "ex stock"
+"""As all languages know it."""
 
 
 def _labels_another(clause: str) -> bool:
@@ -154,7 +170,7 @@ def _leader(clause: str) -> frozenset[str]:
 
 
 def _pieces(clause: str, heard: frozenset[str]) -> Iterator[str]:
-    for piece in _PIECES.split(clause):
+    for piece in (piece for part in _PIECES.split(clause) for piece in _at_colon(part)):
         text = piece.removesuffix(")") if piece.count(")") > piece.count("(") else piece
         joint = next((joint for joint in _AND.finditer(text) if _told_apart(text, joint, heard)), None)
         if joint is None:
@@ -162,6 +178,13 @@ def _pieces(clause: str, heard: frozenset[str]) -> Iterator[str]:
         else:
             yield text[: joint.start()].strip()
             yield text[joint.end() :].strip()
+
+
+def _at_colon(piece: str) -> tuple[str, ...]:
+    """'All prices delivered: rolls per tonne' at its colon, behind the freight of all."""
+    head, colon, tail = piece.partition(": ")
+    of_all = bool(colon) and not named_in(head) and find_delivery(head) is not None
+    return (head, tail) if of_all and named_in(tail) else (piece,)
 
 
 def _told_apart(text: str, joint: re.Match[str], heard: frozenset[str]) -> bool:

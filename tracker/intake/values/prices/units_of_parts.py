@@ -186,9 +186,17 @@ def _behind_form(piece: str) -> str:
 
 def _pieces(text: str) -> Iterator[str]:
     """'Per short ton except sheets, which are per MSF' has its sheets in the second of three."""
-    for piece in (piece for part in _sentences(text) for piece in _STOPS.split(part)):
+    stopped = (piece for part in _sentences(text) for piece in _STOPS.split(part))
+    for piece in (piece for part in stopped for piece in _at_colon(part)):
         for part in between(piece, phrases("exceptions").find(piece)):
             yield from between(part, phrases("and_words").find(part))
+
+
+def _at_colon(piece: str) -> tuple[str, ...]:
+    """'Prices in EUR: rolls per tonne' at its colon, behind what is said of all; 'USD/ST: rolls' is one."""
+    head, colon, tail = piece.partition(": ")
+    of_all = bool(colon) and not parts_named(head) and find_basis(head) is None
+    return (head, tail) if of_all and parts_named(tail) else (piece,)
 
 
 def _sentences(text: str) -> list[str]:

@@ -1,5 +1,5 @@
-"""Whether a part of a note says that all a list offers is in stock, by what the list calls it: 'The items are in
-stock', 'Artiklarna finns i lager'."""
+"""Whether a part of a note says that goods are in stock, and no more: all that a list offers, by what the list calls
+it, 'The items are in stock', 'Artiklarna finns i lager', or those that it is known to be about, 'we keep in stock'."""
 
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.rest import rest_of
@@ -15,3 +15,14 @@ def listed_goods_in_stock(part: str) -> bool:
     if goods is None or len(said) != 1 or denied(part, said[0]) or phrases("may_be").find(part):
         return False
     return not rest_of(part, [goods.span, said[0].span], *_BESIDE)
+
+
+def told_in_stock(part: str) -> bool:
+    """Where nothing but this is said, of whatever goods: 'are kept in stock', 'liefern wir ab Lager'."""
+    said = joined("from_stock.any", "kept_in_stock").find(part)
+    if len(said) != 1 or denied(part, said[0]) or phrases("may_be").find(part):
+        return False
+    return not rest_of(part, [said[0].span], *_BESIDE, *_HAD)
+
+
+_HAD = ("goods_delivered", "goods_had")

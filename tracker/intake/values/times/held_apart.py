@@ -4,9 +4,11 @@
 import re
 
 from tracker.intake.values.boards.grade import names_grade
+from tracker.intake.values.boards.kinds_meant import kind_meant
 from tracker.intake.values.freight.charges import find_charges
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.other_goods import behind_other_goods, of_other_goods
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import DateReading, find_dates
@@ -55,6 +57,33 @@ def labelled_of_some(clause: str, speaks: list[Found[str]], ends: list[Found[str
     end = next((match for match in ends if held is not None and match.start > held.end), None)
     between = clause[held.end : end.start] if held is not None and end is not None else ""
     return any(phrases(section).find(between) for section in ("from_stock", "forms_named")) or names_grade(between)
+
+
+def ends_otherwise(behind: str, until: DateReading) -> bool:
+    """Whether a clause goes on, behind its last day, with another for some boards, or in words that leave open for
+    what: 'until 31 December, CRB until 31 January', '…, the specials only until 31 January'. What is known to be no
+    board may end on its own: 'the freight rates only until 31 January'."""
+    if all(day.readings == until.readings for day in find_dates(behind)):
+        # Also 'valid until 30 April 2027 / gültig bis 30.04.2027'.
+        return False
+    return names_grade(behind) or any(map(_ends_for_some, COMMA.split(_DAYS_COMMA.sub(r"\1 ", behind))))
+
+
+def _ends_for_some(part: str) -> bool:
+    days = find_dates(part)
+    ends = [match for match in phrases("until").find(part) if days and match.end <= days[-1].start]
+    if not ends or of_another(part, days) or any(phrases(section).find(part) for section in _DELIVERED):
+        return False
+    spans = [(day.start, day.end) for day in days]
+    limited = any(not part[only.end : end.start].strip() for only in phrases("only_these").find(part) for end in ends)
+    return limited or kind_meant(part) is not None or not rest_of(part, spans, "until", *_NO_OTHER_MATTER)
+
+
+_DELIVERED = ("lead_topic", "deliveries_named")
+"""'Prices valid until 30 April, for delivery until 31 May'."""
+_DAYS_COMMA = re.compile(r"(\d),(?=\s\d{4}\b)")
+"""That of 'April 30, 2027'."""
+_NO_OTHER_MATTER = ("valid", "about_lines", "but_words", "forms", "board_goods", "those_of")
 
 
 def _names_another(words: str) -> bool:

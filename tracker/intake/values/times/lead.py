@@ -11,6 +11,7 @@ from functools import cache, lru_cache
 from math import ceil
 
 from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.times.counted_from_order import with_short_forms
 from tracker.intake.values.times.lasting import lasting
 from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold, tokens
@@ -81,7 +82,7 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     stripped = text.strip()
     if lasting(stripped):
         return None
-    said = _heard(_without_other_language(times_in_figures(stripped)))
+    said = _heard(with_short_forms(_without_other_language(times_in_figures(stripped))))
     if not stripped or said is None:
         return None
     counts, units, stock, upper = said.counts, said.units, said.stock, said.upper

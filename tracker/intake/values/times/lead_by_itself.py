@@ -82,7 +82,8 @@ def _counted(text: str) -> Iterator[LeadTime]:
 def _says_from_when(clause: str) -> bool:
     """'4 weeks ARO', 'allow 2 weeks', 'ready 2 days'; '4 weeks' and no more may be anything."""
     told = lead_phrases().find(times_in_figures(clause))
-    return any(match.value == "filler" for match in told) or bool(phrases("ready_in").find(clause))
+    filled = any(match.value == "filler" for match in told)
+    return filled or is_from_order(clause) or bool(phrases("ready_in").find(clause))
 
 
 def _of_terms(clause: str) -> bool:

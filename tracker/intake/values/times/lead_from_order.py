@@ -7,14 +7,14 @@ only what is in stock that leaves so, the time of a list's boards is not known.
 """
 
 import re
-from collections.abc import Iterator
 from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.times.counted_from_order import counted_from
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.lists import pattern, phrases, without_words
-from tracker.intake.words.phrases import Found, blanked, tokens_of
+from tracker.intake.words.phrases import Found, blanked
 
 _LONGEST = 5
 """Words of the longest time: '10 to 12 working days'."""
@@ -134,25 +134,6 @@ def _without_articles(part: str) -> str:
 def is_from_order(words: str) -> bool:
     """Whether a time is counted from the order: '2 days after order'."""
     return bool(counted_from(times_in_figures(words)))
-
-
-def counted_from(text: str) -> list[tuple[int, int]]:
-    """Where a text says that a time is counted from the order: 'after order', and in languages whose words for 'of the
-    order' take many forms the words for 'after', for how it is taken up and for the order, one behind the other: 'tras
-    la recepción de su pedido'."""
-    joined = list(_joined(text))
-    whole = (match.span for match in phrases("from_order").find(text))
-    # The 'de recibir su pedido' of 'después de recibir su pedido'.
-    return joined + [span for span in whole if not any(low < span[1] and span[0] < high for low, high in joined)]
-
-
-def _joined(text: str) -> Iterator[tuple[int, int]]:
-    found = tokens_of(text)
-    for after in phrases("counted_after").find(text):
-        taken = phrases("order_taken").at(found, after.after)
-        order = phrases("the_order").at(found, taken.after if taken is not None else after.after)
-        if order is not None:
-            yield after.start, order.end
 
 
 def _of_part(part: str) -> tuple[LeadTime | None, str]:

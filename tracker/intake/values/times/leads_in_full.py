@@ -26,7 +26,7 @@ _KNOWN = (
     "counted_after", "order_taken", "the_order", "ordered_ahead", "copula", "delivery", "incoterms", "from_stock",
     "to_the_buyer", "buyer_sites", "the_buyer", "goods_delivered", "all_goods", "forms", "about", "articles",
     "within_a_time", "countries", "all_of_them", "firm_times", "overrides", "lead", "other_goods",
-    "told_when",
+    "told_when", "made_so.to_order",
 )  # fmt: skip
 _OTHERS = ("besides_deliveries",)
 """'All orders to ship within 30 days' is what buyers are to do."""

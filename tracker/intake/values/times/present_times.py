@@ -5,8 +5,8 @@ import re
 from collections.abc import Iterator
 from functools import lru_cache
 
+from tracker.intake.values.times.counted_from_order import counted_from
 from tracker.intake.values.times.lead import lead_text
-from tracker.intake.values.times.lead_from_order import counted_from
 from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Found, blanked

@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.values.times.counted_from_order import counted_from
 from tracker.intake.values.times.lead import lead_phrases
-from tracker.intake.values.times.lead_from_order import counted_from
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, outside

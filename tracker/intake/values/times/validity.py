@@ -6,13 +6,12 @@ from datetime import date, timedelta
 from functools import lru_cache
 from itertools import takewhile
 
-from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.relatives import without_relatives
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import DateOrder, DateReading, find_dates, ordered
 from tracker.intake.values.times.firm_times import without_firm
-from tracker.intake.values.times.held_apart import labelled_of_some, may_be_of_another, of_another
+from tracker.intake.values.times.held_apart import ends_otherwise, labelled_of_some, may_be_of_another, of_another
 from tracker.intake.values.times.held_for import (
     counts_of_orders,
     dates_another_list,
@@ -151,8 +150,7 @@ def _clause(clause: str) -> Validity | None:
             # 'Expires 45 days from 6 July 2026', and not 'Lieferzeit 1 bis 2 Wochen, Bindefrist 30.06.2026'.
             return _relative(clause, counted, dates)
         if date_after is not None and not _far(clause, match.end, date_after.start):
-            # 'until 31 December, CRB until 31 January': what follows is another day for other boards.
-            apart = any(other.start > date_after.end for other in dates) and names_grade(clause[date_after.end :])
+            apart = ends_otherwise(clause[date_after.end :], date_after)
             return Validity(clause, unread=True) if apart else Validity(clause, until=date_after)
     labels = [match for match in speaks if not any(since.end == match.end for since in begins)]
     if any(_is_labelled(clause, match, dates) for match in labels):
