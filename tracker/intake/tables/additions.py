@@ -11,7 +11,6 @@ from tracker.intake.values.freight.additions_below import (
     additions_behind,
     additions_of,
     adds_to_one_side,
-    entry_as_added,
     is_added_for_certain,
     leads_to_included,
     said_as_added,
@@ -20,6 +19,7 @@ from tracker.intake.values.freight.additions_below import (
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.freight.entry_amounts import entry_as_added
 from tracker.intake.values.notes.statements import statements
 
 

@@ -13,12 +13,12 @@ from tracker.intake.values.freight.additions_below import (
     Adds,
     Entry,
     additions_of,
-    entry_as_added,
     is_added_for_certain,
     unit_of_line,
 )
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, is_of_the_past, label_of
 from tracker.intake.values.freight.charges import ChargeWords, find_charges, without_pieces
+from tracker.intake.values.freight.entry_amounts import entry_as_added
 from tracker.intake.values.freight.freight_to_buyer import freight_to_buyer
 from tracker.intake.values.freight.relieved_charges import within_price
 from tracker.intake.values.heads.roles import Role

@@ -11,7 +11,8 @@ from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Words
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.statements import SaysMinimum, Statement, statements
-from tracker.intake.values.notes.tables_named import LAST, NOWHERE, PLACE, numbered_list, parts_by_table, table_labels
+from tracker.intake.values.notes.table_labels import PLACE, numbered_list, table_labels
+from tracker.intake.values.notes.tables_named import LAST, NOWHERE, parts_by_table
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_unread import LeadUnread

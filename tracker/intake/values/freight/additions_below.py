@@ -3,7 +3,6 @@ Sorten:', and what stands below or behind them: there every name with an amount 
 """
 
 import re
-from collections.abc import Iterator
 from enum import Enum, auto
 from functools import lru_cache
 from itertools import chain
@@ -12,6 +11,7 @@ from typing import NamedTuple
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, whole_name
 from tracker.intake.values.freight.charge_parts import PARTS
+from tracker.intake.values.freight.entry_amounts import amounts_in
 from tracker.intake.values.freight.freight_lanes import without_lane
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
@@ -19,7 +19,6 @@ from tracker.intake.values.notes.note_signs import without_sign
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.money import PriceUnit, price_unit
-from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import blanked, outside
 
@@ -167,77 +166,17 @@ def additions_behind(text: str) -> tuple[str, list[str]]:
     """Such a line and the entries behind its colon: 'Hinzu kommen: Energie 6 %, Maut 4 €/t'; none for other texts."""
     line, colon, rest = text.partition(":")
     adds = additions_of(f"{line}{colon}") if rest.strip() else None
-    if adds is None or not (adds is Adds.ALWAYS or _amounts(rest)):
+    if adds is None or not (adds is Adds.ALWAYS or amounts_in(rest)):
         return "", []
     parts = (part.strip(" .;-–•") for one in re.split(r"[\n;]", rest) for part in PARTS.split(one))
     entries: list[str] = []
     for part in filter(None, parts):
-        if entries and not (_amounts(part) or charges_named(part)):
+        if entries and not (amounts_in(part) or charges_named(part)):
             # The 'waived in June' behind 'energy 3 %, toll $4/ST' may be said of both.
             entries = [f"{entry}, {part}" for entry in entries]
         else:
             entries.append(part)
     return line, entries
-
-
-def entry_as_added(entry: str, line: str) -> str:
-    """'Mautpauschale 4,80 €/t' with the line that it stands below, as one would write them in a line; '' where no
-    amount of money and no share of the price stands in it."""
-    amounts = _amounts(entry)
-    if not amounts:
-        return ""
-    start = min(min(amounts)[0], *(found.start() for found in _FIGURE.finditer(entry)))
-    start -= len(_ends_in_bound(entry[:start]))
-    name, rest = entry[:start].strip(_AROUND), entry[start:]
-    if not name:
-        # '4,80 €/t Maut'.
-        end = max(end for begins, end in amounts if begins == min(amounts)[0])
-        name, rest = entry[end:].strip(_AROUND), entry[start:end]
-    return f"{name}: {rest.strip()}, {line.strip(' :')}:" if name else ""
-
-
-def _ends_in_bound(name: str) -> str:
-    """The 'approx. ' and 'max. ' that stand between a name and its amount."""
-    bounds = [match for section in ("about", "amount_bounds") for match in phrases(section).find(name)]
-    ends = (name[match.start :] for match in bounds if not name[match.end :].strip(" .:"))
-    return max(ends, key=len, default="")
-
-
-def _amounts(entry: str) -> list[tuple[int, int]]:
-    """The amounts of money and shares alone: neither the 'about' of 'about $25/ST' nor the aside of '40 €/t (nur
-    Bogen)', which a price may hold."""
-    priced = list(_priced(entry))
-    shortest = [one for one in priced if not any(one != other and _holds(one, other) for other in priced)]
-    shortest = shortest or list(_money_alone(entry))
-    return [*shortest, *(found.span() for found in _SHARE.finditer(entry))]
-
-
-def _money_alone(entry: str) -> Iterator[tuple[int, int]]:
-    """The '9 EUR' of '9 EUR/unidad', whose unit nobody knows."""
-    for currency in find_currencies(entry):
-        start = entry.find(currency.words)
-        end = start + len(currency.words)
-        ahead, behind = _ENDS_IN_FIGURE.search(entry[:start]), _BEGINS_WITH_FIGURE.match(entry[end:])
-        if ahead is not None or behind is not None:
-            yield (ahead.start() if ahead is not None else start), end + (behind.end() if behind is not None else 0)
-
-
-_ENDS_IN_FIGURE = re.compile(r"(?<![\w.,])\d[\d.,]*\s?$")
-_BEGINS_WITH_FIGURE = re.compile(r"\s?\d[\d.,]*\d|\s?\d")
-
-
-def _holds(span: tuple[int, int], other: tuple[int, int]) -> bool:
-    return span[0] <= other[0] and other[1] <= span[1]
-
-
-_AROUND = " :=–—-+•*()"
-_SHARE = re.compile(r"\d+(?:[.,]\d+)?\s*%")
-_FIGURE = re.compile(r"(?<![^\W_])\d")
-"""One that no letter stands before: not that of 'CO2'."""
-
-
-def _priced(entry: str) -> Iterator[tuple[int, int]]:
-    return ((start, end) for _, start, end, _ in prices_within(entry, unit=False))
 
 
 def said_as_added(clause: str) -> Entry | None:
@@ -249,7 +188,7 @@ def said_as_added(clause: str) -> Entry | None:
         return None
     name, colon, amount = said.partition(":")
     named, alone = (name.strip(), amount.strip()), (line.strip(" :"), said.strip())
-    return Entry(*(named if colon else alone), adds) if colon or _amounts(said) else None
+    return Entry(*(named if colon else alone), adds) if colon or amounts_in(said) else None
 
 
 def told_by_its_line(clause: str) -> bool:
@@ -280,7 +219,7 @@ def words_unread(said: str) -> str:
     # One freight to a place is that to the buyer; of several, none is certain.
     said = without_lane(said)
     named = charges_named(said)
-    spans = [*_amounts(said), *(whole_name(said, one) for one in named)]
+    spans = [*amounts_in(said), *(whole_name(said, one) for one in named)]
     if any(one.value == ChargeKind.FREIGHT for one in named):
         # Where freight leads: 'Frachtzuschlag frei Haus'.
         spans += [found.span for found in phrases("delivery").find(said) if found.value == "delivered"]
