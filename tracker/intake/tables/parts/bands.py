@@ -2,21 +2,19 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from decimal import Decimal
 
-from tracker.intake.grid import Cell
 from tracker.intake.tables.headerless.headless import describes_board, says_price
 from tracker.intake.tables.headers.header_rows import is_header_row
-from tracker.intake.tables.headers.heads import PRICE_ROLES, Head, head_of
+from tracker.intake.tables.headers.heads import PRICE_ROLES, head_of
 from tracker.intake.tables.parts.lists_beside import lists_terms_apart
+from tracker.intake.tables.parts.own_table import has_figure, has_own_table
 from tracker.intake.tables.parts.rates import lists_rates, lists_zones
 from tracker.intake.tables.parts.remarks_beside import remarks_rows
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.values.boards.grade import find_grade
-from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.heads.role_words import header_roles
-from tracker.intake.values.heads.roles import ORDER_SIZES, Role
+from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.units_of_codes import unit_led_to
 
 _MOST_STRETCHES = 60
@@ -47,7 +45,7 @@ def bands_of(view: View) -> Bands:
     if rates and len(rates) < len(figured):
         rest = bands_of(_without(view, rates))
         return Bands((*rest.parts, *rates), rest.beside)
-    if figured and all(_has_own_table(part) for part in figured):
+    if figured and all(has_own_table(part) for part in figured):
         return Bands(tuple(figured), tuple(beside))
     if not beside or not figured:
         return Bands((view,))
@@ -97,7 +95,7 @@ def _only_words(part: View, view: View) -> bool:
     """No figure in the stretch, and no head in line with the heads of a table beside it."""
     if _explains_units(part):
         return True
-    if len(part.rows) > _LONGEST_WORDS or any(_figure(part, row) for row in part.order):
+    if len(part.rows) > _LONGEST_WORDS or any(has_figure(part, row) for row in part.order):
         return False
     if _lists_terms(part):
         return True
@@ -209,17 +207,6 @@ def _heads_boards(part: View, view: View, row: int) -> bool:
 _LONGEST_WORDS = 200
 
 
-def _figure(part: View, row: int) -> bool:
-    return any(_is_figure(cell) for cell in part.rows[row].values())
-
-
-def _is_figure(cell: Cell) -> bool:
-    """A number, or a text that is a number or a price; '20000 kg' behind 'minimum order' is neither."""
-    if cell.fault is not None or isinstance(cell.value, Decimal):
-        return True
-    return isinstance(cell.value, str) and (bool(number_readings(cell.text)) or says_price(cell))
-
-
 def _heads_in_line(part: View, view: View, row: int) -> bool:
     """A row of the stretch that is all heads, in line with a header row of the rest of the sheet."""
     own = [head_of(cell) for cell in part.rows[row].values()]
@@ -272,26 +259,6 @@ def _beside_heads(part: View, view: View, row: int) -> bool:
     """Whether the rest of the sheet has a header in this row."""
     rest = {column: cell for column, cell in view.rows[row].items() if column not in part.rows[row]}
     return bool(rest) and is_header_row(View(view.sheet, {**view.rows, row: rest}, view.merged), row)
-
-
-def _has_own_table(part: View) -> bool:
-    """Heads that name board and price, with figures below: words alone are columns of the table beside them."""
-    for row in part.order:
-        if is_header_row(part, row):
-            heads = [head for cell in part.rows[row].values() if (head := head_of(cell)) is not None]
-            if any(map(_names_rows, heads)) and any(map(_spreads_prices, heads)):
-                return any(_figure(part, below) for below in part.order if below > row)
-    return False
-
-
-def _names_rows(head: Head) -> bool:
-    """What the rows of a table are told apart by: boards and their measures, or order sizes."""
-    return head.board or (head.named and head.role in ORDER_SIZES)
-
-
-def _spreads_prices(head: Head) -> bool:
-    """A head of prices: by name, or by the weight or order size they are for, said outright or as a bare figure."""
-    return bool(head.price or head.across or head.number is not None)
 
 
 def _left(part: View) -> int:

@@ -288,8 +288,7 @@ def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWor
     rest = left_beside(part, named)
     if takes_off(rest):
         return charge if signs_money(rest) else None
-    price = amount_in(part, rest)
-    if price is None:
+    if (price := amount_in(part, rest)) is None:
         return None
     return without_pieces(replace(charge, amounts=price.amounts, currency=price.currency, basis=price.basis))
 
