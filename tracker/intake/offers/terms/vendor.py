@@ -16,7 +16,13 @@ from tracker.intake.values.firms.company import (
     name_above_a_contact,
 )
 from tracker.intake.values.firms.own_words import has_words_of_its_own
-from tracker.intake.values.firms.seller_labels import labelled_seller, named_or_making, named_seller, selling_part
+from tracker.intake.values.firms.seller_labels import (
+    labelled_seller,
+    named_or_making,
+    named_seller,
+    names_maker,
+    selling_part,
+)
 from tracker.intake.values.firms.titled_firms import is_of_a_buyer, titled_company
 from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.words.fold import fold
@@ -78,6 +84,8 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
     ]
     first = min(cells, key=lambda cell: (cell.row, cell.column), default=None)
     if first is None or any(words.cell is first and addressees.buys(words) for words in texts):
+        return None
+    if names_maker(first.text):
         return None
     name = company_name(first.text) or letterhead_name(first.text) or _in_small_letters(first.text)
     if name is None and any(_is_contact(words.text) for words in texts if 0 < words.row - first.row <= _CLOSE):
