@@ -60,7 +60,9 @@ def test_nobody_is_named_where_the_sheet_begins_with_what_may_be_a_firm():
 def test_mills_over_the_tables_of_a_merchant_do_not_quote():
     head, board = HEADS["en"]
     mills = [["Mill: Tarnwick Mills Ltd."], head, board, [], ["Mill: Dover Mills Ltd."], head, ["CUK", 16, 1000]]
-    assert {line.offer.vendor for line in read([["Fairhaven Paper Inc."], [], *mills]).lines} == {"Fairhaven Paper Inc."}
+    assert {line.offer.vendor for line in read([["Fairhaven Paper Inc."], [], *mills]).lines} == {
+        "Fairhaven Paper Inc."
+    }
     assert [line.offer.vendor for line in read(mills).lines] == ["Tarnwick Mills Ltd.", "Dover Mills Ltd."]
 
 
