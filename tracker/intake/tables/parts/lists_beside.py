@@ -67,10 +67,12 @@ def _in_words(part: View, row: int) -> Iterator[Words]:
 
 
 def _borne(entries: Sequence[tuple[Cell, Cell]]) -> list[tuple[Cell, Cell]]:
-    """What orders of these sizes bear: where some bear nothing, the smallest tell that small ones cost more."""
+    """What orders of these sizes bear: where the largest bear nothing, the smallest tell that small ones cost more."""
     borne = [(label, cell) for label, cell in entries if cell.value != 0 and not _ZERO.match(cell.text.strip())]
-    smallest = [(label, cell) for label, cell in borne if (size := bracket_text(label.text)) and size.start is None]
-    return smallest if smallest and len(borne) < len(entries) else borne
+    sizes = [(bracket_text(label.text), (label, cell)) for label, cell in borne]
+    smallest = [entry for size, entry in sizes if size is not None and size.start is None]
+    ended = all(size is not None and size.end is not None for size, _ in sizes)
+    return smallest if smallest and ended else borne
 
 
 _ZERO = re.compile(r"0(?:[.,]0+)?(?![\d.,])")
