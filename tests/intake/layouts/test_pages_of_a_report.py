@@ -5,7 +5,11 @@ import pytest
 from tests.intake.sheets import read
 
 REPORTS = {
-    "en": ("Customer price report", "Page {} of 2", ["Item no", "Description", "Caliper µm", "g/m²", "Unit price EUR/t"]),
+    "en": (
+        "Customer price report",
+        "Page {} of 2",
+        ["Item no", "Description", "Caliper µm", "g/m²", "Unit price EUR/t"],
+    ),
     "de": ("Kundenpreisliste", "Seite {} von 2", ["Nr.", "Bezeichnung", "Dicke µm", "g/m²", "Preis EUR/t"]),
     "fr": ("Tarif clients", "Page {} sur 2", ["Code", "Désignation", "Épaisseur µm", "g/m²", "Prix EUR/t"]),
     "es": ("Tarifa de clientes", "Página {} de 2", ["Código", "Descripción", "Espesor µm", "g/m²", "Precio EUR/t"]),

@@ -6,7 +6,11 @@ from tests.intake.sheets import read
 
 TITLES = [
     (["Dicke µm", "g/m²", "Preis"], "Graupappe (URB), Preis EUR je kg", "Rollenkarton GD3, Preis EUR je Tonne"),
-    (["Dicke µm", "g/m²", "Preis"], "Maschinenpappe grau (URB), Preis EUR je kg", "Rollenkarton GD3, Preis EUR je Tonne"),
+    (
+        ["Dicke µm", "g/m²", "Preis"],
+        "Maschinenpappe grau (URB), Preis EUR je kg",
+        "Rollenkarton GD3, Preis EUR je Tonne",
+    ),
     (["Thickness µm", "g/m²", "Price"], "Greyboard, price EUR per kg", "Lined chipboard GD3, price EUR per tonne"),
     (["Épaisseur µm", "g/m²", "Prix"], "Carton gris, prix EUR le kg", "Carton GD3 en bobines, prix EUR la tonne"),
     (["Espesor µm", "g/m²", "Precio"], "Cartón gris, precio EUR por kg", "Cartón GD3, precio EUR por tonelada"),
