@@ -46,9 +46,6 @@ def test_a_letter_of_no_table_says_nothing():
 
 
 def test_letters_in_cells_are_codes():
-    head, first, second = ["Grade", "Code", "Caliper (pt)", "USD/ST"], ["SBS", "A", 16, 1200], ["CUK", "B", 18, 980]
-    rows = [["A. Bleached board"], head, first, [], ["B. Kraft board"], head, second, [], ["A: delivered, B: FOB mill"]]
-    crossed = read(
-        [["A. Board"], head, ["SBS", "B", 16, 1200], [], ["B. Board"], head, ["CUK", "A", 18, 980], *rows[7:]]
-    )
-    assert [line.offer.delivered for line in crossed.lines] != [True, False]
+    head, first, second = ["Grade", "Code", "Caliper (pt)", "USD/ST"], ["SBS", "B", 16, 1200], ["CUK", "A", 18, 980]
+    rows = [["A. Board"], head, first, [], ["B. Board"], head, second, [], ["A: delivered, B: FOB mill"]]
+    assert [line.offer.delivered for line in read(rows).lines] != [True, False]
