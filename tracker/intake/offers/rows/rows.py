@@ -34,7 +34,7 @@ from tracker.intake.tables.rows.charge_lines import states_charge
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
 from tracker.intake.values.changes.list_age import Age
 from tracker.intake.values.changes.others_prices import Offering, remark_offers, row_offers
-from tracker.intake.values.freight.charge_parts import OptionalCharge
+from tracker.intake.values.freight.charge_parts import OptionalCharge, is_fee
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.heads.columns_meant import Piece
 from tracker.intake.values.heads.roles import ON_TOP, Role
@@ -199,6 +199,9 @@ class Rows:
             return "", f"“{label.text.strip()}” may be what nobody offers"
         if (extras := below_optional(row.headings)) and (states_charge(cells) or not self._may_be_board(cells, label)):
             self.charges.append(Said(OptionalCharge(f"{said_in(cells, label)} ({extras})"), at(label), extras))
+            return RowKind.CHARGE.value, ""
+        if is_fee(label.text) and not self._may_be_board(cells, label):
+            self.charges.append(Said(OptionalCharge(said_in(cells, label), of_dealings=True), at(label), label.text))
             return RowKind.CHARGE.value, ""
         if self._charges.takes_in_line(row, cells, label, self._headings):
             return RowKind.CHARGE.value, ""
