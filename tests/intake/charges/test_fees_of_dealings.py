@@ -12,7 +12,8 @@ FEES = [
       for fee in ("Frais d'annulation", "Frais de retour")),
     *((["Calidad", "g/m²", "EUR/t"], ["GC1", 250, 1200], fee, "EUR/t")
       for fee in ("Gastos de cancelación", "Cargo por devolución")),
-    *((["Kvalitet", "g/m²", "SEK/t"], ["GC1", 250, 12000], fee, "SEK/t") for fee in ("Avbokningsavgift", "Returavgift")),
+    *((["Kvalitet", "g/m²", "SEK/t"], ["GC1", 250, 12000], fee, "SEK/t")
+      for fee in ("Avbokningsavgift", "Returavgift")),
 ]  # fmt: skip
 
 
@@ -23,13 +24,17 @@ def told(line, fee):
 @pytest.mark.parametrize(("head", "board", "fee", "unit"), FEES)
 def test_in_a_row(head, board, fee, unit):
     (line,) = read([head, board, [fee, None, 50]]).lines
-    assert str(line.state) == "accepted" and not line.offer.charges and told(line, fee)
+    assert str(line.state) == "accepted"
+    assert not line.offer.charges
+    assert told(line, fee)
 
 
 @pytest.mark.parametrize(("head", "board", "fee", "unit"), FEES)
 def test_in_a_column(head, board, fee, unit):
     (line,) = read([[*head, f"{fee} {unit}"], [*board, 50]]).lines
-    assert str(line.state) == "accepted" and not line.offer.charges and told(line, fee)
+    assert str(line.state) == "accepted"
+    assert not line.offer.charges
+    assert told(line, fee)
 
 
 @pytest.mark.parametrize(

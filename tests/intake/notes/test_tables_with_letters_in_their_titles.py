@@ -8,8 +8,10 @@ HEADS = {
     "en": (["Grade", "Caliper (pt)", "USD/ST"], ["SBS", 16, 1200], ["CUK", 18, 980], "FOB mill", "delivered", "List"),
     "de": (["Sorte", "g/m²", "EUR/t"], ["GC1", 250, 1200], ["GD2", 250, 800], "ab Werk", "frei Haus", "Liste"),
     "fr": (["Qualité", "g/m²", "EUR/t"], ["GC1", 250, 1200], ["GD2", 250, 800], "départ usine", "franco", "Liste"),
-    "es": (["Calidad", "g/m²", "EUR/t"], ["GC1", 250, 1200], ["GD2", 250, 800], "en fábrica", "franco destino", "Lista"),
-    "sv": (["Kvalitet", "g/m²", "SEK/t"], ["GC1", 250, 12000], ["GD2", 250, 8000], "fritt fabrik", "fritt levererat", "Lista"),
+    "es": (["Calidad", "g/m²", "EUR/t"], ["GC1", 250, 1200], ["GD2", 250, 800], "en fábrica", "franco destino",
+           "Lista"),
+    "sv": (["Kvalitet", "g/m²", "SEK/t"], ["GC1", 250, 12000], ["GD2", 250, 8000], "fritt fabrik", "fritt levererat",
+           "Lista"),
 }  # fmt: skip
 
 
