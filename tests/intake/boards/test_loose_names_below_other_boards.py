@@ -14,7 +14,8 @@ def states(title, product):
 @pytest.mark.parametrize("title", ["SBS board", "CUK board"])
 def test_it_is_asked_below_another_board(title):
     state, grade, noted = states(title, "Folding")
-    assert (state, grade) == ("question", None) and "grade-unknown" in noted
+    assert (state, grade) == ("question", None)
+    assert "grade-unknown" in noted
 
 
 @pytest.mark.parametrize(
