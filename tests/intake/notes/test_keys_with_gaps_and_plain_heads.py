@@ -9,7 +9,7 @@ KEYS = {
     "de": (["Sorte", "g/m²", "Preis EUR", "Code Einheit"], ["Code", "Bedeutung"], "je Tonne", "je kg"),
     "fr": (["Qualité", "g/m²", "Prix EUR", "Code unité"], ["Code", "Signification"], "par tonne", "par kg"),
     "es": (["Calidad", "g/m²", "Precio EUR", "Código unidad"], ["Código", "Significado"], "por tonelada", "por kg"),
-    "sv": (["Kvalitet", "g/m²", "Pris EUR", "Kod enhet"], ["Kod", "Betydelse"], "per ton", "per kg"),
+    "sv": (["Kvalitet", "g/m²", "Pris EUR", "Kod enhet"], ["Kod", "Betydelse"], "per 1000 kg", "per kg"),
 }
 
 
