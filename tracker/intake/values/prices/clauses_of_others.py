@@ -30,7 +30,6 @@ def is_of_others(clause: str) -> bool:
         _is_of_payment,
         is_of_board,
         _is_on_request,
-        _is_offered_besides,
         _is_of_a_charge,
     )
     return any(is_of_that(clause) for is_of_that in kinds)
@@ -39,20 +38,6 @@ def is_of_others(clause: str) -> bool:
 def _is_of_other_goods(clause: str) -> bool:
     """'The corrugated you saw is sold by the pallet', and not the title 'Offcuts of reels, euro cents per kg'."""
     return of_other_goods(clause) and not _has_whole_unit(clause)
-
-
-def _is_offered_besides(clause: str) -> bool:
-    """'CUK is also available in CAD', 'invoicing in SEK is possible', 'GD2 kan faktureras i SEK': what may be chosen
-    says nothing of the prices that stand there. 'Prices in EUR per tonne, changes are possible' does."""
-    with_money = [part for part in COMMA.split(clause) if find_currencies(part)]
-    return bool(with_money) and all(map(_may_be_chosen, with_money))
-
-
-def _may_be_chosen(part: str) -> bool:
-    money = part.find(find_currencies(part)[0].words)
-    ahead = any(one.start < money for one in phrases("offered_besides").find(part))
-    possible = (one for one in phrases("units_in_doubt").find(part) if one.value == "possible")
-    return (ahead or any(one.start > money for one in possible)) and not _has_whole_unit(part)
 
 
 def _is_sold_apart(clause: str) -> bool:
