@@ -36,3 +36,9 @@ def test_groups_over_prices_still_head_them():
     head = ["Item no", "Description", "Caliper µm", "g/m²", "EUR/t", "EUR/t"]
     found = read([groups, head, [*FIRST[0], 1400], [*FIRST[1], 1390]]).lines
     assert [str(line.offer.price) for line in found] == ["1312", "1400", "1298", "1390"]
+
+
+@pytest.mark.parametrize("size", ["Hoja 72 x 102", "Blatt 72/102", "Ark 72 x 102"])
+def test_sheets_of_a_size_are_no_pages(size):
+    rows = [["Calidad", "g/m²", "µm", "Bobina EUR/t", f"{size} EUR/t"], ["GC1", 235, 375, 1312, 1400]]
+    assert [str(line.offer.price) for line in read(rows).lines] == ["1312", "1400"]

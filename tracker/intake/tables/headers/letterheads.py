@@ -9,6 +9,7 @@ from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headerless.headless import describes_board
 from tracker.intake.tables.headers.heads import Head, head_of
 from tracker.intake.tables.view import View
+from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.freight.delivery import delivery_text, find_delivery
 from tracker.intake.values.heads.role_words import header_roles
@@ -41,8 +42,15 @@ def is_letterhead(view: View, row: int) -> bool:
 
 
 def _tells_the_page(text: str) -> bool:
-    """'Seite 2 von 3'; 'Blatt 100' may be what a price is for."""
-    return counts_pages(fold(text).strip()) and len(re.findall(r"\d+", text)) > 1
+    """'Seite 2 von 3', 'Page 2/2'; 'Blatt 100', 'Hoja 72 x 102' and 'Blatt 70/100' may be what a price is for."""
+    figures = re.findall(r"\d+", text)
+    if not counts_pages(fold(text).strip()) or len(figures) < _FEWEST or find_sheet_sizes(text):
+        return False
+    return "/" not in text or int(figures[-1]) < _SMALLEST_SIDE
+
+
+_SMALLEST_SIDE = 40
+"""Of a sheet in cm; common practice, no source."""
 
 
 def _is_a_term(view: View, row: int) -> bool:
