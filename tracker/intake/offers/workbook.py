@@ -50,13 +50,7 @@ from tracker.intake.offers.rows.replaced_lists import replaced_tables_aside
 from tracker.intake.offers.rows.unheaded import unheaded_drafts
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.terms.firms_over_tables import texts_of_all, vendor_of_table
-from tracker.intake.offers.terms.vendor import (
-    letterhead_of_file,
-    may_name_another,
-    short_texts,
-    vendor_among,
-    vendor_of_list,
-)
+from tracker.intake.offers.terms.vendor import may_name_another, short_texts, vendor_of_file
 from tracker.intake.progress import expect
 from tracker.intake.tables.explained import explained
 from tracker.intake.tables.searched import Searched, searched
@@ -203,7 +197,7 @@ def _read_tables(
         apart = (with_lines_apart(with_footnotes(of_own_prices(level), tables)) for level in around)
         marked = (of_own_marks(level, read, everywhere if level.foreign else sheet.tables) for level in apart)
         levels = tuple(of_own_lines(level, read, offering) for level in marked)
-        vendor = vendor_of_table(read, sheet)
+        vendor = vendor_of_table(read, sheet, file_vendor)
         if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):
             vendor = file_vendor
         claimed_here, doubts = replace(claimed, own=claimed_at([read], facts)), Doubts(read, sheet, sheets)
@@ -273,7 +267,7 @@ def _offers(sheet: ReadSheet) -> bool:
 
 def _file_vendor(sheets: Sequence[ReadSheet], answers: Answers) -> Said[str] | None:
     texts = [words for sheet in sheets for words in texts_of_all(sheet)]
-    named = vendor_among(texts) or vendor_of_list(texts) or letterhead_of_file(sheets)
+    named = vendor_of_file(texts, sheets)
     if named is not None:
         return named
     answered = answers.settled.get("vendor")

@@ -1,5 +1,5 @@
 """Rows of words below a line that adds them to the prices, each read with that line: 'Mautpauschale 4,80 €/t' below
-'Hinzu kommen auf alle Sorten:' is a charge by what stands over it.
+'Hinzu kommen auf alle Sorten:' is a charge by what stands over it, 'Sheeting $60/ST' below 'Optional:' is none.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
@@ -20,6 +20,7 @@ from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.entry_amounts import entry_as_added
+from tracker.intake.values.freight.optional_lines import as_optional, heads_extras
 from tracker.intake.values.notes.statements import statements
 
 
@@ -37,9 +38,13 @@ def with_additions(rows: Iterable[Sequence[Words]]) -> Iterator[Words]:
             last = row
             yield _on_its_side(entry, line)
             continue
-        line, last = (said[0].text if len(said) == 1 and additions_of(said[0].text) is not None else ""), -1
+        line, last = (said[0].text if len(said) == 1 and _leads(said[0].text) else ""), -1
         for words in said:
             yield from _with_those_behind(words)
+
+
+def _leads(text: str) -> bool:
+    return additions_of(text) is not None or heads_extras(text)
 
 
 def _entry(said: Sequence[Words], line: str) -> Words | None:
@@ -50,6 +55,8 @@ def _entry(said: Sequence[Words], line: str) -> Words | None:
 
 
 def _as_added(words: Words, line: str) -> Words | None:
+    if heads_extras(line):
+        return replace(words, text=as_optional(words.text, line)) if entry_as_added(words.text, line) else None
     added = entry_as_added(words.text, line)
     entry = said_as_added(added) if added else None
     if entry is not None and leads_to_included(f"{line.strip(' :')}:") and not words_unread(entry.said):

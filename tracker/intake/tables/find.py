@@ -39,7 +39,7 @@ from tracker.intake.tables.rows.sizes_on_two_rows import with_sizes_on_one_row
 from tracker.intake.tables.rows.terms_below import with_terms_below
 from tracker.intake.tables.rows.two_lines import with_second_lines
 from tracker.intake.tables.rows.units_below import with_units_below
-from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
+from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
 from tracker.intake.tables.view import View, part_of, turned, without_cells
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.heads.roles import Role
@@ -52,8 +52,8 @@ def find_tables(view: View) -> SheetTables:
     view, box = with_terms_apart(view)
     lying, rest = _lying_tables(view)
     tables = list(lying)
-    texts: list[Words] = []
     bands = bands_of(rest)
+    texts = list(bands.listed)
     for band in bands.beside:
         texts.extend(words_of(band, band.order))
     found = [_upright_tables(band) for band in bands.parts]

@@ -14,7 +14,9 @@ from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.firms.company import company_name, labelled_company
 from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.statements import Statement, statements
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.values.times.dates import find_dates
@@ -191,4 +193,9 @@ def _is_label(cell: Cell) -> bool:
     if _ends_in_colon(cell) or _FOOTNOTE_SIGN.fullmatch(text):
         return True
     head = head_of(cell) if len(text) < 40 and isinstance(cell.value, str) else None
-    return head is not None and head.named and not head.answers_itself
+    return head is not None and head.named and not head.answers_itself and not _says_the_terms(text)
+
+
+def _says_the_terms(text: str) -> bool:
+    """'Warehouse pick-up, ex works' says who bears the way, whatever stands beside it; 'FCA' asks for a place."""
+    return COMMA.search(text) is not None and any(isinstance(said, Delivery) for said in statements(text))

@@ -23,7 +23,7 @@ from tracker.intake.tables.headers.heads import PRICE_ROLES, is_bare_number
 from tracker.intake.values.heads.header import Header, without_unit
 from tracker.intake.values.heads.roles import MEASURES, ON_TOP, Role
 from tracker.intake.values.orders.loads import LOADS
-from tracker.intake.values.orders.small_orders import adds_for_some_orders
+from tracker.intake.values.orders.small_orders import adds_for_some_orders, of_sized_orders
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 
@@ -77,7 +77,8 @@ def beside_charges(column: Column, columns: list[Column], cells: Sequence[Cell])
 
 def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
     """'Skid wrap $/cwt' over 0.85 beside 'Board $/cwt' over 65: money per the same, and too little for board."""
-    adds = adds_for_some_orders(column.text)
+    bare = not column.currencies and not column.bases
+    adds = adds_for_some_orders(column.text) or (bare and of_sized_orders(column.text))
     called = any(by_words(head) and head.role not in MEASURED for head in column.said)
     if column.role is not Role.PRICE or not column.currencies or called:
         return _added_for_some(column, columns, samples) if adds else column
@@ -96,7 +97,7 @@ def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping
 
 
 def _added_for_some(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
-    """'Under 10,000 lb add' over 60 beside 'USD/ST' over 1200, which has no unit of its own."""
+    """'Under 10,000 lb add' over 60 beside 'USD/ST' over 1200, and 'Under 10,000 lb' alone, with no unit of its own."""
     own = figures_by_row(samples[column.index])
     for other in columns if column.role in (None, Role.PRICE) else ():
         prices = figures_by_row(samples[other.index]) if other is not column and other.role in PRICE_ROLES else {}

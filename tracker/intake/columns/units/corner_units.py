@@ -16,15 +16,15 @@ def with_corner_unit(
     columns: Sequence[HeadedColumn], samples: Mapping[int, Sequence[Cell]]
 ) -> tuple[HeadedColumn, ...]:
     """The columns with a unit of price over words set over the prices that the header spreads, of which none says its
-    own unit. The words below it are boards, under no head."""
+    own unit. The words below it are boards, under no head, or what 'Order size' below the unit calls them."""
     first = next((column for column in columns if column.heads), None)
-    if first is None or not _is_unit(first.heads[-1]) or not _words(samples[first.index]):
+    unit = next(filter(_is_unit, first.heads), None) if first is not None else None
+    if first is None or unit is None or not _words(samples[first.index]):
         return tuple(columns)
-    unit = first.heads[-1]
     spread = {column.index for column in columns if column is not first and _spreads(column, samples[column.index])}
     if len(spread) < _FEWEST:
         return tuple(columns)
-    bare = replace(first, heads=first.heads[:-1])
+    bare = replace(first, heads=tuple(cell for cell in first.heads if cell is not unit))
     return tuple(
         bare if column is first else replace(column, heads=(unit, *column.heads)) if column.index in spread else column
         for column in columns

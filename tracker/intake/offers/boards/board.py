@@ -1,6 +1,5 @@
 """The board of a row: grade, coating and measures, from its cells and from what stands around it."""
 
-import re
 from collections.abc import Iterable
 from dataclasses import replace
 from decimal import Decimal
@@ -8,6 +7,7 @@ from decimal import Decimal
 from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.line_defaults import take_defaults
+from tracker.intake.offers.boards.loosely_named import beside_headings
 from tracker.intake.offers.boards.measures import Board, Cells, merged, take_caliper, take_weight
 from tracker.intake.offers.boards.sheets_said import take_sheet
 from tracker.intake.offers.boards.sheets_weight import take_sheets_weight
@@ -106,11 +106,9 @@ def _grade(board: Board, cells: Cells, columns: Columns, scope: Scope, facts: Fi
         if not reading.grades and reading.words:
             board.grade_words = cell.text.strip()
             board.open_kinds += reading.kinds
-    if named and all(_ITEM_CODE.fullmatch(said.words) for said in named.values()):
-        surely = all(_is_an_items_code(said.words, cells, columns) for said in named.values())
-        headed = _headed_otherwise(named, scope)
-        named = {} if surely and headed else named | headed
-    elif not named and words and not others:
+    if named:
+        named = beside_headings(named, cells, columns, scope)
+    elif words and not others:
         named = _together(words, facts, board.coated_sides)
     if not named and not words:
         named = _over_the_measures(columns)
@@ -119,30 +117,6 @@ def _grade(board: Board, cells: Cells, columns: Columns, scope: Scope, facts: Fi
     if board.grades or not (others or any(board_unknown(cell.text) for cell in words)):
         _grade_around(board, scope, facts)
     board.grades = tuple(contradicted(list(board.grades), board.coated_sides, board.coated))
-
-
-_ITEM_CODE = re.compile(r"([A-Z]{1,4})[-/]?(\d{2,})[A-Z]?")
-_SHORT = 2
-
-
-def _is_an_items_code(words: str, cells: Cells, columns: Columns) -> bool:
-    """'UC40' is the fortieth of something below a heading that names another board. 'SBS18', and 'GD250' beside 250
-    g/m², may be a grade and its measure, or an item's code for all that: below such a heading it is asked."""
-    code = _ITEM_CODE.fullmatch(words)
-    if code is None or len(code[1]) > _SHORT:
-        return False
-    measured = columns.of(Role.CALIPER, Role.WEIGHT)
-    return code[2] not in {cells[one.index].text.strip() for one in measured if one.index in cells}
-
-
-def _headed_otherwise(named: Iterable[str], scope: Scope) -> dict[str, Said[GradeReading]]:
-    """What a sub-heading 'Unlined chipboard' over 'UC40' says that board is: the letters of an item's code may be those
-    of a grade by chance. Nothing where it agrees."""
-    for level in scope.levels:
-        over = {grade: said for said in level.grades for grade in said.value.grades} if level.name == "heading" else {}
-        if over:
-            return over if over.keys().isdisjoint(named) else {}
-    return {}
 
 
 def _over_the_measures(columns: Columns) -> dict[str, Said[GradeReading]]:

@@ -89,7 +89,8 @@ def fill_charges(
     )
     _note_open_charges(draft)
     for optional in scope.all_of(OptionalCharge):
-        draft.note(NoteCode.NUMBER_AMBIGUOUS, optional.where, _WITHOUT.format(optional.value.words))
+        told_so = _OF_DEALINGS if optional.value.of_dealings else _WITHOUT
+        draft.note(NoteCode.NUMBER_AMBIGUOUS, optional.where, told_so.format(optional.value.words))
 
 
 def _said_in_row(words: ChargeWords, in_row: Iterable[tuple[ChargeKind, str]]) -> bool:

@@ -1,5 +1,6 @@
 """Notes that tell the tables of a file apart by their letters, numbers or names: each table hears what is its own."""
 
+import re
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
@@ -17,6 +18,7 @@ from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
+from tracker.intake.words.lists import joined
 
 _SHORTEST = 4
 """Letters of a word that may be a table's name."""
@@ -92,7 +94,20 @@ _LONGEST_CODE = 24
 
 
 def _labels(text: str) -> frozenset[str]:
-    return frozenset[str]().union(*(labels for labels, _ in table_labels(text)))
+    """'Table A', the 'A' of 'A. Bleached board', and that of 'List A'."""
+    lettered = _MARK.match(text) or _LIST.fullmatch(_BREAK.split(text.strip())[0])
+    of_list = lettered is not None and (lettered.re is _MARK or _is_a_list(lettered["word"]))
+    marks = frozenset({lettered["letter"].casefold()}) if lettered is not None and of_list else frozenset[str]()
+    return marks.union(*(labels for labels, _ in table_labels(text)))
+
+
+def _is_a_list(word: str) -> bool:
+    return joined("list_names", "price_lists").whole(word) is not None
+
+
+_MARK = re.compile(r"\s*\(?(?P<letter>[A-Z])[.)]\s+(?=[^\W\d_]{2})")
+_LIST = re.compile(r"(?P<word>[^\W\d_]+(?: [^\W\d_]+)?) (?P<letter>[A-Z])")
+_BREAK = re.compile(r"\s[-–—]\s|[:,;(]")
 
 
 def _left(

@@ -30,7 +30,7 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     'Rolls, price ex works' over the first table says nothing of the one below 'Sheets 70 x 100 cm' but its currency;
     'GC1, EUR/t, 6 weeks' over the first tells what the GD2 below a title of its own is priced in, and no more. What
     stands over a table further to the right is that table's alone, but for what it is priced in. 'Export, US$ per
-    metric ton' says nothing at all of 'Job lots', and no ton of those whose own title says a ton, nor whose the '$' is
+    metric ton' says nothing at all of 'Job lots', and no unit of those whose own title says one, nor whose the '$' is
     that such a title says; 'Terms for B: …' none of the terms of A. Neither does what one firm says over its table of
     another's beside it; of one below it that tells what it is priced in, and no more.
     """
@@ -44,7 +44,8 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     of_firms = said_by_other_firms(read, sheet)
     named = of_other_parts(sheet.found.texts, read, sheet.tables)
     elsewhere = of_forms | of_boards | beside
-    in_units = (others if _says_basis(read.table.titles) else set()) - elsewhere
+    says_basis = _says_basis(read.table.titles)
+    in_units = (others if says_basis else set()) - elsewhere
     of_dollars = {words for words in others if not _speaks_of_its_dollars(words, read, sheet)}
     of_dollars = of_dollars if _in_plain_dollars(read) else set()
     in_dollars = of_dollars - elsewhere
@@ -52,7 +53,7 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     texts = tuple(words for words in sheet.found.texts if words not in told | of_parts | of_firms | named)
     around = (elsewhere | of_firms) - of_parts
     kept = tuple(said for said in _stated(sheet, around - of_dollars) if isinstance(said.value, SaysCurrency))
-    if not of_forms:
+    if not of_forms and not says_basis:
         kept += tuple(said for said in _stated(sheet, around) if isinstance(said.value, SaysBasis))
     for words in (in_units | in_dollars) - of_parts - of_firms:
         own_kinds = (*((SaysBasis,) if words in in_units else ()), *((SaysCurrency,) if words in in_dollars else ()))

@@ -31,10 +31,11 @@ from tracker.intake.offers.rows.term_rows import freight_by_column, terms_alike,
 from tracker.intake.offers.rows.term_runs import TermRow, TermRuns, Terms
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headers.heads import looks_priced
+from tracker.intake.tables.rows.charge_lines import states_charge
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
 from tracker.intake.values.changes.list_age import Age
 from tracker.intake.values.changes.others_prices import Offering, remark_offers, row_offers
-from tracker.intake.values.freight.charge_parts import OptionalCharge
+from tracker.intake.values.freight.charge_parts import OptionalCharge, is_fee
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.heads.roles import ON_TOP, Role
@@ -195,8 +196,11 @@ class Rows:
             return "its words say that nobody offers it", ""
         if offering is Offering.DOUBTFUL:
             return "", f"“{label.text.strip()}” may be what nobody offers"
-        if (extras := below_optional(row.headings)) and not self._may_be_board(cells, label):
+        if (extras := below_optional(row.headings)) and (states_charge(cells) or not self._may_be_board(cells, label)):
             self.charges.append(Said(OptionalCharge(f"{said_in(cells, label)} ({extras})"), at(label), extras))
+            return RowKind.CHARGE.value, ""
+        if is_fee(label.text) and not self._may_be_board(cells, label):
+            self.charges.append(Said(OptionalCharge(said_in(cells, label), of_dealings=True), at(label), label.text))
             return RowKind.CHARGE.value, ""
         if self._charges.takes_in_line(row, cells, label, self._headings):
             return RowKind.CHARGE.value, ""

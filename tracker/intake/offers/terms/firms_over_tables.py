@@ -9,10 +9,11 @@ from collections.abc import Iterable
 
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
-from tracker.intake.offers.terms.vendor import vendor_among
+from tracker.intake.offers.terms.vendor import maker_alone, seller_among, vendor_among
 from tracker.intake.tables.table import Words
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.firms.company import labelled_company, letterhead_name, may_be_a_name
+from tracker.intake.values.firms.seller_labels import names_maker
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -28,6 +29,9 @@ def firms_over(sheet: ReadSheet) -> tuple[Said[str] | None, ...]:
     tables = sheet.tables
     named = [vendor_among(read.table.titles) or vendor_among(_labels_right_over(read, sheet)) for read in tables]
     firms = [name for name in named if name is not None]
+    if firms and all(names_maker(name.words) for name in firms) and seller_among(sheet.found.texts) is not None:
+        # 'Mill: Tarn Kartong AB' over the boards of a merchant who names himself.
+        return ()
     several = len({fold(name.value) for name in firms}) > 1
     ahead = {name.words.partition(name.value)[0] for name in firms}
     others = [
@@ -44,11 +48,13 @@ def firms_over(sheet: ReadSheet) -> tuple[Said[str] | None, ...]:
     return tuple(found)
 
 
-def vendor_of_table(read: ReadTable, sheet: ReadSheet) -> Said[str] | None:
-    """Who quotes in a table: the firm over it, else the one that its sheet names."""
+def vendor_of_table(read: ReadTable, sheet: ReadSheet, of_file: Said[str] | None) -> Said[str] | None:
+    """Who quotes in a table: the firm over it, else the one that its sheet names; the board's maker where its file
+    names nobody else."""
     over = zip(sheet.tables, firms_over(sheet), strict=False)
     own = next((firm for table, firm in over if table is read), None)
-    return own or vendor_among(read.table.titles) or vendor_among(texts_of_all(sheet))
+    texts = texts_of_all(sheet)
+    return own or seller_among(read.table.titles) or seller_among(texts) or maker_alone(texts, sheet, of_file)
 
 
 def texts_of_all(sheet: ReadSheet) -> list[Words]:

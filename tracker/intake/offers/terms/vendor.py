@@ -16,7 +16,14 @@ from tracker.intake.values.firms.company import (
     name_above_a_contact,
 )
 from tracker.intake.values.firms.own_words import has_words_of_its_own
-from tracker.intake.values.firms.seller_labels import buys_by_system, named_or_making, selling_part
+from tracker.intake.values.firms.seller_labels import (
+    buys_by_system,
+    labelled_seller,
+    named_or_making,
+    named_seller,
+    names_maker,
+    selling_part,
+)
 from tracker.intake.values.firms.titled_firms import company_ahead_of_its_list, is_of_a_buyer, titled_company
 from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.words.fold import fold
@@ -24,10 +31,32 @@ from tracker.intake.words.lists import phrases
 
 
 def vendor_among(texts: Sequence[Words]) -> Said[str] | None:
-    """The one vendor that some texts name; a labelled name comes before others; None for none or two."""
-    labelled = _only(_names(texts, labelled_company)) or _only(_names(texts, selling_part))
+    """The one vendor that some texts name: who sells, else who makes the board where nobody else is named."""
+    return seller_among(texts) or maker_among(texts)
+
+
+def seller_among(texts: Sequence[Words]) -> Said[str] | None:
+    """The one firm that some texts name, and not as the board's maker alone; a labelled name comes before others; None
+    for none or two."""
+    labelled = _only(_names(texts, labelled_seller)) or _only(_names(texts, selling_part))
     named = company_name if any(buys_by_system(words.text) for words in texts) else named_or_making
     return labelled or _only(_names(texts, named))
+
+
+def maker_among(texts: Sequence[Words]) -> Said[str] | None:
+    """The firm behind 'Manufacturer:', where no text names another: a merchant who names himself is who quotes."""
+    return None if _names(texts, named_seller) else _only(_names(texts, labelled_company))
+
+
+def maker_alone(texts: Sequence[Words], sheet: ReadSheet, of_file: Said[str] | None) -> Said[str] | None:
+    """The maker whom some texts of a sheet name, where neither the file nor what the sheet begins with names another
+    firm."""
+    maker, begun = maker_among(texts), letterhead(sheet)
+    return maker if all(_may_be(maker, other) for other in (of_file, begun)) else None
+
+
+def _may_be(maker: Said[str] | None, other: Said[str] | None) -> bool:
+    return other is None or (maker is not None and plain_name(other.value) in plain_name(maker.value))
 
 
 def vendor_over(headings: Sequence[Words]) -> str | None:
@@ -38,14 +67,14 @@ def vendor_over(headings: Sequence[Words]) -> str | None:
 
 def vendor_of_list(texts: Sequence[Words]) -> Said[str] | None:
     """The firm behind what its list is called, where no text names one in any other way."""
-    return None if _names(texts, company_name) else _only(_names(texts, titled_company))
+    return None if _names(texts, named_seller) else _only(_names(texts, titled_company))
 
 
 def letterhead(sheet: ReadSheet) -> Said[str] | None:
     """The firm that a sheet begins with, where no other text of the sheet names one; also beside a table's heads."""
     texts = [*sheet.found.texts, *(words for read in sheet.tables for words in read.table.titles)]
     addressees = Addressees(texts)
-    if any(company_name(words.text) is not None and not addressees.name(words) for words in texts):
+    if any(named_seller(words.text) is not None and not addressees.name(words) for words in texts):
         return None
     priced = {price.index for read in sheet.tables for price in read.columns.prices}
     cells = [words.cell for words in texts]
@@ -57,6 +86,8 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
     ]
     first = min(cells, key=lambda cell: (cell.row, cell.column), default=None)
     if first is None or any(words.cell is first and addressees.buys(words) for words in texts):
+        return None
+    if names_maker(first.text):
         return None
     name = company_name(first.text) or company_ahead_of_its_list(first.text) or letterhead_name(first.text)
     name = name or _in_small_letters(first.text)
@@ -78,6 +109,18 @@ def _of_buyers(columns: Iterable[HeadedColumn]) -> set[int]:
     over heads."""
     labels = [column.index for column in columns if column.heads and phrases("addressees").find(column.heads[0].text)]
     return {*labels, *(index + 1 for index in labels)}
+
+
+def vendor_of_file(texts: Sequence[Words], sheets: Sequence[ReadSheet]) -> Said[str] | None:
+    """Who quotes in a file: the firm that its texts name, else the one that it begins with. Of two that are named by no
+    more than their place and as the board's maker, either may be."""
+    named = seller_among(texts) or vendor_of_list(texts)
+    if named is not None:
+        return named
+    begun, maker = letterhead_of_file(sheets), maker_among(texts)
+    if maker is None:
+        return begun
+    return maker if _may_be(maker, begun) else None
 
 
 def letterhead_of_file(sheets: Sequence[ReadSheet]) -> Said[str] | None:

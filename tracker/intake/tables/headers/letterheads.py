@@ -1,5 +1,6 @@
 """Lines of the letterhead above a header, and fields of a letter: they look like heads, and head no column."""
 
+import re
 from collections import Counter
 from collections.abc import Sequence
 
@@ -8,15 +9,17 @@ from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headerless.headless import describes_board
 from tracker.intake.tables.headers.heads import Head, head_of
 from tracker.intake.tables.view import View
+from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.freight.delivery import delivery_text, find_delivery
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.dated import SaysDate
 from tracker.intake.values.notes.statements import statements
-from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.values.prices.money import counts_pages, find_price_unit
 from tracker.intake.values.times.lead import lead_text
 from tracker.intake.values.times.validity import validity
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
@@ -24,9 +27,11 @@ from tracker.intake.words.phrases import tokens_of
 def is_letterhead(view: View, row: int) -> bool:
     """'Cartones Brezalta, S.L. | Portes incluidos', 'Lieferant | Kartonwerk AG | Währung | EUR', 'Tarifa 2026/3 |
     válida hasta 31/12': who quotes, or the list's number, at the left edge of the row below. Firms beside each other
-    head the prices of each."""
+    head the prices of each. 'RPT0047 | Customer price report | Page 2 of 2' heads a page wherever it stands."""
     cells = view.rows[row]
     texts = [cells[column].text for column in sorted(cells)]
+    if any(map(_tells_the_page, texts)):
+        return True
     if len(texts) < _FEWEST or min(cells) > min(view.rows.get(row + 1, cells)):
         return False
     firms = [place for place, text in enumerate(texts) if _names_a_firm(text)]
@@ -34,6 +39,18 @@ def is_letterhead(view: View, row: int) -> bool:
         return len(firms) == 1 and (firms[0] == 0 or (firms[0] == 1 and _leads_to_a_firm(texts[0])))
     named = any(map(str.isdigit, texts[0])) and bool(phrases("list_names").at(tokens_of(texts[0]), 0))
     return named or _is_numbered(texts) or _is_a_term(view, row) or _followed_by_terms(view, row)
+
+
+def _tells_the_page(text: str) -> bool:
+    """'Seite 2 von 3', 'Page 2/2'; 'Blatt 100', 'Hoja 72 x 102' and 'Blatt 70/100' may be what a price is for."""
+    figures = re.findall(r"\d+", text)
+    if not counts_pages(fold(text).strip()) or len(figures) < _FEWEST or find_sheet_sizes(text):
+        return False
+    return "/" not in text or int(figures[-1]) < _SMALLEST_SIDE
+
+
+_SMALLEST_SIDE = 40
+"""Of a sheet in cm; common practice, no source."""
 
 
 def _is_a_term(view: View, row: int) -> bool:

@@ -1,20 +1,21 @@
 """Bands of a sheet: stretches of columns with an empty column between them, where each holds tables of its own."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from itertools import chain
 
 from tracker.intake.tables.headerless.headless import describes_board, says_price
 from tracker.intake.tables.headers.header_rows import is_header_row
 from tracker.intake.tables.headers.heads import PRICE_ROLES, head_of
-from tracker.intake.tables.parts.lists_beside import lists_terms_apart
+from tracker.intake.tables.parts.lists_beside import listed_terms, lists_terms_of_boards
 from tracker.intake.tables.parts.own_table import has_figure, has_own_table
 from tracker.intake.tables.parts.rates import lists_rates, lists_zones
 from tracker.intake.tables.parts.remarks_beside import remarks_rows
+from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.heads.role_words import header_roles
-from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.units_of_codes import unit_led_to
 
 _MOST_STRETCHES = 60
@@ -26,6 +27,8 @@ class Bands:
 
     parts: tuple[View, ...]
     beside: tuple[View, ...] = ()
+    listed: tuple[Words, ...] = ()
+    """What lists of terms beside the boards say."""
 
 
 def bands_of(view: View) -> Bands:
@@ -38,13 +41,16 @@ def bands_of(view: View) -> Bands:
     if len(stretches) < 2 or len(stretches) > _MOST_STRETCHES:
         return Bands((view,))
     parts = [part_of(view, view.order, stretch) for stretch in stretches]
-    lists = [part for part in parts if lists_terms_apart(part, view)]
-    beside = [part for part in parts if part not in lists and _only_words(part, view)]
+    lists = {place: said for place, part in enumerate(parts) if (said := listed_terms(part, view))}
+    if lists and len(lists) < len(parts):
+        rest = bands_of(_without(view, [parts[place] for place in lists]))
+        return replace(rest, listed=(*rest.listed, *chain.from_iterable(lists.values())))
+    beside = [part for part in parts if _only_words(part, view)]
     figured = [part for part in parts if part not in beside]
-    rates = [part for part in figured if part in lists or lists_rates(part) or lists_zones(part, view)]
+    rates = [part for part in figured if lists_rates(part) or lists_zones(part, view)]
     if rates and len(rates) < len(figured):
         rest = bands_of(_without(view, rates))
-        return Bands((*rest.parts, *rates), rest.beside)
+        return replace(rest, parts=(*rest.parts, *rates))
     if figured and all(has_own_table(part) for part in figured):
         return Bands(tuple(figured), tuple(beside))
     if not beside or not figured:
@@ -97,7 +103,7 @@ def _only_words(part: View, view: View) -> bool:
         return True
     if len(part.rows) > _LONGEST_WORDS or any(has_figure(part, row) for row in part.order):
         return False
-    if _lists_terms(part):
+    if lists_terms_of_boards(part):
         return True
     if remarks_rows(part, view):
         return False
@@ -122,16 +128,6 @@ def _explains_units(part: View) -> bool:
 
 _FEWEST_CODES = 2
 _LONGEST_CODE = 4
-
-
-def _lists_terms(part: View) -> bool:
-    """'Lead times' over 'SBS | 4 weeks' and 'CRB | 2 weeks': terms by board beside a table, in rows of their own."""
-    first, *others = (list(part.rows[row].values()) for row in part.order)
-    head = head_of(first[0])
-    if len(first) != 1 or not others or head is None or head.role not in (Role.LEAD_TIME, Role.MINIMUM):
-        return False
-    named = (find_grade(cells[0].text) for cells in others)
-    return all(len(cells) == 2 for cells in others) and all(one is not None and one.grades for one in named)
 
 
 def _runs_on_below(part: View, view: View) -> bool:

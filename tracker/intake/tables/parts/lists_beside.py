@@ -1,18 +1,24 @@
 """Lists beside the boards that are none of their columns, though they stand in their rows: 'Order size | Surcharge'
 over sizes that run on from row to row, 'Form | Lead time' over each form once.
 
-They say what holds for an order of that size or in that form, whichever board stands in its row.
+They say what holds for an order of that size or in that form, whichever board stands in its row. A discount is left
+among the columns: what is paid differs with it, and a person is asked.
 """
 
-from collections.abc import Sequence
+import re
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import Head, head_of
+from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
+from tracker.intake.tables.words import words_of
+from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.heads.roles import ON_TOP, ORDER_SIZES, Role
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
+from tracker.intake.values.prices.money import price_unit
 from tracker.trade.quantities import MassUnit
 
 _FEWEST_BOARDS = 2
@@ -23,12 +29,67 @@ _LOOKED_AT = 60
 _WIDEST_STEP = 2
 """From '1-4 t' to '5-9 t' and from '< 500 kg' to '1 t' a list of sizes may leave something out."""
 _KINDS = (Role.FORM, Role.DESTINATION)
-_TERMS = (Role.LEAD_TIME, Role.MINIMUM, Role.VALIDITY, Role.DELIVERY_TERMS, Role.DISCOUNT, *ON_TOP)
+_TERMS = (Role.LEAD_TIME, Role.MINIMUM, Role.VALIDITY, Role.DELIVERY_TERMS, *ON_TOP)
 
 
-def lists_terms_apart(part: View, view: View) -> bool:
-    """Whether a stretch of columns is such a list beside boards that are each another."""
-    return any(_heads_list(part, view, row) for row in part.order[:_LOOKED_AT])
+def listed_terms(part: View, view: View) -> tuple[Words, ...]:
+    """What such a list beside boards that are each another says, as one would write it below them: 'Zuschlag unter 1 t:
+    80 EUR/t'; () for a stretch of columns that is none."""
+    row = next((row for row in part.order[:_LOOKED_AT] if _heads_list(part, view, row)), None)
+    if row is None:
+        return ()
+    above = words_of(part, [other for other in part.order if other < row])
+    return (*above, *_in_words(part, row))
+
+
+def lists_terms_of_boards(part: View) -> bool:
+    """'Lead times' over 'SBS | 4 weeks' and 'CRB | 2 weeks': terms by board beside a table, in rows of their own."""
+    first, *others = (list(part.rows[row].values()) for row in part.order)
+    head = head_of(first[0])
+    if len(first) != 1 or not others or head is None or head.role not in (Role.LEAD_TIME, Role.MINIMUM):
+        return False
+    named = (find_grade(cells[0].text) for cells in others)
+    return all(len(cells) == 2 for cells in others) and all(one is not None and one.grades for one in named)
+
+
+def _in_words(part: View, row: int) -> Iterator[Words]:
+    labels, *others = sorted(part.rows[row])
+    rows = [part.rows[other] for other in part.order if other > row and labels in part.rows[other]]
+    for column in others:
+        head = head_of(part.rows[row][column])
+        entries = [(cells[labels], cells[column]) for cells in rows if column in cells]
+        charged = head is not None and head.role in ON_TOP
+        for label, cell in _borne(entries) if charged else entries:
+            name, unit = _with_unit(part.rows[row][column].text.strip(), cell)
+            size = label.text.strip()
+            text = f"{name} {size}: {cell.text.strip()} {unit}" if charged else f"{size}: {name} {cell.text} {unit}"
+            yield Words(part.sheet, label.row, label, text.strip())
+
+
+def _borne(entries: Sequence[tuple[Cell, Cell]]) -> list[tuple[Cell, Cell]]:
+    """What orders of these sizes bear: where the largest bear nothing, the smallest tell that small ones cost more."""
+    borne = [(label, cell) for label, cell in entries if cell.value != 0 and not _ZERO.match(cell.text.strip())]
+    sizes = [(bracket_text(label.text), (label, cell)) for label, cell in borne]
+    smallest = [entry for size, entry in sizes if size is not None and size.start is None]
+    ended = all(size is not None and size.end is not None for size, _ in sizes)
+    return smallest if smallest and ended else borne
+
+
+_ZERO = re.compile(r"0(?:[.,]0+)?(?![\d.,])")
+_IN_BRACKETS = re.compile(r"(?P<name>.*\S)\s*[(\[](?P<unit>[^()\[\]]+)[)\]]")
+
+
+def _with_unit(head: str, cell: Cell) -> tuple[str, str]:
+    """'Zuschlag EUR/t' and 'Lead time (weeks)' over bare figures: what they are, and what they are in."""
+    if isinstance(cell.value, str) and not number_readings(cell.text):
+        return head, ""
+    bracketed = _IN_BRACKETS.fullmatch(head)
+    if bracketed is not None:
+        return bracketed["name"], bracketed["unit"]
+    words = head.split()
+    tails = (at for at in range(1, len(words)) if (unit := price_unit(" ".join(words[at:]))) and unit.currency)
+    at = next(tails, len(words))
+    return " ".join(words[:at]), " ".join(words[at:])
 
 
 def _heads_list(part: View, view: View, row: int) -> bool:
@@ -43,6 +104,8 @@ def _heads_list(part: View, view: View, row: int) -> bool:
     below = [part.rows[other] for other in part.order if other > row]
     entries = [cells[min(heads)] for cells in below if min(heads) in cells and len(cells) > 1]
     if len(entries) < len(below):
+        return False
+    if any(head is not None and head.role is Role.DISCOUNT for head in others):
         return False
     return _run_on(first, entries) or (_names_terms(first, others) and _are_kinds(entries))
 

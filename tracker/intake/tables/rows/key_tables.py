@@ -87,6 +87,9 @@ def _rows(view: View, top: int, first: int, last: int) -> Iterator[KeyRow]:
     head, named = view.rows[top][first].text, last - first > 1
     for row in range(top + 1, view.order[-1] + 1):
         cells = view.rows.get(row, {})
+        if row not in view.rows and top + 1 < row and row + 1 in view.rows:
+            # An empty row parts two entries.
+            continue
         code, said = cells.get(last - 1), cells.get(last)
         if code is None or said is None or first - 1 in cells or last + 1 in cells:
             return
@@ -166,7 +169,10 @@ def _entries(words: Words, column: HeadedColumn) -> Iterator[Told]:
 
 def _named(head: str, columns: Sequence[HeadedColumn]) -> int | None:
     """The one column that a key's head names: 'Unit code', 'UNIT_CODE' or, where nothing else has such a head, 'Unit'
-    for it."""
+    for it; 'Code' alone names the one column of codes."""
+    if not _without_code(head):
+        coded = [place for place, one in enumerate(columns) if phrases("code_words").find(_plain(one.called))]
+        return coded[0] if len(coded) == 1 else None
     for read in (_plain, _without_code):
         named = [place for place, column in enumerate(columns) if read(head) and read(column.called) == read(head)]
         if named:

@@ -1,5 +1,6 @@
 """The firm behind a label that systems give who sells: 'Sales organisation: Ferrowick Mills Inc.', and a maker of board
-behind one for whose system it is: 'Company code: 1200 Ferrowick Board Mills Inc.'."""
+behind one for whose system it is: 'Company code: 1200 Ferrowick Board Mills Inc.'. Behind 'Manufacturer:' stands who
+makes the board, which another may sell."""
 
 import re
 from functools import lru_cache
@@ -37,9 +38,25 @@ def buys_by_system(text: str) -> bool:
     return bool(found) and found[0].first == 0
 
 
+def names_maker(text: str) -> bool:
+    """'Manufacturer: Tarnwick Mills Ltd.'; not 'Manufacturer / supplier: Tarnwick Mills Ltd.'"""
+    label, colon, _ = text.partition(":")
+    return bool(colon) and all(phrases("makers").whole(part) is not None for part in label.split("/"))
+
+
+def labelled_seller(text: str) -> str | None:
+    """The firm behind a label that calls it more than the board's maker."""
+    return None if names_maker(text) else labelled_company(text)
+
+
+def named_seller(text: str) -> str | None:
+    """A firm that a text names in any other way than as the board's maker."""
+    return None if names_maker(text) else company_name(text)
+
+
 def named_or_making(text: str) -> str | None:
-    """A firm that a text names, or its maker of board behind such a label."""
-    return company_name(text) or maker_s_part(text)
+    """Such a firm, or its maker of board behind a label of a system."""
+    return named_seller(text) or maker_s_part(text)
 
 
 def _named(text: str, kind: str) -> str | None:

@@ -29,9 +29,11 @@ def is_fee(text: str) -> bool:
 
 @dataclass(frozen=True, slots=True)
 class OptionalCharge:
-    """A charge for what a buyer may do without: it is no part of what the board costs."""
+    """A charge for what a buyer may do without, or `of_dealings` for what he sends back, cancels or fails to do: it is
+    no part of what the board costs."""
 
     words: str
+    of_dealings: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -106,6 +106,9 @@ def header(text: str) -> Header:
     by_load = bracket is not None and (bracket.not_weight in VEHICLES or load_at_end(text) is not None)
     by_load = by_load or (currency is None and _names_pallets(text, bracket))
     ordered = by_pallet is not None or by_load
+    if roles and roles[0].role is Role.YIELD:
+        # The 'ft' of 'linear ft per roll' is no forint, nor is the roll what a price is per or an order size.
+        currency = basis = bracket = None
     return Header(
         text=text,
         roles=roles,

@@ -39,6 +39,9 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     if phrases("requests_for_offers").find(text) or is_when_to_pay(text) or weighs_deliveries(text):
         # 'Request for quotation' is what a paper is called, 'net 30' when to pay; 'tonnes per delivery' is an order.
         return ()
+    if phrases("fees_of_dealings").find(text):
+        # 'Restocking fee USD/ST' takes nothing off, for all its 're'.
+        return (RoleReading(Role.CHARGE, 1.0, text),)
     dense = without_density(text) != text and not weight_units(text)
     if numbers_papers(text) or _holds_of_another(text) or dense:
         return (RoleReading(Role.PROPERTY, 1.0, text),)

@@ -165,11 +165,12 @@ _THINGS = frozenset({
 
 
 def _stands_alone(text: str, letter: re.Match[str]) -> bool:
-    """'A: SEK', 'Prices A in SEK'; 'Mill A: 4 weeks' and 'A quality: FOB mill' are about something else."""
+    """'A: SEK', 'Prices A in SEK', 'List A: FOB mill'; 'Mill A: 4 weeks' and 'A quality: FOB mill' are about something
+    else."""
     ahead, behind = _WORD_AHEAD.search(text, 0, letter.start()), _WORD_BEHIND.match(text, letter.end())
     if any(word is not None and _is_a_thing(word[1]) for word in (ahead, behind)):
         return False
-    unread = ahead is not None and rest_of(ahead[1], (), "price_words")
+    unread = ahead is not None and rest_of(ahead[1], (), "price_words", "list_names", "price_lists")
     return not unread and _LABEL_BEHIND.match(text, letter.end()) is None
 
 

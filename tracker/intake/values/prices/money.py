@@ -222,7 +222,7 @@ def _no_price_texts() -> frozenset[str]:
 
 def _says_no_price(text: str) -> bool:
     folded = fold(text).strip().strip("()[]!*").strip()
-    if _counts_pages(folded) or _TELEPHONE.fullmatch(folded) or _sold_on_a_day(folded):
+    if counts_pages(folded) or _TELEPHONE.fullmatch(folded) or _sold_on_a_day(folded):
         return True
     return folded.rstrip(".:") in _no_price_texts() or folded in _no_price_texts()
 
@@ -247,7 +247,7 @@ _TELEPHONE = re.compile(r"(?=(?:\D*\d){8})(?:\+|0(?=[\d /]))[\d /()-]+")
 _PAGE = re.compile(r"(?P<word>[^\W\d_]+)\.? *\d{1,3}(?: *(?:/|\(|[^\W\d_]+) *\d{1,3}\)?)?")
 
 
-def _counts_pages(folded: str) -> bool:
+def counts_pages(folded: str) -> bool:
     """'Seite 2 von 3' on a printed list stands in any column, and is no price in it."""
     match = _PAGE.fullmatch(folded)
     return match is not None and phrases("page_words").whole(match["word"]) is not None
