@@ -43,3 +43,17 @@ def test_a_box_that_goes_on_below_the_boards_is_said_of_all():
         ["", "", "", "", "Minimum order 5 ST"],
     ]  # fmt: skip
     assert {(line.offer.lead_days, line.offer.delivered) for line in lines(rows).values()} == {((28, 28), True)}
+
+
+def test_a_key_of_the_heads_beside_the_boards_is_said_of_all():
+    rows = [
+        ["Grade", "Thickness", "Weight", "Price"], ["GD2", 400, 300, 950, "", "Thickness: um"],
+        ["GD2", 475, 350, 940, "", "Weight: GSM"], ["GC2", 495, 300, 1160, "", "Price: € / 1000 kg"],
+        ["GC2", 600, 350, 1145],
+    ]  # fmt: skip
+    assert {(line.offer.currency, line.offer.basis) for line in lines(rows).values()} == {("EUR", "tonne")}
+
+
+def test_so_are_terms_that_have_each_a_label():
+    rows = [HEAD, [*BOARDS[0], "", "Lead time: 4 weeks"], [*BOARDS[1], "", "Delivery: ex works"], BOARDS[2]]
+    assert {(line.offer.lead_days, line.offer.delivered) for line in lines(rows).values()} == {((28, 28), False)}

@@ -105,9 +105,7 @@ def _only_words(part: View, view: View) -> bool:
         return False
     if lists_terms_of_boards(part):
         return True
-    if remarks_rows(part, view):
-        return False
-    if any(_priced_beside(part, view, row) for row in part.order):
+    if remarks_rows(part, view) or any(_priced_beside(part, view, row) for row in part.order):
         return False
     if any(_goes_with_every_row(part, view, row) for row in part.order):
         return False

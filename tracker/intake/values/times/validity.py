@@ -134,8 +134,7 @@ def _clause(clause: str) -> Validity | None:
         return None
     if may_be_of_another(clause) or end_in_doubt(clause, dates) or labelled_of_some(clause, speaks, ends):
         return Validity(clause, unread=True)
-    after = days_until_end(clause) if not dates else None
-    if after is not None:
+    if not dates and (after := days_until_end(clause)) is not None:
         return _relative(clause, after, dates)
     if not speaks and not any(match.value == "strong" for match in ends):
         return _by_itself(clause, dates) or _list_of_a_span(clause, dates)
