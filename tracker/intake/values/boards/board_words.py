@@ -74,7 +74,7 @@ def names_only_another_board(text: str) -> bool:
     ahead, _, behind = text.partition(named)
     if names_grade(ahead):
         return False
-    held = [*phrases("not_this_board").find(ahead), *phrases("likened").find(ahead)]
+    held = [*phrases("not_this_board").find(ahead), *phrases("held_against").find(ahead)]
     held = [match for match in held if match.value != "first" or not any(map(str.isalnum, ahead[: match.start]))]
     if any(not rest_of(ahead[match.end :], ()) for match in held):
         return True
