@@ -239,9 +239,8 @@ class Rows:
         return True
 
     def _may_be_board(self, cells: dict[int, Cell], label: Cell) -> bool:
-        if self._has_board(cells, label):
-            return True
-        return names_board(label.text) and not self._neighbours.far_below(cells, self._measured)
+        far = self._neighbours.far_below
+        return self._has_board(cells, label) or (names_board(label.text) and not far(cells, self._measured))
 
     def _take(self, kind: RowKind, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
         """What a row says that is no offer, for the rows that are."""

@@ -92,7 +92,9 @@ def _followed_by_terms(view: View, row: int) -> bool:
     priced = any(
         head is None or (head.price and several) or (head.across and spread[head.across] > 1) for head in heads
     )
-    titles = not _heads_plainly(first.text) or _is_of_all_prices(first, _head_below(below, left))
+    # Over 'Lyon | Lille', which may head prices, 'Prix €/tonne | Départ usine | Franco' are heads.
+    known = all(head is not None and head.named for head in heads)
+    titles = not _heads_plainly(first.text) or (known and _is_of_all_prices(first, _head_below(below, left)))
     return not priced and titles and all(_is_term(cell.text) for _, cell in others)
 
 
