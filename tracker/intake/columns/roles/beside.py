@@ -23,7 +23,7 @@ from tracker.intake.tables.headers.heads import PRICE_ROLES, is_bare_number
 from tracker.intake.values.heads.header import Header, without_unit
 from tracker.intake.values.heads.roles import MEASURES, ON_TOP, Role
 from tracker.intake.values.orders.loads import LOADS
-from tracker.intake.values.orders.small_orders import adds_for_some_orders, of_sized_orders
+from tracker.intake.values.orders.small_orders import adds_for_some_orders, of_small_orders
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 
@@ -77,8 +77,8 @@ def beside_charges(column: Column, columns: list[Column], cells: Sequence[Cell])
 
 def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
     """'Skid wrap $/cwt' over 0.85 beside 'Board $/cwt' over 65: money per the same, and too little for board."""
-    bare = not column.currencies and not column.bases
-    adds = adds_for_some_orders(column.text) or (bare and of_sized_orders(column.text))
+    bare = not column.currencies and not column.bases and not _has_its_unit_behind(column, columns)
+    adds = adds_for_some_orders(column.text) or (bare and of_small_orders(column.text))
     called = any(by_words(head) and head.role not in MEASURED for head in column.said)
     if column.role is not Role.PRICE or not column.currencies or called:
         return _added_for_some(column, columns, samples) if adds else column
@@ -94,6 +94,11 @@ def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping
         if rows and alike and units == {basis.bases for basis in other.bases} and _small(own, prices, rows):
             return replace(column, role=role, sure=False)
     return column
+
+
+def _has_its_unit_behind(column: Column, columns: list[Column]) -> bool:
+    """'< 5 ST | U/M | > 5 ST | U/M': a price with a unit in each row."""
+    return any(other.index == column.index + 1 and other.role is Role.BASIS for other in columns)
 
 
 def _added_for_some(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:

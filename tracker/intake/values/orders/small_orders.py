@@ -92,6 +92,13 @@ def of_sized_orders(head: str) -> bool:
 _BOUNDS = ("below", "up_to", "from", "above")
 
 
+def of_small_orders(head: str) -> bool:
+    """Whether a head names the orders below a weight and no more, 'Under 10,000 lb': beside a price, what these cost
+    more. Larger ones cost less."""
+    larger = ">" in head or any(one.value in ("from", "above") for one in phrases("bracket").find(head))
+    return of_sized_orders(head) and not larger
+
+
 def adds_for_some_orders(head: str) -> bool:
     """'Under 10,000 lb add', 'Orders under 5 t +': what such orders cost more, and no price of theirs."""
     added = bool(phrases("additions").find(head)) or head.rstrip().endswith("+")
