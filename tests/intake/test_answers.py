@@ -2,6 +2,7 @@
 
 import contextlib
 import dataclasses
+from itertools import islice
 
 import pytest
 
@@ -91,10 +92,10 @@ def test_no_answer_overrules_a_line_that_was_understood(rows, given):
 
 @pytest.fixture(scope="module")
 def sheets_that_ask(tmp_path_factory):
-    """Some of the generated vendors' sheets that leave something open."""
+    """Some of the generated vendors' sheets that leave something open: those of every other family."""
     folder = tmp_path_factory.mktemp("asking")
     asking = []
-    for made in corpus(11, count=1, heavy=False):
+    for made in islice(corpus(11, count=1, heavy=False), 0, None, 2):
         path = folder / made.name
         path.write_bytes(made.data)
         with contextlib.suppress(Unreadable):
