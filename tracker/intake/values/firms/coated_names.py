@@ -11,8 +11,8 @@ from tracker.intake.words.lists import phrases
 
 @lru_cache(maxsize=1024)
 def name_of_a_coater(text: str) -> str | None:
-    """The firm of a sheet's first words. Farther down 'Estucados Valdorrama' may be a line of boards, and 'Estucados dos
-    caras', 'Estucados Blancos' and 'Estucados GC1' are boards anywhere."""
+    """The firm of a sheet's first words. Farther down 'Estucados Valdorrama' may be a line of boards, and 'Estucados
+    dos caras', 'Estucados Blancos' and 'Estucados GC1' are boards anywhere."""
     head = BREAK.split(text.strip(), maxsplit=1)[0].strip()
     first, board = phrases("company").at(tokens(fold(head)), 0), find_grade(head)
     if first is None or first.value != "first" or board is None or board.tells_board or board.words:

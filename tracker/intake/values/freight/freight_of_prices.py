@@ -87,8 +87,8 @@ def _charged(part: str) -> bool:
 
 
 def _what_is_offered(part: str) -> int:
-    """Where 'Wir bieten Ihnen an (DAP Ihr Werk)' ends to lead to what all prices of a letter are, else 0: 'frei Haus bieten
-    Ihnen an: unsere Verkäufer' and 'wir bieten frei Haus auf Anfrage' leave the freight to who asks."""
+    """Where the 'Wir bieten Ihnen an' before '(DAP Ihr Werk)' ends, which is said of all prices of a letter, else 0:
+    'frei Haus bieten Ihnen an: unsere Verkäufer' and 'frei Haus auf Anfrage' leave the freight to who asks."""
     first = next(iter(terms_in(part)), None)
     return 0 if first is None or rest_of(part[: first.start], (), "offering") else first.start
 
