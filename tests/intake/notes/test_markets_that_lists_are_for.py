@@ -1,4 +1,4 @@
-"""'Mercado nacional - EUR/t, portes incluidos' heads a list for that market, and tells nothing of what the market asks."""
+"""'Mercado nacional - EUR/t, portes incluidos' heads a list for that market, and tells nothing of what this asks."""
 
 import pytest
 
@@ -16,8 +16,9 @@ def offers(title):
      "Mercado interior (EUR/t, portes incluidos), entrega en 2 semanas",
      "Mercado España: EUR/t, portes incluidos, entrega en 2 semanas",
      "Marché intérieur - EUR/t, franco domicile, délai 2 semaines",
-     "Le marché français : EUR/t, franco domicile, délai 2 semaines",
-     "Inlandsmarkt - EUR/t, frei Haus, Lieferzeit 2 Wochen", "Markt Deutschland - EUR/t, frei Haus, Lieferzeit 2 Wochen",
+     "Le marché français : EUR/t, franco, délai 2 semaines",
+     "Inlandsmarkt - EUR/t, frei Haus, Lieferzeit 2 Wochen",
+     "Markt Deutschland - EUR/t, frei Haus, Lieferzeit 2 Wochen",
      "Domestic market - EUR/t, delivered, lead time 2 weeks",
      "Marknaden Sverige - EUR/t, fritt levererat, leveranstid 2 veckor",
      "Hemmamarknaden - EUR/t, fritt levererat, leveranstid 2 veckor"],
