@@ -134,8 +134,8 @@ def _count_basis(units: Units, bases: frozenset[Basis]) -> None:
 
 
 def _count_tons(units: Units, text: str) -> None:
-    """'Per 1 000 kg' says what the prices' writer reckons in; the 'metric ton' beside which he has a 'ton' may be another,
-    and so may the ton of prices beside freight that is per 1,000 kg."""
+    """'Per 1 000 kg' says what the prices' writer reckons in; the 'metric ton' beside which he has a 'ton' may be
+    another, and so may the ton of prices beside freight that is per 1,000 kg."""
     for clause in clauses(text):
         for basis, _, _ in bases_with_places(clause):
             by_kilos = any(mass.units == (MassUnit.KG,) for mass in find_masses(basis.words))
