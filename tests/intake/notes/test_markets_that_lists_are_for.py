@@ -6,7 +6,7 @@ from tests.intake.sheets import lines
 
 
 def offers(title):
-    rows = [["Grupo Alborán"], [], [title], ["Board", "g/m²", "Price"], ["GC1", 240, 1254]]
+    rows = [["Grupo Torrebriza"], [], [title], ["Board", "g/m²", "Price"], ["GC1", 240, 1254]]
     return list(lines(rows).values())
 
 

@@ -1,4 +1,4 @@
-"""Vendors called by one word: 'Sylvamoronne' between 'Cartons Brévalle' and 'Ateliers Tuffaud', each over a price and a
+"""Vendors called by one word: 'Orvelune' between 'Cartons Fenwold' and 'Papeteries Orrick', each over a price and a
 lead time of its own, as those of nobody but who quotes are."""
 
 from collections.abc import Sequence
@@ -17,7 +17,7 @@ _FEWEST_FIRMS, _SHORTEST = 2, 4
 
 def with_one_word_vendors(prices: Sequence[PriceColumn], columns: Sequence[Column]) -> list[PriceColumn]:
     """The prices with the vendors who are named in one row with firms, and whose columns have the same heads as theirs.
-    'Sylvamoronne' over a price alone may be anything, as may a word of some list: 'Contrat', 'Plan'."""
+    'Orvelune' over a price alone may be anything, as may a word of some list: 'Contrat', 'Plan'."""
     blocks = {price.index: _block(price, columns) for price in prices}
     firms = [blocks[price.index] for price in prices if price.vendor]
     return [price if price.vendor else _named(price, blocks[price.index], firms) for price in prices]

@@ -1,4 +1,4 @@
-"""Firms that are called by what they do to board: 'Estucados Valdorrama' coats it."""
+"""Firms that are called by what they do to board: 'Estucados Almendriz' coats it."""
 
 from functools import lru_cache
 
@@ -11,7 +11,7 @@ from tracker.intake.words.lists import phrases
 
 @lru_cache(maxsize=1024)
 def name_of_a_coater(text: str) -> str | None:
-    """The firm of a sheet's first words. Farther down 'Estucados Valdorrama' may be a line of boards, and 'Estucados
+    """The firm of a sheet's first words. Farther down 'Estucados Almendriz' may be a line of boards, and 'Estucados
     dos caras', 'Estucados Blancos' and 'Estucados GC1' are boards anywhere."""
     head = BREAK.split(text.strip(), maxsplit=1)[0].strip()
     first, board = phrases("company").at(tokens(fold(head)), 0), find_grade(head)
