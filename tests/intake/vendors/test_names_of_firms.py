@@ -325,3 +325,25 @@ def test_a_maker_of_cartons_may_sign(label):
 )  # fmt: skip
 def test_headings_of_goods_and_places_at_the_head_of_a_list_are_no_firm(title):
     assert read([[title], ["EUR/tonne"], [], *_LIST]).vendor is None
+
+
+@pytest.mark.parametrize("name", ["Estucados Almendriz", "ESTUCADOS ALMENDRIZ", "Estucados del Alcor"])
+def test_a_firm_that_is_called_by_its_coating_at_the_head_of_a_sheet(name):
+    reading = read_rows([[f"{name} - oferta válida hasta el 28/02/2027"], [*HEAD, "USD/ST"], [*BOARD, 1165]])
+    assert {line.offer.vendor for line in reading.lines} == {name}
+
+
+@pytest.mark.parametrize(
+    "title",
+    ["Estucados", "Estucados Blancos", "Estucados Brillo", "Estucados dos caras", "Estucados Dos Caras",
+     "Estucados una cara Almendriz", "Estucados GC1", "Estucados 2027"],
+)  # fmt: skip
+def test_boards_that_are_called_by_their_coating_are_no_firm(title):
+    reading = read_rows([[title], [*HEAD, "USD/ST"], [*BOARD, 1165]])
+    assert {line.offer.vendor for line in reading.lines} == {None}
+
+
+def test_coated_boards_over_their_own_table_leave_the_letterhead_its_prices():
+    tables = [["Estucados Nevada"], [*HEAD, "USD/ST"], [*BOARD, 1165], [], ["Kraft Nevada"], [*HEAD, "USD/ST"]]
+    reading = read_rows([["Papelera Altavega"], [], *tables, ["CUK", 18, 75, 980]])
+    assert {line.offer.vendor for line in reading.lines} == {"Papelera Altavega"}

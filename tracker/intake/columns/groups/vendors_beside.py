@@ -8,6 +8,7 @@ from tracker.intake.columns.column import Column, Kind, PriceColumn, vendor_in_h
 from tracker.intake.columns.groups.index_headings import without_indexes
 from tracker.intake.columns.groups.means_beside import without_means
 from tracker.intake.columns.groups.named_in_lines import undated, within_nobody, without_no_vendors
+from tracker.intake.columns.groups.one_word_vendors import with_one_word_vendors
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.periods import without_periods
 from tracker.intake.tables.table import Words
@@ -19,12 +20,16 @@ from tracker.intake.words.lists import phrases
 
 
 def with_bids(
-    prices: Sequence[PriceColumn], texts: Sequence[Words], samples: Mapping[int, Sequence[Cell]]
+    prices: Sequence[PriceColumn],
+    columns: Sequence[Column],
+    texts: Sequence[Words],
+    samples: Mapping[int, Sequence[Cell]],
 ) -> list[PriceColumn]:
-    """The prices with the vendors whose names head them, and what nobody bids beside them set aside; `texts`: what
-    stands over the table."""
+    """The prices with the vendors whose names head them, and what nobody bids beside them set aside; `columns`: all of
+    the table; `texts`: what stands over it."""
     offered = without_no_vendors(without_indexes(prices), texts)
-    return _with_bids_only(without_means(_with_vendors_beside(offered, texts), samples))
+    beside = with_one_word_vendors(_with_vendors_beside(offered, texts), columns)
+    return _with_bids_only(without_means(beside, samples))
 
 
 def _with_vendors_beside(prices: Sequence[PriceColumn], texts: Sequence[Words]) -> list[PriceColumn]:

@@ -125,7 +125,7 @@ def price_columns(
             for price in (_price_column(column, kind, axes),)
         ]
     )
-    found.prices = with_shared_units(with_bids(prices, (*titles, *above), samples), found.board, samples)
+    found.prices = with_shared_units(with_bids(prices, columns, (*titles, *above), samples), found.board, samples)
     found.by_role = without_chosen_vendors(_without_prices(without_sizes(found, sizes), kinds), found.prices)
     found.doubt = _doubt(found, unsure, samples)
     return found

@@ -10,11 +10,14 @@ from tracker.intake.tables.headers.heads import head_text
 from tracker.intake.values.boards.caliper import caliper_unit, find_calipers, roll_units
 from tracker.intake.values.boards.weight import find_weights, weight_units
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
+from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
+from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.basis import basis_text, find_basis
 from tracker.intake.values.prices.money import find_price_unit, price_unit
+from tracker.intake.values.prices.several_bases import bases_with_places
 from tracker.trade.basis import Basis
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 
@@ -33,6 +36,8 @@ class Units:
     kilos: int = 0
     feet: int = 0
     tonnes: int = 0
+    thousand_kilos: int = 0
+    short_tons: int = 0
 
     def add(self, seen: "Units", times: int) -> None:
         """Counts what was seen in one text for each time that it stands in the file."""
@@ -46,7 +51,9 @@ class Units:
 
     @property
     def metric_throughout(self) -> bool:
-        return bool(self.grams and self.millimetres) and not self._us
+        """Where board is weighed in g/m² and priced by 1,000 kg, its thickness need not be told."""
+        told = self.millimetres or (self.thousand_kilos and not self.short_tons)
+        return bool(self.grams and told) and not self._us
 
     @property
     def metric_file(self) -> bool:
@@ -105,6 +112,7 @@ def _count_text(units: Units, text: str) -> None:
     basis = find_basis(text)
     if basis is not None:
         _count_basis(units, basis.bases)
+        _count_tons(units, text)
     for mass in find_masses(text):
         units.pounds += mass.units in ((MassUnit.LB,), (MassUnit.CWT,)) and "#" not in mass.words
         units.kilos += mass.units == (MassUnit.KG,)
@@ -123,6 +131,16 @@ def _count_basis(units: Units, bases: frozenset[Basis]) -> None:
     units.pounds += bool(bases & {Basis.LB, Basis.CWT}) and len(bases) == 1
     units.feet += Basis.MSF in bases
     units.kilos += bool(bases & _METRIC_BASES)
+
+
+def _count_tons(units: Units, text: str) -> None:
+    """'Per 1 000 kg' says what the prices' writer reckons in; the 'metric ton' beside which he has a 'ton' may be
+    another, and so may the ton of prices beside freight that is per 1,000 kg."""
+    for clause in clauses(text):
+        for basis, _, _ in bases_with_places(clause):
+            by_kilos = any(mass.units == (MassUnit.KG,) for mass in find_masses(basis.words))
+            units.thousand_kilos += by_kilos and basis.bases == {Basis.TONNE} and not charges_named(clause)
+            units.short_tons += basis.bases == {Basis.SHORT_TON}
 
 
 def _count_weight(units: Units, unit: WeightUnit | None) -> None:
@@ -148,6 +166,7 @@ def _count_table(units: Units, read: ReadTable) -> None:
             unit = caliper_unit(text) if find_price_unit(text) is None and find_delivery(text) is None else None
             if unit is not None:
                 _count_caliper(units, unit)
+            _count_tons(units, text)
     for column in read.columns.of(Role.CALIPER):
         if column.caliper_unit is not None:
             _count_caliper(units, column.caliper_unit)

@@ -7,6 +7,7 @@ from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.sheet import ReadSheet
 from tracker.intake.offers.terms.addressees import Addressees
 from tracker.intake.tables.table import HeadedColumn, Words
+from tracker.intake.values.firms.coated_names import name_of_a_coater
 from tracker.intake.values.firms.company import (
     company_name,
     headed_company,
@@ -90,7 +91,7 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
     if names_maker(first.text):
         return None
     name = company_name(first.text) or company_ahead_of_its_list(first.text) or letterhead_name(first.text)
-    name = name or _in_small_letters(first.text)
+    name = name or name_of_a_coater(first.text) or _in_small_letters(first.text)
     if name is None and any(_is_contact(words.text) for words in texts if 0 < words.row - first.row <= _CLOSE):
         name = name_above_a_contact(first.text)
     return Said(name, at(first), first.text) if name is not None and not is_of_a_buyer(name) else None

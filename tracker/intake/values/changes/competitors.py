@@ -11,7 +11,8 @@ from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.amounts_named import names_amount
 from tracker.intake.values.prices.currency import find_currencies
-from tracker.intake.words.lists import phrases
+from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import Found, tokens_of
 
 _AHEAD, _OURS = "ahead", "ours"
@@ -36,8 +37,35 @@ def without_competitors(text: str) -> str:
     if not any(match.value in (_SOME, _MARKET) for match in phrases("competitors").find(text)):
         return text
     told = clauses(text)
-    left = [_own_parts(clause) if len(clause.split()) >= _FEWEST else clause for clause in told]
+    left = [clause if _is_short(clause) or _heads_a_list(clause) else _own_parts(clause) for clause in told]
     return text if left == told else ". ".join(filter(None, left))
+
+
+def _is_short(clause: str) -> bool:
+    return len(clause.split()) < _FEWEST
+
+
+def _heads_a_list(clause: str) -> bool:
+    """'Mercado nacional - EUR/t, portes incluidos': the market that a list is for, and behind a stop what its prices
+    are in. 'Le marché intérieur est ferme, franco' and 'Market price - EUR/t, delivered' are about the market."""
+    market, stop, behind = _behind_market(clause)
+    unit = find_price_unit(COMMA.split(behind)[0]) if stop else None
+    whole = unit is not None and unit.currency is not None and unit.basis is not None
+    called = bool(joined(*_MARKETS).find(market)) and not phrases("price_words").find(market)
+    return whole and called and not rest_of(market, (), *_OF_MARKETS, *_MARKETS) and not names_amount(clause)
+
+
+_MARKETS = ("list_parts.export", "list_parts.home", "whole_markets")
+_OF_MARKETS = ("competitors.market", "competitors.ahead")
+
+
+def _behind_market(clause: str) -> tuple[str, str, str]:
+    """What stands before the first dash, colon or bracket, that sign, and what stands behind."""
+    stop = _STOP.search(clause)
+    return (clause, "", "") if stop is None else (clause[: stop.start()], stop[0], clause[stop.end() :])
+
+
+_STOP = re.compile(r"\s[-–—]\s|:\s|\s\(")
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 from itertools import pairwise
 
+from tracker.intake.values.firms.tax_numbers import is_before_a_tax_number
 from tracker.intake.values.freight.billed_on import billed_on
 from tracker.intake.values.freight.carriage_included import carriage_included
 from tracker.intake.values.freight.delivered_free import free_for_all
@@ -62,6 +63,7 @@ def terms_in(text: str) -> list[Found[str]]:
         if (folded[one.start : one.end] not in _CAPITALS_ONLY or _stands_out(text, one))
         # 'Volumes livrés en 2025' tells how much was bought.
         and not any(volume.start <= one.start and one.end <= volume.end for volume in volumes)
+        and not (one.value == "port" and is_before_a_tax_number(text, one.end))
     ]
     return without_loading(text, told)
 

@@ -18,6 +18,7 @@ from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.orders.minimum import tells_a_least
 from tracker.intake.values.orders.small_orders import begins_with_small_orders
@@ -73,7 +74,8 @@ def _on_a_condition(clause: str) -> bool:
 
 def _charged(part: str) -> bool:
     """Of delivery or freight; 'fuel at cost' and 'at no cost' leave the freight where it is."""
-    conditions = phrases("freight_conditions").find(part)
+    leads = _what_is_offered(part)
+    conditions = [one for one in phrases("freight_conditions").find(part) if one.start >= leads]
     # The 'frais' of 'aux frais du client' are no charge of another kind, nor is the 'duty' of 'delivered duty paid'.
     spans = [one.span for one in (*conditions, *terms_in(part))]
     named = {
@@ -82,6 +84,13 @@ def _charged(part: str) -> bool:
         if not any(start <= match.start < end for start, end in spans)
     }
     return bool(conditions) and (not named or "freight" in named)
+
+
+def _what_is_offered(part: str) -> int:
+    """Where the 'Wir bieten Ihnen an' before '(DAP Ihr Werk)' ends, which is said of all prices of a letter, else 0:
+    'frei Haus bieten Ihnen an: unsere Verkäufer' and 'frei Haus auf Anfrage' leave the freight to who asks."""
+    first = next(iter(terms_in(part)), None)
+    return 0 if first is None or rest_of(part[: first.start], (), "offering") else first.start
 
 
 def _at_an_extra(part: str) -> bool:
