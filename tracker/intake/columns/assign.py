@@ -12,7 +12,7 @@ from tracker.intake.columns.priced.amounts import with_units_of_the_list, withou
 from tracker.intake.columns.priced.own_costs import built_up
 from tracker.intake.columns.priced.package_prices import without_package_prices
 from tracker.intake.columns.priced.prices import price_columns
-from tracker.intake.columns.priced.steps import without_steps
+from tracker.intake.columns.priced.without_surcharge import without_parts
 from tracker.intake.columns.roles.beside import (
     beside_charges,
     beside_prices,
@@ -108,7 +108,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = prices_by_strange_units(units_of_quantities(counts_of_units(columns, samples), samples), samples)
     columns = without_package_prices(with_units_of_the_list(without_quantities(columns, samples), samples), table)
     columns = counted_sizes(columns, samples, table)
-    columns = sizes_among_quantities(breaks_of_boards(without_steps(columns, table), table), table)
+    columns = sizes_among_quantities(breaks_of_boards(without_parts(columns, table, texts), table), table)
     columns = lots_on_offer(amounts_ordered(columns, table), table, (*table.titles, *above))
     columns = [no_charge_as_high(starts_a_discount(column, columns), columns, samples) for column in columns]
     columns = built_up(columns)
