@@ -1,4 +1,4 @@
-"""'Price' beside 'Price without surcharge': a buyer pays the one that has the surcharge in it, whichever comes first."""
+"""'Price' beside 'Price without surcharge': what is paid has the surcharge in it, whichever of the two comes first."""
 
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
