@@ -44,11 +44,13 @@ def test_an_index_an_adjustment_and_a_change_lead_to_the_contract_price():
 
 
 def test_a_list_that_is_all_for_reference_has_its_prices():
-    assert _prices(("Price",), ("Reference only",)) == _PAID
+    over, heads = [None, None, None, "Reference only"], ["Grade", "g/m²", "µm", "Price"]
+    found = lines([["EUR/t, DAP"], over, heads, *(board[:4] for board in _BOARDS)])
+    assert len(found) == 3
 
 
 def test_the_price_on_another_basis_is_still_that_price():
     rows = (["SBS", 14, 59, 1300, 38.35], ["SBS", 18, 74, 1280, 47.36], ["CUK", 18, 68, 1100, 37.4])
     over = [None, None, None, None, "For reference"]
     found = lines([["USD"], over, ["Grade", "Caliper pt", "lb/MSF", "Price $/ST", "Price $/MSF"], *map(list, rows)])
-    assert all(line.offer.also for line in found.values())
+    assert all(line.offer.source.also for line in found.values())
