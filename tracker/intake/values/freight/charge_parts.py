@@ -165,7 +165,7 @@ def relieves(part: str, match: Found[str]) -> bool:
 def is_condition(part: str, match: Found[str]) -> bool:
     """Whether what is charged hangs on this. Not the Swedish 'om' of 'tillägg om 3 %', which is 'if' elsewhere."""
     leads = phrases("charge_filler").whole(part[match.start : match.end]) is not None
-    return not (leads and _AMOUNT_NEXT.match(part[match.end :]))
+    return not (leads and _FIGURE_NEXT.match(part[match.end :]))
 
 
-_AMOUNT_NEXT = re.compile(r"\s*(?:[^\W\d]{3}|[$€£])?\s*\d")
+_FIGURE_NEXT = re.compile(r"\s*(?:[^\W\d]{3}|[$€£])?\s*\d")
