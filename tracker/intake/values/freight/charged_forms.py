@@ -158,7 +158,7 @@ def _denies_else(clause: str, form: Found[str]) -> bool:
 _ELSE = ("relieved.within", "freight_included.in_price", "from_stock", "kept_in_stock")
 
 _ONLY = ("no_other_boards", "only_these")
-_GOODS = ("board_goods", "articles", "only_these")
+_GOODS = ("board_goods", "all_goods", "articles", "only_these", "supplied_so")
 _DENIALS = ("charge_exempt", "negations", "relieved.waived")
 _OF_CHARGES = (
     "charges", "surcharge_words", "charge_verbs", "charged_on", "copula", "of_the_charge", "charge_filler", "but_words",
