@@ -25,9 +25,9 @@ from tracker.intake.offers.notes.of_named_sheets import of_sheet
 from tracker.intake.offers.notes.of_own_marks import of_own_marks
 from tracker.intake.offers.notes.of_own_tables import of_own_tables
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
+from tracker.intake.offers.notes.of_whole_books import of_whole_book
 from tracker.intake.offers.notes.own_texts import of_own_prices
 from tracker.intake.offers.notes.said import Said
-from tracker.intake.offers.notes.of_whole_books import of_whole_book
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.notes.subjects import board_level, sheet_level
 from tracker.intake.offers.orders.corner_sizes import with_size_of_corner
