@@ -42,14 +42,22 @@ def test_where_it_is_not_read_for_certain_no_cost_looks_whole(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "An energy surcharge of EUR 45/t will be added to shipments made on or after 4 January 2027."
-        " It does not apply to shipments under this quote.",
-        "Ab 4. Januar 2027 wird ein Energiezuschlag von 45 EUR/t berechnet."
-        " Er gilt nicht für Lieferungen aus diesem Angebot.",
-        "Une surtaxe énergie de 45 €/t sera ajoutée à partir du 4 janvier 2027."
-        " Elle ne s'applique pas aux livraisons de la présente offre.",
-        "A partir del 4 de enero de 2027 se añadirá un recargo energético de 45 €/t."
-        " No se aplica a los envíos de esta oferta.",
+        (
+            "An energy surcharge of EUR 45/t will be added to shipments made on or after 4 January 2027."
+            " It does not apply to shipments under this quote."
+        ),
+        (
+            "Ab 4. Januar 2027 wird ein Energiezuschlag von 45 EUR/t berechnet."
+            " Er gilt nicht für Lieferungen aus diesem Angebot."
+        ),
+        (
+            "Une surtaxe énergie de 45 €/t sera ajoutée à partir du 4 janvier 2027."
+            " Elle ne s'applique pas aux livraisons de la présente offre."
+        ),
+        (
+            "A partir del 4 de enero de 2027 se añadirá un recargo energético de 45 €/t."
+            " No se aplica a los envíos de esta oferta."
+        ),
         "Ett energitillägg på 45 EUR/t tas ut från 4 januari 2027. Det gäller inte leveranser enligt denna offert.",
     ],
 )

@@ -25,4 +25,4 @@ def test_a_weight_in_some_weeks_is_no_smallest_order():
     note = "Minimum order: 5 t for GC; 2 t in 4 weeks for GD."
     rows = (["GC1", 230, 375, 1310], ["GD2", 300, 400, 915])
     found = lines([["EUR/t, DAP"], ["Grade", "g/m²", "µm", "Price"], *map(list, rows), [note]])
-    assert [line.offer.minimum_kg for line in found.values()][0] == 5000
+    assert next(line.offer.minimum_kg for line in found.values()) == 5000

@@ -1,4 +1,4 @@
-"""Sentences on a sheet of prices that speak of the whole file: 'All prices in this workbook are in Canadian dollars'."""
+"""Sentences on a sheet of prices that speak of the whole file: 'All prices in this workbook are in CAD'."""
 
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
