@@ -33,7 +33,6 @@ def told(*texts, rows=LIST):
         "Nur auf Zuteilung",
         "Alte Preisliste - ungültig",
         "2 % de remise pour camion complet",
-        "Bobines de moins de 600 mm : supplément de 15 EUR par tonne",
         "Les prix augmentent de 40 EUR la tonne au 1er janvier 2027.",
         "Palettes au prix coûtant",
         "Sur allocation",

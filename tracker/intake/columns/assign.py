@@ -12,7 +12,7 @@ from tracker.intake.columns.priced.amounts import with_units_of_the_list, withou
 from tracker.intake.columns.priced.own_costs import built_up
 from tracker.intake.columns.priced.package_prices import without_package_prices
 from tracker.intake.columns.priced.prices import price_columns
-from tracker.intake.columns.priced.steps import without_steps
+from tracker.intake.columns.priced.without_surcharge import without_parts
 from tracker.intake.columns.roles.beside import (
     beside_charges,
     beside_prices,
@@ -28,6 +28,7 @@ from tracker.intake.columns.roles.beside import (
 )
 from tracker.intake.columns.roles.candidates import candidates_of
 from tracker.intake.columns.roles.fits import fit
+from tracker.intake.columns.roles.former_names import without_former_names
 from tracker.intake.columns.roles.guess import role_by_cells, sizes_orders
 from tracker.intake.columns.roles.headed_figures import (
     NEVER_PRICES,
@@ -76,8 +77,7 @@ from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
 
 _SAMPLE = 60
-_LEAST_FIT = 0.3
-_ORDERS = 0.6
+_LEAST_FIT, _ORDERS = 0.3, 0.6
 _MOSTLY = _PLAINLY = 0.8
 
 
@@ -103,12 +103,12 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = [lots_beside_sizes(column, columns, samples) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
     columns = boards_in_items(item_numbers(columns, samples), samples)
-    columns = unheaded_remarks(_with_a_product(columns, samples), samples)
+    columns = unheaded_remarks(_with_a_product(without_former_names(columns), samples), samples)
     columns = weighed_by_figures(columns, samples)
     columns = prices_by_strange_units(units_of_quantities(counts_of_units(columns, samples), samples), samples)
     columns = without_package_prices(with_units_of_the_list(without_quantities(columns, samples), samples), table)
     columns = counted_sizes(columns, samples, table)
-    columns = sizes_among_quantities(breaks_of_boards(without_steps(columns, table), table), table)
+    columns = sizes_among_quantities(breaks_of_boards(without_parts(columns, table, texts), table), table)
     columns = lots_on_offer(amounts_ordered(columns, table), table, (*table.titles, *above))
     columns = [no_charge_as_high(starts_a_discount(column, columns), columns, samples) for column in columns]
     columns = built_up(columns)

@@ -31,6 +31,7 @@ from tracker.intake.columns.priced.labels import label_of
 from tracker.intake.columns.priced.letters import told_apart_by_letters
 from tracker.intake.columns.priced.own_costs import beside_costs, costs_beside_lists, names_own_cost
 from tracker.intake.columns.priced.price_ranges import ranged_prices
+from tracker.intake.columns.priced.reference_columns import for_reference
 from tracker.intake.columns.priced.standard_prices import ordinary_beside_yours, standard_is_paid
 from tracker.intake.columns.priced.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.columns.priced.unread_prices import figures_in_doubt
@@ -101,7 +102,7 @@ def price_columns(
     if not kinds:
         unexplained = figures_in_doubt(columns, samples, (*titles, *above))
     kinds |= dict.fromkeys(unexplained, Kind.OFFER)
-    listed = ordinary_beside_yours(kinds)
+    listed = [*ordinary_beside_yours(kinds), *for_reference(kinds)]
     kinds |= dict.fromkeys(listed, Kind.LIST)
     unexplained = [
         one for one in (*unexplained, *of_the_next_time(kinds), *far_below_named(kinds, samples)) if one not in listed

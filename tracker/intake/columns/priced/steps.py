@@ -43,7 +43,7 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
     between = [column for column in columns if column.role in _BETWEEN]
     if not prices or len(starts) == 1 or not between:
         return columns
-    figures = {column.index: _figures(table, column) for column in (*starts, *between)}
+    figures = {column.index: figures_by_row(table, column) for column in (*starts, *between)}
     roles: dict[int, Role] = {}
     for start, step, price in product(starts, between, prices):
         if is_later(start.text, price.text):
@@ -138,8 +138,8 @@ def _after_discount(
         steps = [column for column in between if start.index < column.index < price.index and column not in discounts]
         if not steps or not start.index < discount.index < price.index:
             continue
-        first, share, last = (_figures(table, column) for column in (start, discount, price))
-        summed = _sum([_figures(table, step) for step in steps])
+        first, share, last = (figures_by_row(table, column) for column in (start, discount, price))
+        summed = _sum([figures_by_row(table, step) for step in steps])
         rows = [row for row in last if first.get(row) and share.get(row) is not None]
         told = [row for row in rows if summed.get(row, Decimal(0)) > _ROUNDED_SHARE * last[row]]
         whole = (first[row] * (1 - _share(share[row])) + summed.get(row, Decimal(0)) - last[row] for row in rows)
@@ -163,7 +163,8 @@ def _says_more(column: Column) -> bool:
     return spreads_values(column) or any(says_delivery(head) or head.bracket is not None for head in column.said)
 
 
-def _figures(table: Table, column: Column) -> dict[int, Decimal]:
+def figures_by_row(table: Table, column: Column) -> dict[int, Decimal]:
+    """The figures of a column that can be read for certain, but for those of rows that sum others up."""
     rows = {row.index: table.view.rows[row.index] for row in table.rows[:_LOOKED_AT]}
     cells = ((row, found.get(column.index)) for row, found in rows.items() if not _sums_up(found))
     figures = ((row, sure_figure(_without_percent(cell, column))) for row, cell in cells if cell is not None)

@@ -8,6 +8,7 @@ from decimal import Decimal
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.sheets_said import comes_in_rolls
+from tracker.intake.offers.charges.bounded_charges import borne_by_size
 from tracker.intake.offers.charges.charge_columns import ChargeColumns
 from tracker.intake.offers.charges.charge_units import may_share_unit
 from tracker.intake.offers.charges.charges_to_come import columns_to_come
@@ -77,7 +78,8 @@ def fill_charges(
     around = [said for said in scope.charges if not _said_in_row(said.value, in_row)]
     if any(said.value.kind is ChargeKind.SHEETING for said in around) and comes_in_rolls(cells):
         around = [said for said in around if not _is_of_sheets(said)]
-    for said in (*own, *(said for said in around if not _repeats(said.value, in_columns))):
+    borne = (*own, *(said for said in around if not _repeats(said.value, in_columns)))
+    for said in borne_by_size(borne, draft, cells, columns):
         words = relieved(said.value, [*free, *free_of_itself(said.words, facts)])
         words = left_to_form(words, ways) if words is not None else None
         charge = _stated(words, facts, draft) if words is not None else None

@@ -13,6 +13,7 @@ from tracker.intake.offers.notes.said import at, evidence_of
 from tracker.intake.tables.table import Words
 from tracker.intake.values.freight.additions_below import never_added
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
+from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.not_included import without_denied
 from tracker.intake.values.notes.money_told import MoneyTold
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
@@ -47,8 +48,9 @@ def _named_in(words: Words, told: MoneyTold) -> Charge | None:
     return None if understood or freed else Charge(label_of(told.words, named), Decimal(0), OPEN, None)
 
 
-_OF_PRICES = (SaysBasis, SaysCurrency)
-"""What the amount itself says, read as if it were said of the prices."""
+_OF_PRICES = (SaysBasis, SaysCurrency, Delivery)
+"""What the amount itself says, read as if it were said of the prices; and the 'geliefert' of 'Zuschlag 38 EUR/t auf
+Positionen, die in Bogen geliefert werden'."""
 
 
 def _open(draft: Draft, charge: Charge, evidence: Evidence) -> None:

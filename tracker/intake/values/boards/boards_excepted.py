@@ -11,7 +11,7 @@ from tracker.intake.values.boards.measures_ahead import measures_ahead
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import statements
-from tracker.intake.values.notes.topics import goes_on_about_excepted
+from tracker.intake.values.notes.topics import ends_then, goes_on_about_excepted
 from tracker.intake.values.times.lead import lead_text
 from tracker.intake.words.lists import pattern, phrases
 
@@ -111,7 +111,7 @@ def _said_of_them(rest: str) -> str:
     terms = find_delivery(said)
     if terms is not None and terms.delivered is not None and terms.words in said and _sells_so(said, terms.words):
         return terms.words
-    told = not rest[:1].isalpha() or lead_text(said) is not None or terms is not None
+    told = not rest[:1].isalpha() or lead_text(said) is not None or terms is not None or ends_then(said)
     return said if told else ""
 
 
@@ -127,5 +127,8 @@ _PLACE = re.compile(r"(?:,?\s+[A-ZÄÖÜÅÉ][\w-]+){0,2}")
 
 
 def _without_article(text: str) -> str:
-    ahead = next((found for found in phrases("articles").find(text) if found.start == 0), None)
-    return text if ahead is None else text[ahead.end :].lstrip()
+    """'The grade GD' begins with a board all the same."""
+    for section in ("articles", "named_boards"):
+        ahead = next((found for found in phrases(section).find(text) if found.start == 0), None)
+        text = text if ahead is None else text[ahead.end :].lstrip()
+    return text

@@ -13,6 +13,7 @@ from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.small_orders import only_of_small
 from tracker.intake.values.prices.money import price_text
 from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import Found
 
 PARTS = re.compile(rf",(?!\d|\s(?:19|20)\d\d\b)|\b{pattern('range', 'and')}\b", re.IGNORECASE)
 
@@ -154,3 +155,17 @@ def tells_another_rate(words: str) -> bool:
     """'Double', 'half of it', 'negotiable', and no more: what it comes to is not known, nor is it what others bear."""
     found = phrases("other_rates").find(words)
     return bool(found) and not rest_of(words, (match.span for match in found), "of_the_charge", "copula", "about")
+
+
+def relieves(part: str, match: Found[str]) -> bool:
+    """The 'waived' of 'will not be waived'."""
+    return phrases("relieved").whole(part[match.start : match.end]) is not None
+
+
+def is_condition(part: str, match: Found[str]) -> bool:
+    """Whether what is charged hangs on this. Not the Swedish 'om' of 'tillägg om 3 %', which is 'if' elsewhere."""
+    leads = phrases("charge_filler").whole(part[match.start : match.end]) is not None
+    return not (leads and _FIGURE_NEXT.match(part[match.end :]))
+
+
+_FIGURE_NEXT = re.compile(r"\s*(?:[^\W\d]{3}|[$€£])?\s*\d")

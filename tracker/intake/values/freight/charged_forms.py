@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.freight.charge_names import charges_named, whole_name
+from tracker.intake.values.freight.charged_measures import WidthBound, charged_measure
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.price_within import prices_within
@@ -19,17 +20,23 @@ _STOPS = " ,;:–-"
 
 class ChargedForm(NamedTuple):
     """A clause without the words for the one form that bears what it charges; `form`: 'roll', 'sheet', or '' for all.
-    `unsure`: more is said of that form than is read."""
+    `unsure`: more is said of that form than is read. `sized`: some sizes alone bear it; `bound`: the widths of
+    rolls that do, where they are read."""
 
     said: str
     form: str = ""
     unsure: bool = False
+    sized: bool = False
+    bound: WidthBound | None = None
 
 
 @lru_cache(maxsize=4096)
 def charged_form(clause: str) -> ChargedForm:
     """The form behind 'for' or 'on', or before 'carries', where a clause charges something and no other bears it."""
     clause = _without_both(_without_freed_parts(clause))
+    sized = charged_measure(clause)
+    if sized is not None:
+        return ChargedForm(sized.said, sized.form, sized.unsure, sized=True, bound=sized.bound)
     named = _forms_in(clause) if charges_named(clause) else []
     amounts = _amounts(clause) if named else []
     if len(amounts) > 1:
@@ -151,7 +158,7 @@ def _denies_else(clause: str, form: Found[str]) -> bool:
 _ELSE = ("relieved.within", "freight_included.in_price", "from_stock", "kept_in_stock")
 
 _ONLY = ("no_other_boards", "only_these")
-_GOODS = ("board_goods", "articles", "only_these")
+_GOODS = ("board_goods", "all_goods", "articles", "only_these", "supplied_so")
 _DENIALS = ("charge_exempt", "negations", "relieved.waived")
 _OF_CHARGES = (
     "charges", "surcharge_words", "charge_verbs", "charged_on", "copula", "of_the_charge", "charge_filler", "but_words",

@@ -13,11 +13,14 @@ from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.charge_parts import (
     PARTS,
     ClauseParts,
+    is_condition,
     is_of_some_board,
+    relieves,
     tells_another_rate,
     without_added,
 )
 from tracker.intake.values.freight.charged_forms import charged_form, form_not_freed
+from tracker.intake.values.freight.charged_measures import WidthBound
 from tracker.intake.values.freight.charges_together import named_alone, named_together, parted_at_plus
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
@@ -47,8 +50,8 @@ class ChargeWords:
     and not what it comes to. `percent`: of the price.
 
     `basis` None without `percent`: the text does not say per what. `as_price`: the figure stands among the prices, and
-    what it does not say of currency and unit is theirs. `form`: the one that alone bears it, '' for all. `clause`: what
-    names it in a note.
+    what it does not say of currency and unit is theirs. `form`: the one that alone bears it, '' for all; `bound`: the
+    widths of rolls that do. `clause`: what names it in a note.
     """
 
     kind: ChargeKind
@@ -59,6 +62,7 @@ class ChargeWords:
     percent: bool = False
     as_price: bool = False
     form: str = ""
+    bound: WidthBound | None = None
     clause: str = field(default="", compare=False)
 
 
@@ -104,10 +108,15 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
 
 def _of_form(clause: str, bearing: str) -> Iterator[ChargeWords | None]:
     """The charges of a clause with the form of board that it says bears them; else with the one that alone is not freed
-    of them."""
+    of them. What a size bounds is never lost, for some bear it."""
     borne = charged_form(clause)
-    for one in _in_clause(without_added(borne.said)):
-        yield one and replace(one, form=borne.form or bearing, amounts=() if borne.unsure else one.amounts)
+    found = [one for one in _in_clause(without_added(borne.said)) if one]
+    named = charges_named(borne.said) if borne.sized and not (found or _is_beside_the_price(clause)) else []
+    if named:
+        found = [ChargeWords(ChargeKind(named[0].value), label_of(borne.said, named))]
+    for one in found:
+        amounts = () if borne.unsure else one.amounts
+        yield replace(one, form=borne.form or bearing, bound=borne.bound, amounts=amounts)
 
 
 def _if_decided(charge: ChargeWords | None, clause: str) -> ChargeWords | None:
@@ -203,25 +212,11 @@ def _stated_in(part: str) -> list[Found[str]]:
     # The 'incluido' of 'no incluido' is none by itself, nor is the 'taxe' of 'taxe carbone'.
     others = [*phrases("charge_filler").find(part), *phrases("other_taxes").find(part)]
     said = outside(phrases("not_charge").find(part), others)
-    said = [one for one in said if not (_relieves(part, one) and denied(part, one)) and not is_monthly(part, one)]
+    said = [one for one in said if not (relieves(part, one) and denied(part, one)) and not is_monthly(part, one)]
     # What 'does not apply to FOB orders' does to others.
     of_others = any(free.delivered is not None for free in no_charges(part))
-    conditional = not of_others and any(_is_condition(part, match) for match in said)
+    conditional = not of_others and any(is_condition(part, match) for match in said)
     return [] if _is_included(part) or conditional or _is_beside_the_price(part) else charges_named(part)
-
-
-def _relieves(part: str, match: Found[str]) -> bool:
-    """The 'waived' of 'will not be waived'."""
-    return phrases("relieved").whole(part[match.start : match.end]) is not None
-
-
-def _is_condition(part: str, match: Found[str]) -> bool:
-    """Not the Swedish 'om' of 'tillägg om 3 %', which is 'if' elsewhere."""
-    leads = phrases("charge_filler").whole(part[match.start : match.end]) is not None
-    return not (leads and _AMOUNT_NEXT.match(part[match.end :]))
-
-
-_AMOUNT_NEXT = re.compile(r"\s*(?:[^\W\d]{3}|[$€£])?\s*\d")
 
 
 def _of_small_orders(part: str) -> bool:
@@ -253,7 +248,7 @@ def _waived_for_some(part: str) -> bool:
 def _only_conditions(part: str) -> bool:
     """'From 1 July' and 'if gas exceeds 4' leave open what will be charged; 'included' and 'waived' do not."""
     conditions = {match.span for match in phrases("charge_conditions").find(part)}
-    said = (match for match in phrases("not_charge").find(part) if _is_condition(part, match))
+    said = (match for match in phrases("not_charge").find(part) if is_condition(part, match))
     return all(match.span in conditions for match in said)
 
 

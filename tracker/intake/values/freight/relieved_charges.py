@@ -57,7 +57,8 @@ class NoCharge:
         """Whether a charge of its kind that this clause names, and that comes to one of these, is not charged; None
         where that is open, as another figure is perhaps another charge's."""
         own = clause == self.words
-        told = bool(self.figures.intersection(figures)) or (own and not figures)
+        # What '$45/ST will be added from 4 January' comes to is not certain, and which charge it is all the same.
+        told = bool(self.figures.intersection(figures or _figures_in(clause, self))) or (own and not figures)
         if self.earlier and not told:
             return None if own else False
         return None if self.open or (self.figures and not told) else True
@@ -139,6 +140,12 @@ def _named_in(part: str) -> list[_Named]:
     return [_described(one, part, before) for before, one in zip([None, *found], found, strict=False)]
 
 
+def _figures_in(clause: str, free: NoCharge) -> frozenset[Decimal]:
+    """What a clause says that the charge comes to."""
+    named = (one for one in _named_in(clause) if free.is_of(one.kind, one.label))
+    return frozenset(figure for one in named for figure in one.figures)
+
+
 def _described(charge: _Named, part: str, before: _Named | None) -> _Named:
     """The charge with what stands right around its name: 'the old energy surcharge of $25/ST'."""
     ahead, behind = part[before.end if before is not None else 0 : charge.start], part[charge.end :]
@@ -163,11 +170,13 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
             delivered = terms.delivered if terms is not None else None
             days = relief_days(part, match) if match.value in _OF_A_TIME else None
             itself = general and any(map(str.isdigit, _without_days(part[: match.start])))
+            form = form_freed(clause)
+            some = not form and delivered is None and _is_open(part, charge, match, clause)
             yield NoCharge(
                 charge.kind, charge.label, clause, general, _grades(part), days,
-                subject is _Subject.UNKNOWN or _is_open(part, charge, match, clause), delivered, itself,
+                subject is _Subject.UNKNOWN or some, delivered, itself,
                 charge.figures if match.value in _OF_A_TIME else frozenset(),
-                match.value in _OF_A_TIME and charge.earlier, form_freed(clause),
+                match.value in _OF_A_TIME and charge.earlier, form,
             )  # fmt: skip
 
 

@@ -14,7 +14,7 @@ from tracker.intake.values.boards.weight import WeightReading, find_weights
 from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
 from tracker.intake.values.freight.delivery import Delivery, find_delivery
 from tracker.intake.values.heads.counted import without_count
-from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.role_words import header_roles, is_technical_unit
 from tracker.intake.values.heads.roles import MEASURES, PRICES, Role, RoleReading
 from tracker.intake.values.heads.sizes_delivered import size_beside_delivery
 from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
@@ -106,7 +106,7 @@ def header(text: str) -> Header:
     by_load = bracket is not None and (bracket.not_weight in VEHICLES or load_at_end(text) is not None)
     by_load = by_load or (currency is None and _names_pallets(text, bracket))
     ordered = by_pallet is not None or by_load
-    if roles and roles[0].role is Role.YIELD:
+    if (roles and roles[0].role is Role.YIELD) or is_technical_unit(text):
         # The 'ft' of 'linear ft per roll' is no forint, nor is the roll what a price is per or an order size.
         currency = basis = bracket = None
     return Header(

@@ -43,7 +43,7 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
         # 'Restocking fee USD/ST' takes nothing off, for all its 're'.
         return (RoleReading(Role.CHARGE, 1.0, text),)
     dense = without_density(text) != text and not weight_units(text)
-    if numbers_papers(text) or _holds_of_another(text) or dense:
+    if numbers_papers(text) or _holds_of_another(text) or dense or is_technical_unit(text):
         return (RoleReading(Role.PROPERTY, 1.0, text),)
     if tells_yield(text) or heads_last_days(text):
         return (RoleReading(Role.YIELD if tells_yield(text) else Role.VALIDITY, 1.0, text),)
@@ -74,6 +74,11 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     if Role.BRACKET in strengths and Role.MINIMUM not in strengths and _begins_with_minimum(text):
         strengths[Role.MINIMUM] = replace(strengths.pop(Role.BRACKET), role=Role.MINIMUM)
     return tuple(sorted(strengths.values(), key=lambda reading: -reading.strength))
+
+
+def is_technical_unit(text: str) -> bool:
+    """'g·cm' is a unit of stiffness, for all its grams, and the 'ft' of 'ft-lb' no forint."""
+    return phrases("technical_units").whole(text.strip(" ()[]")) is not None
 
 
 def _indicated_for_a_year(text: str) -> list[RoleReading]:

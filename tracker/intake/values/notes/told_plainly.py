@@ -48,7 +48,8 @@ _AT_ONCE = re.compile(r"[BbgdcoiL=n]*a[BbgdcoiaL=n]*")
 _OTHERS_BEHIND = re.compile(rf"{_NAMED}.*[{_TIME}{_MASS}S].*c[dgpib]*{_NAMED}")
 """'SBS, 5 weeks, and GD2': what holds for the last is told behind it, if at all."""
 _LEAST = re.compile(rf"(?:{_LED}|[BbcgdouiFNSOLT=twqfma])*(?:w[BbgdpifoucFtmaqwLz=]*M|M[gdpif=qou]*w|l[gd]*[fz]?M).*")
-_REPEATED = re.compile(rf"(?:{_LED}|[Bbcgdoi=mta])*[fz]?[iod]*M(?:{_LED}|[Bbdocf=gt])*")
+_REPEATED = re.compile(rf"(?:{_LED}|[Bbcgdoi=mta])*[fz]?[iod]*M(?:{_LED}|i(?=[gd]*{_NAMED})|[Bbdocf=gt])*")
+"""'2 t en GD': the word that leads to times leads to the boards of a weight as well."""
 
 
 @dataclass(frozen=True, slots=True)

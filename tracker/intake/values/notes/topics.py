@@ -1,6 +1,7 @@
 """The words in a note that tell what its figures are of: the 'Minimum order' of 'Minimum order 10,000 lb'."""
 
 from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
 
 OF_TERMS = ("lead_topic", "minimum", "charges")
@@ -32,5 +33,14 @@ def of_excepted(others: str, behind: str) -> str:
         if sections[-1] == "price_words" and not any(map(str.isdigit, said)):
             # The 'geliefert' of 'geliefert wird DAP, ausgenommen CUK: ab Werk' is no time either.
             sections = sections[1:]
+    if ends_then(said):
+        # 'Offer valid until 31 January, except GD: until 31 December'.
+        sections = ("valid",)
     subject = topic_of(others, *sections)
     return f"{subject} {said}" if subject and said else said
+
+
+def ends_then(said: str) -> bool:
+    """'Until 31 December', and what more may follow."""
+    days = find_dates(said)
+    return bool(days) and any(match.start == 0 and match.end <= days[0].start for match in phrases("until").find(said))
