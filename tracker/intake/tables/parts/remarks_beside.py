@@ -1,8 +1,20 @@
-"""Remarks on boards in a column of their own, with an empty one before it and no head: 'Lead time 4 weeks' beside one
-board and 'Delivered' beside the next are each said of that board."""
+"""Remarks on boards in the last column beside a table: 'Lead time 4 weeks' beside one board and 'Lead time 3 weeks'
+beside the next are each said of that board.
+
+Lines that each tell something else look like remarks and like terms of all boards. A box of several of them is one of
+terms (`terms_boxes`); what one or two say beside some board holds for that one either way, and is left open for the
+others.
+"""
+
+from collections import Counter
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from tracker.intake.tables.figures import is_figure
-from tracker.intake.tables.view import View
+from tracker.intake.tables.parts.terms_told import terms_told
+from tracker.intake.tables.table import Table, Words
+from tracker.intake.tables.view import View, part_of, without_cells
+from tracker.intake.tables.words import row_words
 from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.freight.charges import ChargeWords
@@ -11,32 +23,81 @@ from tracker.intake.values.notes.statements import SaysMinimum, SaysWeightBasis,
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_remarked import lead_remarked
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
-from tracker.intake.words.lists import joined
+from tracker.intake.words.lists import joined, phrases
 
 _FEWEST_FIGURES = 2
 """Of a board in its row: its size or weight, and its price."""
 _LONGEST = 60
+_MOST = 200
+_AROUND = " *~-–—:.!•·=_"
 _TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, LeastUnread)
 _OF_HEADS = (SaysBasis, SaysCurrency, SaysWeightBasis, LegendEntry)
 """What is said of columns, and of every row in them."""
 _OF_ALL = ("all_of_them", "price_words", "price_lists", "list_names", "these_prices")
 
 
-def remarks_rows(part: View, view: View) -> bool:
-    """Whether a stretch of words right of a table holds such remarks: each beside a board, none said of all prices, and
-    terms among them. A key of the heads ('P.U.: € / 1000 kg') and a list of terms, each behind its label, are none."""
-    columns = {column for cells in part.rows.values() for column in cells}
-    if len(columns) != 1:
-        return False
-    (column,) = columns
-    texts = [part.rows[row][column].text for row in part.order]
-    if not all(_is_of_a_board(view, row, column) for row in part.order):
-        return False
-    if any(map(_is_of_all, texts)) or _are_labelled(texts):
-        return False
-    return 2 * sum(any(isinstance(one, _TERMS) for one in statements(text)) for text in texts) >= len(texts)
+@dataclass(frozen=True, slots=True)
+class Remarks:
+    """What stands beside some rows. `certain`: it is theirs alone; else it may be said of all boards."""
+
+    of_rows: Mapping[int, Words]
+    certain: bool
+
+
+def with_remarks_apart(view: View) -> tuple[View, Remarks | None]:
+    """The sheet without such a column, and what it says; the sheet as it is where it has none."""
+    column = 0 if view.passing else max((max(cells) for cells in view.rows.values()), default=0)
+    rows = [row for row in view.order if column in view.rows[row]] if column else []
+    if not rows or len(rows) > _MOST:
+        return view, None
+    headed = phrases("terms_heads").whole(view.rows[rows[0]][column].text.strip(_AROUND)) is not None
+    lines = rows[1:] if headed else rows
+    remarks = _remarks(view, column, lines, headed=headed) if lines else None
+    return (view, None) if remarks is None else (without_cells(view, {(row, column) for row in rows}), remarks)
+
+
+def said_of_boards_beside(tables: Sequence[Table], remarks: Remarks) -> list[Words]:
+    """Puts each remark to its row, and what may be said of all to the other rows as well, where it is open; what stands
+    beside no row of a table."""
+    left = dict(remarks.of_rows)
+    for table in tables:
+        if not any(row.index in remarks.of_rows for row in table.rows):
+            continue
+        for row in table.rows:
+            own = left.pop(row.index, None)
+            others = () if own or remarks.certain else [replace(one, unsure=True) for one in remarks.of_rows.values()]
+            row.lines = (*row.lines, *([own] if own else others))
+    return [replace(words, unsure=True) for words in left.values()]
+
+
+def _remarks(view: View, column: int, rows: Sequence[int], *, headed: bool) -> Remarks | None:
+    """The remarks in these rows: each beside a board, none said of all prices, and terms among them. A key of the heads
+    ('P.U.: € / 1000 kg') and a list of terms, each behind its label, are none."""
+    texts = [view.rows[row][column].text for row in rows]
+    if not all(_is_of_a_board(view, row, column) for row in rows) or any(map(_is_of_all, texts)):
+        return None
+    told = [_matters(text) for text in texts]
+    if 2 * sum(map(bool, told)) < len(texts) or (_are_labelled(texts) and not headed):
+        return None
+    parted = not any(column - 1 in view.rows[row] for row in rows)
+    # Two boards have each their own.
+    alike = max(Counter(matter for one in told for matter in one).values()) > 1
+    if alike and (headed or not parted):
+        # A column of the table like others.
+        return None
+    part = part_of(view, rows, range(column, column + 1))
+    of_rows = {row: words for row in rows for words in row_words(part, row)}
+    return Remarks(of_rows, certain=alike or not (parted or headed or len(rows) > 1))
+
+
+def _matters(text: str) -> frozenset[tuple[type[object], str]]:
+    """Which terms a text tells; '4 weeks' beside a board is its lead time."""
+    if any(isinstance(one, _TERMS) for one in statements(text)):
+        return terms_told(text)
+    return frozenset({(LeadTime, "")} if lead_remarked(text) is not None else ())
 
 
 def _is_of_all(text: str) -> bool:

@@ -73,9 +73,9 @@ def _is_box(view: View, box: View, column: int) -> bool:
         # 'Please note' over two remarks may head the column of those two boards.
         fewest = _FEWEST if named == "any" or beyond else _FEWEST + 1
         return len(lines) >= fewest and _tell_different_terms(lines, _FEWEST, repeated=beyond)
-    own = not beyond and (len(lines) == len(boards) or _leave_some_out(lines, boards))
-    if own or (not headed and (not parted or len(lines) == len(boards))):
-        # One beside each board, or beside some here and there, may be its own remark.
+    each = len(lines) == len(boards) and not parted
+    if not (parted or headed) or (not beyond and (each or _leave_some_out(lines, boards))):
+        # One right beside each board, or beside some here and there, may be its own remark.
         return False
     return _tell_different_terms(lines, _FEWEST if beyond else _FEWEST + 1)
 
