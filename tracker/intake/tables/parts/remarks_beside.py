@@ -60,16 +60,18 @@ def with_remarks_apart(view: View) -> tuple[View, Remarks | None]:
 
 
 def said_of_boards_beside(tables: Sequence[Table], remarks: Remarks) -> list[Words]:
-    """Puts each remark to its row, and what may be said of all to the other rows as well, where it is open; what stands
-    beside no row of a table."""
+    """Puts each remark to its row, and what may be said of all to the other rows as well, where it is open; gives what
+    stands beside no row of a table."""
     left = dict(remarks.of_rows)
     for table in tables:
         if not any(row.index in remarks.of_rows for row in table.rows):
             continue
         for row in table.rows:
-            own = left.pop(row.index, None)
-            others = () if own or remarks.certain else [replace(one, unsure=True) for one in remarks.of_rows.values()]
-            row.lines = (*row.lines, *([own] if own else others))
+            own = remarks.of_rows.get(row.index)
+            left.pop(row.index, None)
+            others = () if remarks.certain else (one for one in remarks.of_rows.values() if one is not own)
+            said = (*((own,) if own else ()), *(replace(one, unsure=True) for one in others))
+            row.lines = (*row.lines, *said)
     return [replace(words, unsure=True) for words in left.values()]
 
 
@@ -77,7 +79,7 @@ def _remarks(view: View, column: int, rows: Sequence[int], *, headed: bool) -> R
     """The remarks in these rows: each beside a board, none said of all prices, and terms among them. A key of the heads
     ('P.U.: € / 1000 kg') and a list of terms, each behind its label, are none."""
     texts = [view.rows[row][column].text for row in rows]
-    if not all(_is_of_a_board(view, row, column) for row in rows) or any(map(_is_of_all, texts)):
+    if not all(stands_by_a_board(view, row, column) for row in rows) or any(map(_is_of_all, texts)):
         return None
     told = [_matters(text) for text in texts]
     if 2 * sum(map(bool, told)) < len(texts) or (_are_labelled(texts) and not headed):
@@ -112,7 +114,8 @@ def _are_labelled(texts: list[str]) -> bool:
     return len(texts) > 1 and len(labels) == len(texts) == len(set(labels))
 
 
-def _is_of_a_board(view: View, row: int, column: int) -> bool:
+def stands_by_a_board(view: View, row: int, column: int) -> bool:
+    """Whether two figures of a board stand left of a column, in one row."""
     left = [cell for at, cell in view.rows[row].items() if at < column]
     # '18 pt' measures it, too.
     told = sum(is_figure(cell) or any(map(str.isdigit, cell.text)) for cell in left)

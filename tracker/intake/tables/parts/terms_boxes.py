@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from tracker.intake.tables.figures import is_figure
+from tracker.intake.tables.parts.remarks_beside import stands_by_a_board
 from tracker.intake.tables.parts.terms_told import terms_told
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, part_of, without_cells
@@ -55,7 +56,7 @@ def _is_box(view: View, box: View, column: int) -> bool:
     if any(lower - upper > _WIDEST_GAP for upper, lower in pairwise(rows)):
         return False
     figures = any(is_figure(cell) for cells in box.rows.values() for cell in cells.values())
-    boards = [row for row in view.order if _holds_figures(view, row, column)]
+    boards = [row for row in view.order if stands_by_a_board(view, row, column)]
     beside = [row for row in rows if row in boards]
     if figures or len(beside) < _FEWEST or beside[0] + 1 != beside[1]:
         return False
@@ -63,8 +64,8 @@ def _is_box(view: View, box: View, column: int) -> bool:
     title = head.text.strip(_AROUND)
     named = phrases("terms_heads").whole(title)
     headed = named is not None
-    if not headed and phrases("headers").whole(title) is not None:
-        # 'Bemerkung' heads a column.
+    if not headed and rows[0] not in boards and phrases("headers").whole(title) is not None:
+        # 'Bemerkung' heads a column; 'Delivered' beside the first board does not.
         return False
     parted = not any(column - 1 in view.rows[row] for row in rows)
     lines = lines if headed else [head, *lines]
@@ -86,15 +87,16 @@ def _leave_some_out(lines: Sequence[Words], boards: Sequence[int]) -> bool:
     return any(rows[0] < board < rows[-1] and board not in rows for board in boards)
 
 
-def _holds_figures(view: View, row: int, column: int) -> bool:
-    """Two figures at least, left of the box: its size or weight, and its price."""
-    return sum(is_figure(cell) for at, cell in view.rows[row].items() if at < column) >= _FEWEST
-
-
 def _tell_different_terms(lines: Sequence[Words], fewest: int, *, repeated: bool = False) -> bool:
     """Freight, validity, a smallest order: so many lines tell one each, none what another tells. Remarks on boards tell
     the same of several of them. `repeated`: there are more lines than boards, and none can be a board's."""
-    told = [terms_told(words.text) for words in lines]
+    told = [terms_told(words.text) or _of_payment(words.text) for words in lines]
     terms = Counter(term for one in told for term in one)
     enough = len(terms) >= fewest and sum(map(bool, told)) >= fewest
     return enough and (repeated or max(terms.values()) == 1)
+
+
+def _of_payment(text: str) -> frozenset[tuple[type[object], str]]:
+    """'30 Tage netto' and 'zzgl. MwSt.' are said of a whole list, and of no board of it."""
+    taxed = any(match.value == "named" for match in phrases("tax").find(text))
+    return frozenset({(Words, "tax" if taxed else "payment")} if taxed or phrases("pays").find(text) else ())
