@@ -11,21 +11,14 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from tracker.intake.tables.figures import is_figure
-from tracker.intake.tables.parts.terms_told import terms_told
+from tracker.intake.tables.parts.terms_told import matters_told, terms_told
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, part_of, without_cells
 from tracker.intake.tables.words import row_words
 from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.firms.company import company_name
-from tracker.intake.values.freight.charges import ChargeWords
-from tracker.intake.values.freight.delivery import Delivery
-from tracker.intake.values.notes.statements import SaysMinimum, SaysWeightBasis, statements
-from tracker.intake.values.orders.minimum import LeastUnread
+from tracker.intake.values.notes.statements import SaysWeightBasis, statements
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.values.times.lead import LeadTime
-from tracker.intake.values.times.lead_remarked import lead_remarked
-from tracker.intake.values.times.lead_unread import LeadUnread
-from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import joined, phrases
 
 _FEWEST_FIGURES = 2
@@ -33,7 +26,6 @@ _FEWEST_FIGURES = 2
 _LONGEST = 60
 _MOST = 200
 _AROUND = " *~-–—:.!•·=_"
-_TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, LeastUnread)
 _OF_HEADS = (SaysBasis, SaysCurrency, SaysWeightBasis, LegendEntry)
 """What is said of columns, and of every row in them."""
 _OF_ALL = ("all_of_them", "price_words", "price_lists", "list_names", "these_prices")
@@ -81,7 +73,8 @@ def _remarks(view: View, column: int, rows: Sequence[int], *, headed: bool) -> R
     texts = [view.rows[row][column].text for row in rows]
     if not all(stands_by_a_board(view, row, column) for row in rows) or any(map(_is_of_all, texts)):
         return None
-    told = [_matters(text) for text in texts]
+    # '30 days' by a board is its lead time, and under 'Terms' when to pay.
+    told = [terms_told(text) if headed else matters_told(text) for text in texts]
     if 2 * sum(map(bool, told)) < len(texts) or (_are_labelled(texts) and not headed):
         return None
     parted = not any(column - 1 in view.rows[row] for row in rows)
@@ -93,13 +86,6 @@ def _remarks(view: View, column: int, rows: Sequence[int], *, headed: bool) -> R
     part = part_of(view, rows, range(column, column + 1))
     of_rows = {row: words for row in rows for words in row_words(part, row)}
     return Remarks(of_rows, certain=alike or not (parted or headed or len(rows) > 1))
-
-
-def _matters(text: str) -> frozenset[tuple[type[object], str]]:
-    """Which terms a text tells; '4 weeks' beside a board is its lead time."""
-    if any(isinstance(one, _TERMS) for one in statements(text)):
-        return terms_told(text)
-    return frozenset({(LeadTime, "")} if lead_remarked(text) is not None else ())
 
 
 def _is_of_all(text: str) -> bool:

@@ -7,11 +7,12 @@ line names is left open for the rows on both sides of it.
 """
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import head_of
+from tracker.intake.tables.parts.terms_told import matters_told
 from tracker.intake.tables.rows.body import Body, body_of
 from tracker.intake.tables.rows.lines_between import describes
 from tracker.intake.tables.table import Words
@@ -94,9 +95,14 @@ def _stands_under(view: View, board: int, line: int) -> bool:
         isinstance(cell.value, str)
         and any(map(str.isalpha, cell.text))
         and column in own
-        and isinstance(own[column].value, str)
+        and (isinstance(own[column].value, str) or _tells_terms_under(column, cells, own))
         for column, cell in cells.items()
     )
+
+
+def _tells_terms_under(column: int, cells: Mapping[int, Cell], own: Mapping[int, Cell]) -> bool:
+    """'Lieferzeit 4 Wochen' alone under a board's weight or price."""
+    return len(cells) == 1 and column > min(own) and bool(matters_told(cells[column].text))
 
 
 def _of_the_list(text: str) -> bool:
@@ -120,10 +126,10 @@ def _may_go_on(view: View, others: set[int], boards: Sequence[int], below: _Line
 
 
 def _names_board(text: str) -> bool:
-    """'GD2 350 g/m²', and 'Sheets' over a group of them; 'en stock' is a term, and 'bobine 720 mm' a row's own."""
+    """'GD2 350 g/m²', and 'Sheets' over a group of them; 'en stock' and 'FOB mill' are terms, and 'bobine 720 mm' a row's own."""
     if describes(text):
         return True
-    return names_only_board(text) and not any(map(str.isdigit, text)) and lead_remarked(text) is None
+    return names_only_board(text) and not any(map(str.isdigit, text)) and not matters_told(text)
 
 
 def _says_terms(text: str) -> bool:
@@ -138,14 +144,14 @@ def _numbered(view: View, boards: Sequence[int], below: _Lines) -> bool:
     numbers = {number for cell in first if _NUMBER.fullmatch(number := cell.text.strip().rstrip(".)"))}
     unique = len({cell.column for cell in first}) == 1 and len(numbers) == len(boards)
     under = any(first[0].column in view.rows[line] for lines in below.values() for line in lines)
-    return unique and not under and not _measures(view, first[0])
+    return unique and not under and not holds_measures(view, first[0])
 
 
 _NUMBER = re.compile(r"\d+(?:\.\d+)*")
 
 
-def _measures(view: View, first: Cell) -> bool:
-    """Whether the words right above a column's first figure say that it holds calipers or basis weights."""
+def holds_measures(view: View, first: Cell) -> bool:
+    """Whether the words right above a figure say that its column holds calipers or basis weights."""
     above = [row for row in view.order if row < first.row and first.column in view.rows[row]]
     head = head_of(view.rows[above[-1]][first.column]) if above else None
-    return head is not None and head.role in MEASURES
+    return head is not None and head.role in MEASURES and not head.across
