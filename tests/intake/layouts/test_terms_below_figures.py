@@ -60,8 +60,8 @@ def test_below_a_bare_caliper_they_are_no_part_of_it(said):
 
 @pytest.mark.parametrize(
     "said",
-    [("FOB mill", "Delivered"), ("ab Werk", "frei Haus"), ("départ usine", "franco"), ("franco fábrica", "portes pagados"),
-     ("fritt fabrik", "fritt levererat")],
+    [("FOB mill", "Delivered"), ("ab Werk", "frei Haus"), ("départ usine", "franco"),
+     ("franco fábrica", "portes pagados"), ("fritt fabrik", "fritt levererat")],
 )  # fmt: skip
 def test_nor_do_they_head_prices_there(said):
     rows = ["SBS", 18, 1200], ["", said[0]], ["CUK", 20, 900], ["", said[1]]

@@ -126,7 +126,8 @@ def _may_go_on(view: View, others: set[int], boards: Sequence[int], below: _Line
 
 
 def _names_board(text: str) -> bool:
-    """'GD2 350 g/m²', and 'Sheets' over a group of them; 'en stock' and 'FOB mill' are terms, and 'bobine 720 mm' a row's own."""
+    """'GD2 350 g/m²', and 'Sheets' over a group of them; 'en stock' and 'FOB mill' are terms, and
+    'bobine 720 mm' a row's own."""
     if describes(text):
         return True
     return names_only_board(text) and not any(map(str.isdigit, text)) and not matters_told(text)
