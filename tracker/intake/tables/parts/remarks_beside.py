@@ -25,6 +25,7 @@ _FEWEST_FIGURES = 2
 """Of a board in its row: its size or weight, and its price."""
 _LONGEST = 60
 _MOST = 200
+_PAIR = 2
 _AROUND = " *~-–—:.!•·=_"
 _OF_HEADS = (SaysBasis, SaysCurrency, SaysWeightBasis, LegendEntry)
 """What is said of columns, and of every row in them."""
@@ -46,9 +47,17 @@ def with_remarks_apart(view: View) -> tuple[View, Remarks | None]:
     if not rows or len(rows) > _MOST:
         return view, None
     headed = phrases("terms_heads").whole(view.rows[rows[0]][column].text.strip(_AROUND)) is not None
+    pair = part_of(view, rows, range(column - 1, column + 1))
+    part = pair if all(is_pair(pair, row) for row in rows) else part_of(view, rows, range(column, column + 1))
     lines = rows[1:] if headed else rows
-    remarks = _remarks(view, column, lines, headed=headed) if lines else None
-    return (view, None) if remarks is None else (without_cells(view, {(row, column) for row in rows}), remarks)
+    remarks = _remarks(view, part, lines, headed=headed) if lines else None
+    taken = {(row, at) for row, cells in part.rows.items() for at in cells}
+    return (view, None) if remarks is None else (without_cells(view, taken), remarks)
+
+
+def is_pair(part: View, row: int) -> bool:
+    """'Freight | $42/ST': a label and what stands beside it, and nothing else."""
+    return len(part.rows[row]) == _PAIR and len(row_words(part, row)) == 1
 
 
 def said_of_boards_beside(tables: Sequence[Table], remarks: Remarks) -> list[Words]:
@@ -67,10 +76,12 @@ def said_of_boards_beside(tables: Sequence[Table], remarks: Remarks) -> list[Wor
     return [replace(words, unsure=True) for words in left.values()]
 
 
-def _remarks(view: View, column: int, rows: Sequence[int], *, headed: bool) -> Remarks | None:
+def _remarks(view: View, part: View, rows: Sequence[int], *, headed: bool) -> Remarks | None:
     """The remarks in these rows: each beside a board, none said of all prices, and terms among them. A key of the heads
     ('P.U.: € / 1000 kg') and a list of terms, each behind its label, are none."""
-    texts = [view.rows[row][column].text for row in rows]
+    column = min(min(cells) for cells in part.rows.values())
+    of_rows = {row: words for row in rows for words in row_words(part, row)}
+    texts = [words.text for words in of_rows.values()]
     if not all(stands_by_a_board(view, row, column) for row in rows) or any(map(_is_of_all, texts)):
         return None
     # '30 days' by a board is its lead time, and under 'Terms' when to pay.
@@ -83,8 +94,6 @@ def _remarks(view: View, column: int, rows: Sequence[int], *, headed: bool) -> R
     if alike and (headed or not parted):
         # A column of the table like others.
         return None
-    part = part_of(view, rows, range(column, column + 1))
-    of_rows = {row: words for row in rows for words in row_words(part, row)}
     return Remarks(of_rows, certain=alike or not (parted or headed or len(rows) > 1))
 
 

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from tracker.intake.tables.figures import is_figure
-from tracker.intake.tables.parts.remarks_beside import stands_by_a_board
+from tracker.intake.tables.parts.remarks_beside import is_pair, stands_by_a_board
 from tracker.intake.tables.parts.terms_told import terms_told
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, part_of, without_cells
@@ -33,7 +33,7 @@ def with_terms_apart(view: View) -> tuple[View, list[Words]]:
         if sum(end >= column for end in reaching) > _MOST:
             continue
         box = part_of(view, view.order, range(column, last + 1))
-        if _FEWEST <= len(box.order) <= _MOST and _is_box(view, box, column):
+        if 0 < len(box.order) <= _MOST and (_is_box(view, box, column) or _are_labelled(view, box, column)):
             taken = {(row, index) for row, cells in box.rows.items() for index in cells}
             return without_cells(view, taken), words_of(box, box.order)
     return view, []
@@ -53,7 +53,7 @@ def said_of_tables_beside(tables: Sequence[Table], box: Sequence[Words]) -> list
 
 def _is_box(view: View, box: View, column: int) -> bool:
     rows = box.order
-    if any(lower - upper > _WIDEST_GAP for upper, lower in pairwise(rows)):
+    if len(rows) < _FEWEST or any(lower - upper > _WIDEST_GAP for upper, lower in pairwise(rows)):
         return False
     figures = any(is_figure(cell) for cells in box.rows.values() for cell in cells.values())
     boards = [row for row in view.order if stands_by_a_board(view, row, column)]
@@ -79,6 +79,18 @@ def _is_box(view: View, box: View, column: int) -> bool:
         # One right beside each board, or beside some here and there, may be its own remark.
         return False
     return _tell_different_terms(lines, _FEWEST if beyond else _FEWEST + 1)
+
+
+def _are_labelled(view: View, box: View, column: int) -> bool:
+    """'Freight | $42/ST' over 'Lead time | 4 weeks': terms behind labels, or one in line with the heads."""
+    rows = box.order
+    if column - 1 in view.rows[rows[0]] or not all(is_pair(box, row) for row in rows):
+        return False
+    boards = [row for row in view.order if stands_by_a_board(view, row, column)]
+    above = bool(boards) and rows[0] + 1 == boards[0]
+    if not (above or rows[0] in boards) or rows[-1] - rows[0] >= len(rows):
+        return False
+    return len(rows) >= _FEWEST - above and _tell_different_terms(words_of(box, rows), len(rows))
 
 
 def _leave_some_out(lines: Sequence[Words], boards: Sequence[int]) -> bool:
