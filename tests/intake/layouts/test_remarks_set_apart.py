@@ -154,3 +154,12 @@ def test_terms_right_beside_the_boards_are_each_read(language):
     # They may be terms of all.
     assert all("lead-time-unread" in codes(line) for line in told[::2])
     assert all("bracket-unread" in codes(line) for line in told[:2])
+
+
+@pytest.mark.parametrize(
+    "said",
+    [("CUK 6 weeks", "FOB mill"), ("CUK 6 Wochen", "ab Werk"), ("CUK 6 semaines", "départ usine"),
+     ("CUK 6 semanas", "franco fábrica"), ("CUK 6 veckor", "fritt fabrik")],
+)  # fmt: skip
+def test_a_line_that_names_its_board_is_no_remark_on_the_one_beside_it(said):
+    assert [line.offer.lead_days for line in beside((*said, ""), 1)] == [None, (42, 42), None]

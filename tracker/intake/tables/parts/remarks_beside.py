@@ -15,6 +15,7 @@ from tracker.intake.tables.parts.terms_told import matters_told, terms_told
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, part_of, without_cells
 from tracker.intake.tables.words import row_words
+from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.notes.statements import SaysWeightBasis, statements
@@ -99,6 +100,9 @@ def _remarks(view: View, part: View, rows: Sequence[int], *, headed: bool) -> Re
 
 def _is_of_all(text: str) -> bool:
     if len(text) > _LONGEST or joined(*_OF_ALL).find(text) or company_name(text):
+        return True
+    if names_grade(text):
+        # 'CUK 6 weeks' tells by itself of which board it is.
         return True
     return any(isinstance(one, _OF_HEADS) for one in statements(text))
 
