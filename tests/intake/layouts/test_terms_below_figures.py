@@ -73,3 +73,12 @@ def test_units_below_prices_are_still_theirs():
     found = lines([["Grade", "Caliper (pt)", "Price"], ["SBS", 18, 60], ["", "", "USD/cwt"], ["CUK", 20, 900],
                    ["", "", "USD/ST"]])  # fmt: skip
     assert [line.offer.basis for line in found.values()] == ["cwt", "short_ton"]
+
+
+@pytest.mark.parametrize("said", PAIRS.values(), ids=PAIRS)
+def test_some_boards_may_have_none(said):
+    first, second = (["", one] for one in said)
+    rows = ["GC1", 250, 1200], first, ["GD2", 300, 900], ["GZ", 280, 1300], second
+    assert terms(METRIC, *rows) == [SLOW, (None, None), FAST]
+    # Below the last board alone they are a note on all.
+    assert terms(METRIC, *rows[:1], *rows[2:]) == [FAST] * 3

@@ -1,9 +1,9 @@
 """Lines of words that go on with the position above them: 'Lieferzeit abweichend 6 Wochen', 'Format 72 x 102 cm'.
 
 Such a line stands where a sub-heading for the next rows would. It belongs to the row above where every row has such
-lines right below and none stands above the first; in a list whose rows are numbered and such lines are not, also where
-only some rows have any, the last one among them. Where the last has none it is not told, and a lead time that such a
-line names is left open for the rows on both sides of it.
+lines right below and none stands above the first; in a list whose rows are numbered and such lines are not, or whose
+lines tell terms under figures, also where only some rows have any, the last one among them. Where the last has none it
+is not told, and a lead time that such a line names is left open for the rows on both sides of it.
 """
 
 import re
@@ -42,7 +42,8 @@ def with_lines_below(view: View, rows: Sequence[int], body: Body, valued: frozen
     below = {board: tuple(_below(view, others, board)) for board in boards}
     if not any(below.values()) or not _may_go_on(view, others, boards, below):
         return body
-    if below[boards[-1]] and (all(below.values()) or _numbered(view, boards, below)):
+    told = all(below.values()) or _numbered(view, boards, below) or _indented(view, below)
+    if below[boards[-1]] and told:
         return _with_lines(view, rows, body, valued, below)
     return _with_doubts(view, body, below) if _numbered(view, boards, below) else body
 
@@ -136,6 +137,19 @@ def _names_board(text: str) -> bool:
 def _says_terms(text: str) -> bool:
     """Something that may be one row's own; what says nothing known may as well stay what it is taken for."""
     return bool(statements(text) or find_sheet_sizes(text)) or lead_remarked(text) is not None
+
+
+def _indented(view: View, below: _Lines) -> bool:
+    """Terms alone under a figure of some boards, in one column: 'ab Werk' there heads no rows."""
+    columns = set[int]()
+    for board, lines in below.items():
+        own = view.rows[board]
+        for cells in map(view.rows.__getitem__, lines):
+            if not all(_tells_terms_under(column, cells, own) for column in cells):
+                return False
+            columns |= {column for column in cells if not isinstance(own[column].value, str)} or {-1}
+    # Below the last board alone they are notes on all.
+    return len(columns) == 1 and -1 not in columns and sum(map(bool, below.values())) >= _FEWEST
 
 
 def _numbered(view: View, boards: Sequence[int], below: _Lines) -> bool:
