@@ -195,3 +195,40 @@ def test_two_remarks_under_please_note_are_those_of_two_boards(head, words):
     offers = _beside([head, *words], rows=(_HEAD, *_BOARDS[:3]))
     assert [offer.lead_days for offer in offers] == [None, (42, 42), None]
     assert [offer.minimum_kg for offer in offers][1:] == [None, None]
+
+
+_LABELLED = {
+    "en": [["Freight", "42 EUR/t"], ["Lead time", "4 weeks"], ["Minimum order", "5 t"]],
+    "de": [["Fracht", "42 EUR/t"], ["Lieferzeit", "4 Wochen"], ["Mindestmenge", "5 t"]],
+    "fr": [["Transport", "42 EUR/t"], ["Délai", "4 semaines"], ["Minimum de commande", "5 t"]],
+    "es": [["Transporte", "42 EUR/t"], ["Plazo", "4 semanas"], ["Pedido mínimo", "5 t"]],
+    "sv": [["Frakt", "42 EUR/t"], ["Leveranstid", "4 veckor"], ["Minsta order", "5 t"]],
+}
+
+
+def _charged(offers):
+    return {(tuple(charge.price for charge in offer.charges), offer.lead_days, offer.minimum_kg) for offer in offers}
+
+
+@pytest.mark.parametrize("start", [0, 1, 2])
+@pytest.mark.parametrize("box", _LABELLED.values(), ids=_LABELLED)
+def test_labels_and_values_are_said_of_all(box, start):
+    assert _charged(_beside(box, start=start)) == {((42,), (28, 28), 5000)}
+    assert _charged(_beside(box, start=start, rows=(_HEAD, *_BOARDS[:3]))) == {((42,), (28, 28), 5000)}
+    assert _charged(_beside(box[:2], start=start)) == {((42,), (28, 28), None)}
+
+
+@pytest.mark.parametrize("box", _LABELLED.values(), ids=_LABELLED)
+def test_one_of_them_in_line_with_the_heads_is_too(box):
+    assert _charged(_beside(box[:1])) == {((42,), None, None)}
+    beside = _beside(box[:1], start=1)
+    # In a board's row it may be that board's.
+    assert [[charge.price for charge in one.charges if charge.price] for one in beside] == [[42], *[[]] * 4]
+    assert all(one.charges for one in beside)
+
+
+def test_two_columns_with_heads_are_the_boards():
+    offers = _beside(
+        [["Freight", "Lead time"], ["42 EUR/t", "4 weeks"], ["40 EUR/t", "3 weeks"], ["38 EUR/t", "1 week"]]
+    )
+    assert [offer.lead_days for offer in offers] == [(28, 28), (21, 21), (7, 7), None, None]

@@ -1,5 +1,7 @@
 """Lists of order sizes and forms beside the boards, behind an empty column: they hold for no board of their row."""
 
+from itertools import zip_longest
+
 import pytest
 
 from tests.intake.sheets import lines
@@ -54,3 +56,61 @@ def test_sizes_that_do_not_run_on_are_the_boards():
         ("Order size", "Lead time"), ("from 1 t", "2 weeks"), ("from 1 t", "3 weeks"), ("from 3 t", "5 weeks")
     )
     assert [one.from_kg for one in found] == [1000, 1000, 3000]
+
+
+@pytest.mark.parametrize(
+    ("heads", "sizes"),
+    [
+        (("Order size", "Lead time"), ("under 5 ST", "5-20 ST", "over 20 ST")),
+        (("Order size", "Lead time"), ("over 20 ST", "5-20 ST", "under 5 ST")),
+        (("Menge", "Zuschlag EUR/t"), ("unter 5 ST", "5-20 ST", "über 20 ST")),
+        (("Quantité", "Supplément EUR/t"), ("moins de 5 ST", "5-20 ST", "plus de 20 ST")),
+        (("Cantidad", "Recargo EUR/t"), ("menos de 5 ST", "5-20 ST", "más de 20 ST")),
+        (("Kvantitet", "Tillägg EUR/t"), ("under 5 ST", "5-20 ST", "över 20 ST")),
+    ],
+)  # fmt: skip
+def test_sizes_in_pieces_or_short_tons_run_on_as_well(heads, sizes):
+    told = ("2 weeks", "3 weeks", "4 weeks") if "time" in heads[1] else (50, 20, 0)
+    found = [one.offer for one in lines(_beside(heads, *zip(sizes, told, strict=True))).values()]
+    assert [(one.from_kg, one.below_kg, one.lead_days) for one in found] == [(None, None, None)] * 3
+    assert not any(charge.price for one in found for charge in one.charges)
+
+
+def _beside(heads, *beside, boards=_BOARDS):
+    rows = [["Grade", "g/m²", "EUR/t", None, *heads]]
+    return rows + [[*board, None, *one] for board, one in zip_longest(boards, beside, fillvalue=())]
+
+
+_FORMS = {
+    "en": ("Form", "Lead time", "Rolls", "Sheets", "{} weeks"),
+    "de": ("Form", "Lieferzeit", "Rollen", "Bogen", "{} Wochen"),
+    "fr": ("Forme", "Délai", "Bobines", "Feuilles", "{} semaines"),
+    "es": ("Forma", "Plazo", "Bobinas", "Hojas", "{} semanas"),
+    "sv": ("Form", "Leveranstid", "Rullar", "Ark", "{} veckor"),
+}
+
+
+@pytest.mark.parametrize(("form", "time", "rolls", "sheets", "weeks"), _FORMS.values(), ids=_FORMS)
+def test_two_forms_beside_three_boards_are_of_none(form, time, rolls, sheets, weeks):
+    listed = (rolls, weeks.format(3)), (sheets, weeks.format(5))
+    assert [one.offer.lead_days for one in lines(_beside((form, time), *listed)).values()] == [None] * 3
+    # Of two boards one may well come in rolls and the other in sheets.
+    two = lines(_beside((form, time), *listed, boards=_BOARDS[:2])).values()
+    assert [one.offer.lead_days for one in two] == [(21, 21), (35, 35)]
+
+
+def test_nor_is_the_charge_for_a_form():
+    found = lines(_beside(("Form", "Surcharge EUR/t"), ("Rolls", 0), ("Sheets", 60))).values()
+    assert not any(charge.price for one in found for charge in one.offer.charges)
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [("Sheet size", "Sheets per pallet"), ("Format", "Bogen/Palette"), ("Format", "Feuilles/palette"),
+     ("Formato", "Hojas por palet"), ("Arkformat", "Ark/pall")],
+)  # fmt: skip
+def test_sheets_of_two_sizes_beside_three_boards_are_of_none(heads):
+    listed = ("70x100", 2000), ("72x102", 1900)
+    assert {one.offer.sheet_mm for one in lines(_beside(heads, *listed)).values()} == {None}
+    each = lines(_beside(heads, *listed, ("61x86", 2200))).values()
+    assert [one.offer.sheet_mm is not None for one in each] == [True] * 3

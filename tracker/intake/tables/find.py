@@ -24,6 +24,7 @@ from tracker.intake.tables.lying.label_units import with_label_units
 from tracker.intake.tables.lying.long_forms import said_beside_all
 from tracker.intake.tables.lying.turned import Labels, label_runs
 from tracker.intake.tables.parts.bands import bands_of
+from tracker.intake.tables.parts.remarks_beside import said_of_boards_beside, with_remarks_apart
 from tracker.intake.tables.parts.segments import segments_of
 from tracker.intake.tables.parts.terms_boxes import said_of_tables_beside, with_terms_apart
 from tracker.intake.tables.parts.words_between import by_table, parted, said_of_all, taken_by_tables
@@ -51,14 +52,17 @@ def find_tables(view: View) -> SheetTables:
     """Every table of a sheet with its own titles and notes, and the texts that hold for the whole sheet."""
     view, box = with_terms_apart(view)
     lying, rest = _lying_tables(view)
+    rest, remarks = with_remarks_apart(rest)
     tables = list(lying)
     bands = bands_of(rest)
     texts = list(bands.listed)
     for band in bands.beside:
         texts.extend(words_of(band, band.order))
     found = [_upright_tables(band) for band in bands.parts]
-    tables.extend(table for part in found for table in part.tables)
+    upright = [table for part in found for table in part.tables]
+    tables.extend(upright)
     texts.extend(said_of_all(found))
+    texts.extend(said_of_boards_beside(upright, remarks) if remarks is not None else ())
     texts += said_of_tables_beside(tables, box)
     return SheetTables(view, tuple(tables), tuple(sorted(texts, key=lambda said: (said.row, said.cell.column))))
 

@@ -24,7 +24,7 @@ def left_open(text: str, said: Iterable[Statement]) -> Iterator[Statement]:
         elif isinstance(one, SaysCurrency | SaysBasis):
             yield replace(one, grades=(), perhaps=GRADES)
         elif isinstance(one, Delivery):
-            yield replace(one, delivered=None)
+            yield replace(one, delivered=None, perhaps=True)
         elif isinstance(one, LeadTime | LeadUnread):
             yield LeadUnread(text.strip())
         elif isinstance(one, Validity):

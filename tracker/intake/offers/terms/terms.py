@@ -242,6 +242,10 @@ def _delivery(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> Non
         terms.delivered = None
         text = f"“{some[0].words.strip()}”: not every price includes freight. Ask the vendor whether yours does."
         terms.notes.append(Note(NoteCode.NUMBER_AMBIGUOUS, some[0].where, text))
+    perhaps = [one for one in said if one.value.perhaps]
+    if terms.delivered is None and perhaps:
+        text = f"“{perhaps[0].words.strip()}” may be said of this price too. Ask the vendor whether freight is in it."
+        terms.notes.append(Note(NoteCode.NUMBER_AMBIGUOUS, perhaps[0].where, text))
 
 
 def _take_delivery(terms: Terms, read: Delivery, where: str, words: str) -> None:

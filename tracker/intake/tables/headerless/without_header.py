@@ -6,6 +6,7 @@ from tracker.intake.tables.headerless.headless import described_columns, price_c
 from tracker.intake.tables.headerless.listed_boards import figured_rows, heading_above, sized_rows, with_boards_apart
 from tracker.intake.tables.headerless.sentences import MARK, spoken_offers
 from tracker.intake.tables.rows.body import body_of
+from tracker.intake.tables.rows.lines_below import with_lines_below
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
@@ -23,7 +24,8 @@ def headless_tables(band: View) -> SheetTables:
     first = min([*heading_above(band, rows[0]), rows[0]])
     others = [row for row in band.order if row < first]
     valued = price_columns(band, rows) | figures
-    body = body_of(band, [row for row in band.order if row >= first], valued)
+    below = [row for row in band.order if row >= first]
+    body = with_lines_below(band, below, body_of(band, below, valued), valued)
     table = Table(band, tuple(columns), body.rows, rows[0], rows[-1])
     return SheetTables(band, (table,), tuple(words_of(band, [*others, *body.after])))
 

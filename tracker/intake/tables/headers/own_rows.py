@@ -8,6 +8,7 @@ from tracker.intake.tables.headerless.headless import describes_board_whole
 from tracker.intake.tables.headers.header_rows import names_board_and_unit
 from tracker.intake.tables.headers.heads import head_of, looks_priced
 from tracker.intake.tables.headers.zones import Zone
+from tracker.intake.tables.parts.terms_told import matters_told
 from tracker.intake.tables.rows.terms_below import tells_terms_of_prices
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.boards_named import names_measure
@@ -19,7 +20,20 @@ def belongs_to(band: View, row: int, zone: Zone) -> bool:
     """Whether a row is one of the table under this header, though its words could head another."""
     if _parts_its_rows(band, row, zone) or _is_one_of_its_rows(band, row, zone) or _tells_leasts(band, row, zone):
         return True
+    if _tells_under_a_measure(band, row, zone):
+        return True
     return tells_terms_of_prices(band.rows[row], _headed(zone)) and _stands_among_boards(band, row, _headed(zone))
+
+
+def _tells_under_a_measure(band: View, row: int, zone: Zone) -> bool:
+    """'Delivered' alone below a board's '18' under 'Caliper (pt)' heads no column of prices there."""
+    if len(band.rows[row]) > 1 or row - 1 not in band.rows:
+        return False
+    ((at, cell),) = band.rows[row].items()
+    above = band.rows[row - 1].get(at)
+    heads = [head_of(column.heads[-1]) for column in zone.columns if column.heads and column.index == at]
+    measured = any(head is not None and head.named and head.role in MEASURES for head in heads)
+    return measured and above is not None and _measures(above) and bool(matters_told(cell.text))
 
 
 def _tells_leasts(band: View, row: int, zone: Zone) -> bool:

@@ -10,7 +10,6 @@ from tracker.intake.tables.headers.heads import PRICE_ROLES, head_of
 from tracker.intake.tables.parts.lists_beside import listed_terms, lists_terms_of_boards
 from tracker.intake.tables.parts.own_table import has_figure, has_own_table
 from tracker.intake.tables.parts.rates import lists_rates, lists_zones
-from tracker.intake.tables.parts.remarks_beside import remarks_rows
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.values.boards.grade import find_grade
@@ -105,7 +104,7 @@ def _only_words(part: View, view: View) -> bool:
         return False
     if lists_terms_of_boards(part):
         return True
-    if remarks_rows(part, view) or any(_priced_beside(part, view, row) for row in part.order):
+    if any(_priced_beside(part, view, row) for row in part.order):
         return False
     if any(_goes_with_every_row(part, view, row) for row in part.order):
         return False

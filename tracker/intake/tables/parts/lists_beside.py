@@ -6,7 +6,7 @@ among the columns: what is paid differs with it, and a person is asked.
 """
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from itertools import pairwise
 
 from tracker.intake.grid import Cell
@@ -17,19 +17,23 @@ from tracker.intake.tables.words import words_of
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.heads.roles import ON_TOP, ORDER_SIZES, Role
+from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
 from tracker.intake.values.prices.money import price_unit
 from tracker.trade.quantities import MassUnit
 
 _FEWEST_BOARDS = 2
 _FEWEST_SIZES = 2
+_FEWEST_COLUMNS = 2
 _FEWEST_KINDS = 3
-"""Of two boards one may well be for rolls and the other for sheets."""
+"""Of two boards one may well be for rolls and the other for sheets; a list of two beside three boards is of none."""
 _LOOKED_AT = 60
 _WIDEST_STEP = 2
 """From '1-4 t' to '5-9 t' and from '< 500 kg' to '1 t' a list of sizes may leave something out."""
 _KINDS = (Role.FORM, Role.DESTINATION)
 _TERMS = (Role.LEAD_TIME, Role.MINIMUM, Role.VALIDITY, Role.DELIVERY_TERMS, *ON_TOP)
+_OF_SHEETS = (Role.PACKING,)
+"""What sheets of a size have, whatever board they are of."""
 
 
 def listed_terms(part: View, view: View) -> tuple[Words, ...]:
@@ -97,17 +101,29 @@ def _heads_list(part: View, view: View, row: int) -> bool:
     if len(heads) < 2 or not _boards_differ(part, view, row):
         return False
     first, *others = (head_of(cell) for _, cell in sorted(heads.items()))
-    if first is None or first.board or any(head is None or head.board for head in others):
+    if first is None or (first.board and first.role is not Role.SHEET_SIZE):
         return False
-    if any(head is not None and head.price for head in others):
+    if any(head is None or head.board or head.price or head.role is Role.DISCOUNT for head in others):
         return False
     below = [part.rows[other] for other in part.order if other > row]
     entries = [cells[min(heads)] for cells in below if min(heads) in cells and len(cells) > 1]
     if len(entries) < len(below):
         return False
-    if any(head is not None and head.role is Role.DISCOUNT for head in others):
+    shorter = len(entries) < _boards_from(view, heads, row)
+    if first.role is Role.SHEET_SIZE and not shorter:
+        # As many as the boards, they are the size of each.
         return False
-    return _run_on(first, entries) or (_names_terms(first, others) and _are_kinds(entries))
+    fewest = _FEWEST_KINDS - shorter
+    return _run_on(first, entries) or (_names_terms(first, others) and _are_kinds(entries, fewest))
+
+
+def _boards_from(view: View, heads: Mapping[int, Cell], row: int) -> int:
+    """How many rows in turn below the heads hold boards."""
+    under = view.rows[row].keys() - heads.keys()
+    other = row + 1
+    while other in view.rows and len(under & view.rows[other].keys()) >= _FEWEST_COLUMNS:
+        other += 1
+    return other - row - 1
 
 
 def _boards_differ(part: View, view: View, row: int) -> bool:
@@ -128,7 +144,8 @@ def _run_on(head: Head, entries: Sequence[Cell]) -> bool:
     """'Under 1 t', '1–3 t', '3–5 t', from above or from below; or where figures stand under a head of sizes, each
     greater than the last."""
     sizes = [_size(cell, head) for cell in entries]
-    told = [size for size in sizes if size is not None and not size.not_weight]
+    # '5-20 ST' runs on as '5-20 t' does, be they pieces or tons.
+    told = [size for size in sizes if size is not None and size.not_weight in ("", PIECES_OR_TONS)]
     if len(told) < len(entries) or len(told) < _FEWEST_SIZES:
         return False
     bare = all(size.alone for size in told)
@@ -156,10 +173,11 @@ def _meet(lower: Bracket, upper: Bracket) -> bool:
 
 
 def _names_terms(first: Head, others: Sequence[Head | None]) -> bool:
-    return first.named and first.role in _KINDS and all(head is not None and head.role in _TERMS for head in others)
+    terms = _OF_SHEETS if first.role is Role.SHEET_SIZE else _TERMS if first.role in _KINDS else ()
+    return first.named and all(head is not None and head.role in terms for head in others)
 
 
-def _are_kinds(entries: Sequence[Cell]) -> bool:
+def _are_kinds(entries: Sequence[Cell], fewest: int) -> bool:
     """Each once; rolls in two rows are those of two boards."""
     said = {cell.text.strip().casefold() for cell in entries}
-    return len(said) == len(entries) >= _FEWEST_KINDS
+    return len(said) == len(entries) >= fewest

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from tracker.intake.tables.figures import is_figure
+from tracker.intake.tables.parts.remarks_beside import is_pair, stands_by_a_board
 from tracker.intake.tables.parts.terms_told import terms_told
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, part_of, without_cells
@@ -32,7 +33,7 @@ def with_terms_apart(view: View) -> tuple[View, list[Words]]:
         if sum(end >= column for end in reaching) > _MOST:
             continue
         box = part_of(view, view.order, range(column, last + 1))
-        if _FEWEST <= len(box.order) <= _MOST and _is_box(view, box, column):
+        if 0 < len(box.order) <= _MOST and (_is_box(view, box, column) or _are_labelled(view, box, column)):
             taken = {(row, index) for row, cells in box.rows.items() for index in cells}
             return without_cells(view, taken), words_of(box, box.order)
     return view, []
@@ -52,10 +53,10 @@ def said_of_tables_beside(tables: Sequence[Table], box: Sequence[Words]) -> list
 
 def _is_box(view: View, box: View, column: int) -> bool:
     rows = box.order
-    if any(lower - upper > _WIDEST_GAP for upper, lower in pairwise(rows)):
+    if len(rows) < _FEWEST or any(lower - upper > _WIDEST_GAP for upper, lower in pairwise(rows)):
         return False
     figures = any(is_figure(cell) for cells in box.rows.values() for cell in cells.values())
-    boards = [row for row in view.order if _holds_figures(view, row, column)]
+    boards = [row for row in view.order if stands_by_a_board(view, row, column)]
     beside = [row for row in rows if row in boards]
     if figures or len(beside) < _FEWEST or beside[0] + 1 != beside[1]:
         return False
@@ -63,8 +64,8 @@ def _is_box(view: View, box: View, column: int) -> bool:
     title = head.text.strip(_AROUND)
     named = phrases("terms_heads").whole(title)
     headed = named is not None
-    if not headed and phrases("headers").whole(title) is not None:
-        # 'Bemerkung' heads a column.
+    if not headed and rows[0] not in boards and phrases("headers").whole(title) is not None:
+        # 'Bemerkung' heads a column; 'Delivered' beside the first board does not.
         return False
     parted = not any(column - 1 in view.rows[row] for row in rows)
     lines = lines if headed else [head, *lines]
@@ -73,11 +74,23 @@ def _is_box(view: View, box: View, column: int) -> bool:
         # 'Please note' over two remarks may head the column of those two boards.
         fewest = _FEWEST if named == "any" or beyond else _FEWEST + 1
         return len(lines) >= fewest and _tell_different_terms(lines, _FEWEST, repeated=beyond)
-    own = not beyond and (len(lines) == len(boards) or _leave_some_out(lines, boards))
-    if own or (not headed and (not parted or len(lines) == len(boards))):
-        # One beside each board, or beside some here and there, may be its own remark.
+    each = len(lines) == len(boards) and not parted
+    if not (parted or headed) or (not beyond and (each or _leave_some_out(lines, boards))):
+        # One right beside each board, or beside some here and there, may be its own remark.
         return False
     return _tell_different_terms(lines, _FEWEST if beyond else _FEWEST + 1)
+
+
+def _are_labelled(view: View, box: View, column: int) -> bool:
+    """'Freight | $42/ST' over 'Lead time | 4 weeks': terms behind labels, or one in line with the heads."""
+    rows = box.order
+    if column - 1 in view.rows[rows[0]] or not all(is_pair(box, row) for row in rows):
+        return False
+    boards = [row for row in view.order if stands_by_a_board(view, row, column)]
+    above = bool(boards) and rows[0] + 1 == boards[0]
+    if not (above or rows[0] in boards) or rows[-1] - rows[0] >= len(rows):
+        return False
+    return len(rows) >= _FEWEST - above and _tell_different_terms(words_of(box, rows), len(rows))
 
 
 def _leave_some_out(lines: Sequence[Words], boards: Sequence[int]) -> bool:
@@ -86,15 +99,16 @@ def _leave_some_out(lines: Sequence[Words], boards: Sequence[int]) -> bool:
     return any(rows[0] < board < rows[-1] and board not in rows for board in boards)
 
 
-def _holds_figures(view: View, row: int, column: int) -> bool:
-    """Two figures at least, left of the box: its size or weight, and its price."""
-    return sum(is_figure(cell) for at, cell in view.rows[row].items() if at < column) >= _FEWEST
-
-
 def _tell_different_terms(lines: Sequence[Words], fewest: int, *, repeated: bool = False) -> bool:
     """Freight, validity, a smallest order: so many lines tell one each, none what another tells. Remarks on boards tell
     the same of several of them. `repeated`: there are more lines than boards, and none can be a board's."""
-    told = [terms_told(words.text) for words in lines]
+    told = [terms_told(words.text) or _of_payment(words.text) for words in lines]
     terms = Counter(term for one in told for term in one)
     enough = len(terms) >= fewest and sum(map(bool, told)) >= fewest
     return enough and (repeated or max(terms.values()) == 1)
+
+
+def _of_payment(text: str) -> frozenset[tuple[type[object], str]]:
+    """'30 Tage netto' and 'zzgl. MwSt.' are said of a whole list, and of no board of it."""
+    taxed = any(match.value == "named" for match in phrases("tax").find(text))
+    return frozenset({(Words, "tax" if taxed else "payment")} if taxed or phrases("pays").find(text) else ())

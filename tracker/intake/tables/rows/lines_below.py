@@ -1,17 +1,18 @@
 """Lines of words that go on with the position above them: 'Lieferzeit abweichend 6 Wochen', 'Format 72 x 102 cm'.
 
 Such a line stands where a sub-heading for the next rows would. It belongs to the row above where every row has such
-lines right below and none stands above the first; in a list whose rows are numbered and such lines are not, also where
-only some rows have any, the last one among them. Where the last has none it is not told, and a lead time that such a
-line names is left open for the rows on both sides of it.
+lines right below and none stands above the first; in a list whose rows are numbered and such lines are not, or whose
+lines tell terms under figures, also where only some rows have any, the last one among them. Where the last has none it
+is not told, and a lead time that such a line names is left open for the rows on both sides of it.
 """
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import head_of
+from tracker.intake.tables.parts.terms_told import matters_told
 from tracker.intake.tables.rows.body import Body, body_of
 from tracker.intake.tables.rows.lines_between import describes
 from tracker.intake.tables.table import Words
@@ -41,7 +42,8 @@ def with_lines_below(view: View, rows: Sequence[int], body: Body, valued: frozen
     below = {board: tuple(_below(view, others, board)) for board in boards}
     if not any(below.values()) or not _may_go_on(view, others, boards, below):
         return body
-    if below[boards[-1]] and (all(below.values()) or _numbered(view, boards, below)):
+    told = all(below.values()) or _numbered(view, boards, below) or _indented(view, below)
+    if below[boards[-1]] and told:
         return _with_lines(view, rows, body, valued, below)
     return _with_doubts(view, body, below) if _numbered(view, boards, below) else body
 
@@ -94,9 +96,14 @@ def _stands_under(view: View, board: int, line: int) -> bool:
         isinstance(cell.value, str)
         and any(map(str.isalpha, cell.text))
         and column in own
-        and isinstance(own[column].value, str)
+        and (isinstance(own[column].value, str) or _tells_terms_under(column, cells, own))
         for column, cell in cells.items()
     )
+
+
+def _tells_terms_under(column: int, cells: Mapping[int, Cell], own: Mapping[int, Cell]) -> bool:
+    """'Lieferzeit 4 Wochen' alone under a board's weight or price."""
+    return len(cells) == 1 and column > min(own) and bool(matters_told(cells[column].text))
 
 
 def _of_the_list(text: str) -> bool:
@@ -120,15 +127,29 @@ def _may_go_on(view: View, others: set[int], boards: Sequence[int], below: _Line
 
 
 def _names_board(text: str) -> bool:
-    """'GD2 350 g/m²', and 'Sheets' over a group of them; 'en stock' is a term, and 'bobine 720 mm' a row's own."""
+    """'GD2 350 g/m²', and 'Sheets' over a group of them; 'en stock' and 'FOB mill' are terms, and
+    'bobine 720 mm' a row's own."""
     if describes(text):
         return True
-    return names_only_board(text) and not any(map(str.isdigit, text)) and lead_remarked(text) is None
+    return names_only_board(text) and not any(map(str.isdigit, text)) and not matters_told(text)
 
 
 def _says_terms(text: str) -> bool:
     """Something that may be one row's own; what says nothing known may as well stay what it is taken for."""
     return bool(statements(text) or find_sheet_sizes(text)) or lead_remarked(text) is not None
+
+
+def _indented(view: View, below: _Lines) -> bool:
+    """Terms alone under a figure of some boards, in one column: 'ab Werk' there heads no rows."""
+    columns = set[int]()
+    for board, lines in below.items():
+        own = view.rows[board]
+        for cells in map(view.rows.__getitem__, lines):
+            if not all(_tells_terms_under(column, cells, own) for column in cells):
+                return False
+            columns |= {column for column in cells if not isinstance(own[column].value, str)} or {-1}
+    # Below the last board alone they are notes on all.
+    return len(columns) == 1 and -1 not in columns and sum(map(bool, below.values())) >= _FEWEST
 
 
 def _numbered(view: View, boards: Sequence[int], below: _Lines) -> bool:
@@ -138,14 +159,14 @@ def _numbered(view: View, boards: Sequence[int], below: _Lines) -> bool:
     numbers = {number for cell in first if _NUMBER.fullmatch(number := cell.text.strip().rstrip(".)"))}
     unique = len({cell.column for cell in first}) == 1 and len(numbers) == len(boards)
     under = any(first[0].column in view.rows[line] for lines in below.values() for line in lines)
-    return unique and not under and not _measures(view, first[0])
+    return unique and not under and not holds_measures(view, first[0])
 
 
 _NUMBER = re.compile(r"\d+(?:\.\d+)*")
 
 
-def _measures(view: View, first: Cell) -> bool:
-    """Whether the words right above a column's first figure say that it holds calipers or basis weights."""
+def holds_measures(view: View, first: Cell) -> bool:
+    """Whether the words right above a figure say that its column holds calipers or basis weights."""
     above = [row for row in view.order if row < first.row and first.column in view.rows[row]]
     head = head_of(view.rows[above[-1]][first.column]) if above else None
-    return head is not None and head.role in MEASURES
+    return head is not None and head.role in MEASURES and not head.across

@@ -12,6 +12,7 @@ from functools import reduce
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import as_formatted, is_figure
+from tracker.intake.tables.rows.lines_below import holds_measures
 from tracker.intake.tables.view import View
 from tracker.intake.values.prices.money import PriceText, price_text
 from tracker.intake.values.prices.price_terms import price_and_terms
@@ -30,6 +31,7 @@ def with_units_below(view: View) -> View:
     kinds = {row: found for row in worded if (found := _kinds_in(view.rows[row]))}
     lines = [row for row in kinds if _is_below_prices(view, row, kinds)]
     ended = {column for column in _columns(view, lines) if _end_their_runs(view, column, kinds)}
+    ended = {column for column in ended if not _is_measured(view, column)}
     of_boards: dict[int, list[int]] = {}
     for row in lines:
         if view.rows[row].keys() <= ended:
@@ -116,6 +118,13 @@ def _runs(view: View, column: int, kinds: Mapping[int, _Kinds]) -> Iterator[list
             run = []
     if run:
         yield run
+
+
+def _is_measured(view: View, column: int) -> bool:
+    """Whether a head says that the column's figures are calipers: 'Lead time 4 weeks' below '18' is none's unit."""
+    cells = (view.rows[row][column] for row in view.order if column in view.rows[row])
+    first = next((cell for cell in cells if is_figure(cell)), None)
+    return first is not None and holds_measures(view, first)
 
 
 def _joined(view: View, board: int, lines: list[int]) -> Iterator[tuple[int, Cell]]:

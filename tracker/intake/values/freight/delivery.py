@@ -28,7 +28,7 @@ class Delivery:
     None where a term pays to a port only, or two terms differ. `of_lead_time`: said beside a time alone, which may
     say from where the weeks count rather than what prices include. `conditional`: it holds for some orders or places.
     `on_request`: prices that include freight are told to who asks, so that those of the list are as the list says.
-    `by_place`: the prices of each place include it.
+    `by_place`: the prices of each place include it. `perhaps`: it may be said of other prices.
     """
 
     delivered: bool | None
@@ -37,6 +37,7 @@ class Delivery:
     conditional: bool = False
     on_request: bool = False
     by_place: bool = False
+    perhaps: bool = False
 
 
 @cache
