@@ -32,11 +32,9 @@ from tracker.intake.values.firms.addresses import abroad
 from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.statements import (
-    Remark,
     SaysMinimum,
     SaysTon,
     Statement,
-    says,
     statements,
 )
 from tracker.intake.values.notes.tables_named import defines_of_tables
@@ -46,7 +44,7 @@ from tracker.intake.values.orders.masses import Mass, find_mass_units
 from tracker.intake.values.orders.thousands import unit_of_thousands
 from tracker.intake.values.prices.basis import find_basis, is_tonelada
 from tracker.intake.values.prices.currency import DOLLARS, find_currencies
-from tracker.intake.values.times.dates import DateOrder, date_order, ordered
+from tracker.intake.values.times.dates import DateOrder, date_order
 from tracker.intake.values.times.lead import LeadUnit
 from tracker.intake.values.times.lead_units import lead_unit_said
 from tracker.intake.words.fold import fold

@@ -17,9 +17,9 @@ _NO_NAMES = ("extras", "on_offer", "charge_filler")
 
 @lru_cache(maxsize=4096)
 def heads_extras(line: str) -> bool:
-    """Whether a heading of rows says so: 'Tillägg per ton vid behov', 'Optional extras', 'On request:'. 'GC1 on request'
-    and 'Zuschläge' do not, nor does 'Optional grades', which says more than that, or 'Sheeting (optional): $60/ST',
-    which is itself such an extra."""
+    """Whether a heading of rows says so: 'Tillägg per ton vid behov', 'Optional extras', 'On request:'. 'GC1 on
+    request' and 'Zuschläge' do not, nor does 'Optional grades', which says more than that, or 'Sheeting (optional):
+    $60/ST', which is itself such an extra."""
     if not is_optional(line) or len(line) > _LONGEST or find_grade(line) is not None or amounts_in(line):
         return False
     named = charges_named(line) or phrases("extras").find(line)

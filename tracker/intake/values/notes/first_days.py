@@ -1,4 +1,4 @@
-"""From which day a list's prices hold: 'Effective October 1, 2026', 'Preisliste gültig ab Oktober 2026', 'Tarif 2027'."""
+"""From which day prices hold: 'Effective October 1, 2026', 'Preise ab Oktober 2026', 'Tarif 2027'."""
 
 from collections.abc import Iterator
 from datetime import date
@@ -10,7 +10,7 @@ from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.values.times.dates import DateOrder, find_dates, ordered
-from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.lists import joined
 
 _PAPERS = ("list_names", "price_words", "these_prices")
 _BETWEEN = ("valid", "until", "dated", "range", "new_prices", "since", "months", "quarters")
