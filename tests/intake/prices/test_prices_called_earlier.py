@@ -1,5 +1,5 @@
-"""'Los precios anteriores' below a table are those above it where something is said of them that is said of prices to be
-paid, and may be an older list's else."""
+"""'Los precios anteriores' below a table are those above it where that is said of them which is said of prices to be
+paid; else they may be an older list's."""
 
 import pytest
 

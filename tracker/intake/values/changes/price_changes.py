@@ -7,8 +7,8 @@ from functools import lru_cache
 from itertools import pairwise
 
 from tracker.intake.values.boards.boards_meant import ALL_BOARDS, BoardsMeant, boards_meant
-from tracker.intake.values.changes.corrections import labelled_as_corrected, misprinted, says_misprinted
 from tracker.intake.values.changes.called_outdated import calls_outdated
+from tracker.intake.values.changes.corrections import labelled_as_corrected, misprinted, says_misprinted
 from tracker.intake.values.changes.discounts import discount_to_come
 from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.changes.measure_corrections import printed_wrongly
