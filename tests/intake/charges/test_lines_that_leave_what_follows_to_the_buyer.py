@@ -48,3 +48,50 @@ def test_boards_below_such_a_line_are_offered() -> None:
     head, board, *_ = HEADS["en"]
     found = read([head, board, ["Optional grades:"], ["CUK", 18, 980], ["CRB", 20, 800]]).lines
     assert [str(line.offer.price) for line in found] == ["1200", "980", "800"]
+
+
+TOLD_IN_FULL = [
+    ("en", ["Sheeting (optional)", "$60/ST"]),
+    ("en", ["Optional sheeting $60/ST"]),
+    ("en", ["Sheeting available on request at $60/ST"]),
+    ("en", ["Freight quoted on request."]),
+    ("en", ["Special packing on request"]),
+    ("en", ["Other surcharges on request"]),
+    ("de", ["Querschneiden (auf Wunsch)", "60 EUR/t"]),
+    ("de", ["Auf Wunsch FSC, Zuschlag 15 EUR/t"]),
+    ("de", ["Verpackung nach Wunsch"]),
+    ("fr", ["Mise en format (sur demande)", "60 EUR/t"]),
+    ("fr", ["Transport sur demande"]),
+    ("es", ["Corte en hojas (opcional)", "60 EUR/t"]),
+    ("es", ["Transporte a petición"]),
+    ("sv", ["Arkskärning (tillval)", "0,60 SEK/kg"]),
+    ("sv", ["Frakt på begäran"]),
+]
+
+
+@pytest.mark.parametrize("gap", [[[]], []])
+@pytest.mark.parametrize(("language", "row"), TOLD_IN_FULL)
+def test_a_row_that_tells_all_of_an_extra_says_nothing_of_those_below(
+    language: str, row: list[str], gap: list[list[str]]
+) -> None:
+    head, board, _, amount, energy = HEADS[language]
+    (offer,) = read([head, board, [], row, *gap, [energy, amount]]).lines
+    assert [charge.label for charge in offer.offer.charges] == [energy]
+
+
+@pytest.mark.parametrize(
+    ("language", "line"),
+    [
+        ("en", "Special packing on request:"),
+        ("en", "Optional charges"),
+        ("de", "Optionale Zuschläge"),
+        ("fr", "Suppléments facultatifs"),
+        ("es", "Recargos opcionales"),
+        ("sv", "Valfria tillägg"),
+    ],
+)
+def test_a_line_that_leads_to_extras_leaves_them_to_the_buyer(language: str, line: str) -> None:
+    head, board, name, amount, _ = HEADS[language]
+    (offer,) = read([head, board, [], [line], [name, amount]]).lines
+    assert offer.offer.charges == ()
+    assert any(name in note.text and "only if you order it" in note.text for note in offer.notes)

@@ -53,3 +53,21 @@ def test_in_a_list_of_the_earlier_year_its_price_is_past_only_where_it_is_said_t
 def test_a_day_of_the_list_tells_which_year_is_paid():
     made = "Price list of 3 March 2026, EUR per tonne"
     assert offered("Price 2025", "Price 2026 delivered", title=made) == SECOND
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "Effective October 1, 2026", "Effective 10/01/2026", "Carton prices valid from 1 October 2026",
+        "Prices valid until December 31, 2026", "Gültig ab 1.10.2026", "Tarif applicable le 1er octobre 2026",
+        "Precios vigentes desde el 1 de octubre de 2026", "Gäller från 1 oktober 2026",
+    ],
+)  # fmt: skip
+def test_so_does_a_day_from_which_or_until_which_the_prices_hold(title):
+    assert "accepted" not in list(offered("Price 2026 EUR/t", "Price 2027 EUR/t", title=title).values())[:2]
+    assert offered("Price 2025 EUR/t", "Price 2026 EUR/t", title=title) == SECOND
+
+
+@pytest.mark.parametrize("title", ["Effective January 1, 2027", "Gültig ab 1.1.2027", "Gäller från 1 januari 2027"])
+def test_next_years_price_is_paid_where_the_prices_hold_from_next_year(title):
+    assert offered("Price 2026 EUR/t", "Price 2027 EUR/t", title=title) == SECOND

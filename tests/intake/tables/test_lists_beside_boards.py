@@ -114,3 +114,38 @@ def test_sheets_of_two_sizes_beside_three_boards_are_of_none(heads):
     assert {one.offer.sheet_mm for one in lines(_beside(heads, *listed)).values()} == {None}
     each = lines(_beside(heads, *listed, ("61x86", 2200))).values()
     assert [one.offer.sheet_mm is not None for one in each] == [True] * 3
+
+
+DISCOUNTS = [
+    (("Order size", "Discount"), ("5 t", "10 t", "20 t")), (("Menge", "Rabatt"), ("5 t", "10 t", "20 t")),
+    (("Abnahmemenge", "Nachlass"), ("ab 5 t", "ab 10 t", "ab 20 t")), (("Quantité", "Remise"), ("5 t", "10 t", "20 t")),
+    (("Cantidad", "Descuento"), ("5 t", "10 t", "20 t")), (("Kvantitet", "Rabatt"), ("5 t", "10 t", "20 t")),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("shares", [("1 %", "2 %", "3 %"), ("0 %", "2 %", "3 %")])
+@pytest.mark.parametrize(("heads", "sizes"), DISCOUNTS)
+def test_discounts_by_size_are_asked_about_and_give_no_board_a_size(heads, sizes, shares):
+    rows = [["Grade", "g/m²", "EUR/t", None, *heads]]
+    rows += [[*board, None, *one] for board, one in zip(_BOARDS, zip(sizes, shares, strict=True), strict=True)]
+    found = list(lines(rows).values())
+    assert [line.state for line in found] == ["question"] * 3
+    assert [(line.offer.from_kg, line.offer.below_kg) for line in found] == [(None, None)] * 3
+    assert all("0 %" not in note.text for line in found for note in line.notes)
+
+
+@pytest.mark.parametrize("heads", [("Annual volume", "Rebate"), ("Jahresmenge", "Bonus"), ("Årsvolym", "Bonus")])
+def test_what_is_paid_back_for_a_years_tonnage_changes_no_price(heads):
+    rows = [["Grade", "g/m²", "EUR/t", None, *heads]]
+    years = zip(("500 t", "1000 t", "2000 t"), ("1 %", "2 %", "3 %"), strict=True)
+    rows += [[*board, None, *one] for board, one in zip(_BOARDS, years, strict=True)]
+    found = list(lines(rows).values())
+    assert [(line.state, line.offer.from_kg) for line in found] == [("accepted", None)] * 3
+
+
+def test_a_discount_of_one_board_at_several_sizes_is_its_own():
+    boards = [["GC1", 300, 1200]] * 3
+    rows = [["Grade", "g/m²", "EUR/t", None, "Order size", "Discount"]]
+    own = zip(("5 t", "10 t", "20 t"), ("1 %", "2 %", "3 %"), strict=True)
+    rows += [[*board, None, *one] for board, one in zip(boards, own, strict=True)]
+    assert [line.offer.from_kg for line in lines(rows).values()] == [5000, 10000, 20000]

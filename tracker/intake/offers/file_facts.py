@@ -15,6 +15,7 @@ from tracker.intake.offers.boards.legend import (
     unit_codes,
 )
 from tracker.intake.offers.boards.weights_noted import units_noted, weights_around, weights_of_file
+from tracker.intake.offers.days_of_list import days_of_list
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.orders.loads_told import loads_told, loads_told_of_grades
 from tracker.intake.offers.orders.sizes_named import sizes_named
@@ -30,13 +31,10 @@ from tracker.intake.values.figures.numbers import SignEvidence
 from tracker.intake.values.firms.addresses import abroad
 from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.notes.dated import SaysDate
 from tracker.intake.values.notes.statements import (
-    Remark,
     SaysMinimum,
     SaysTon,
     Statement,
-    says,
     statements,
 )
 from tracker.intake.values.notes.tables_named import defines_of_tables
@@ -46,7 +44,7 @@ from tracker.intake.values.orders.masses import Mass, find_mass_units
 from tracker.intake.values.orders.thousands import unit_of_thousands
 from tracker.intake.values.prices.basis import find_basis, is_tonelada
 from tracker.intake.values.prices.currency import DOLLARS, find_currencies
-from tracker.intake.values.times.dates import DateOrder, date_order, ordered
+from tracker.intake.values.times.dates import DateOrder, date_order
 from tracker.intake.values.times.lead import LeadUnit
 from tracker.intake.values.times.lead_units import lead_unit_said
 from tracker.intake.words.fold import fold
@@ -88,6 +86,8 @@ class FileFacts:
     grades_in_rows: frozenset[str] = frozenset()
     unit_codes: dict[str, UnitEntry] = field(default_factory=dict)
     list_date: date | None = None
+    holds_from: date | None = None
+    list_year: int | None = None
     answered: Answers = field(default_factory=Answers)
     sheets: tuple[ReadSheet, ...] = field(default=(), repr=False)
 
@@ -143,8 +143,8 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.unit_codes = unit_codes(sheets)
     # The day a list came is not the day it was made: '30 days' without a date of the list's own ends on no known day.
     # 'SUPERSEDED - price list of 1 November 2025' over an old sheet dates that one.
-    in_force = (statement for text in texts if Remark.SUPERSEDED not in says(text) for statement in statements(text))
-    facts.list_date = _list_date(in_force, facts.date_order)
+    days = days_of_list(texts, facts.date_order)
+    facts.list_date, facts.holds_from, facts.list_year = days
     return facts
 
 
@@ -265,9 +265,3 @@ def _names(legends: Iterable[LegendEntry]) -> dict[str, GradeReading]:
             clashing.add(name)
         names[name] = entry.grade
     return {name: grade for name, grade in names.items() if name not in clashing}
-
-
-def _list_date(said: Iterable[Statement], order: DateOrder | None) -> date | None:
-    found = {day for statement in said if isinstance(statement, SaysDate) for day in [ordered(statement.date, order)]}
-    certain = {days[0] for days in found if len(days) == 1}
-    return certain.pop() if len(certain) == 1 and len(found) == 1 else None

@@ -6,8 +6,8 @@ from datetime import date
 from itertools import groupby
 
 from tracker.intake.columns.assign import columns_of
-from tracker.intake.columns.column import Kind
-from tracker.intake.columns.priced.earlier_periods import set_earlier_periods_aside
+from tracker.intake.columns.column import Columns, Kind
+from tracker.intake.columns.priced.earlier_periods import keep_this_years, set_earlier_periods_aside
 from tracker.intake.columns.priced.earlier_year import set_earlier_days_aside, set_earlier_year_aside
 from tracker.intake.columns.priced.periods_told import set_periods_aside_as_told
 from tracker.intake.columns.priced.terms_in_cells import with_terms_apart
@@ -77,6 +77,19 @@ class WorkbookOffers:
     dated: date | None = None
 
 
+def _earlier_prices_aside(columns: Columns, facts: FileFacts) -> None:
+    """What is over by the list's own day and year is not offered, and what is not over is kept."""
+    made = facts.list_date
+    if facts.list_year is not None:
+        set_earlier_year_aside(columns, facts.list_year)
+    if made is not None:
+        set_earlier_days_aside(columns, made, facts.date_order)
+    if facts.list_year is not None:
+        keep_this_years(columns, facts.list_year)
+    if made is not None:
+        set_earlier_periods_aside(columns, made)
+
+
 def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     """Every offer of every sheet."""
     views = views_of(workbook.grids)
@@ -89,11 +102,8 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     replaced_tables_aside(sheets)
     facts = facts_of(sheets, answers)
     earlier_years_aside(sheets, facts.list_date)
-    if facts.list_date is not None:
-        for read in (read for sheet in sheets for read in sheet.tables):
-            set_earlier_year_aside(read.columns, facts.list_date.year)
-            set_earlier_days_aside(read.columns, facts.list_date, facts.date_order)
-            set_earlier_periods_aside(read.columns, facts.list_date)
+    for read in (read for sheet in sheets for read in sheet.tables):
+        _earlier_prices_aside(read.columns, facts)
     for sheet in sheets:
         for read in sheet.tables:
             set_periods_aside_as_told(read.columns, sheet.all_texts())

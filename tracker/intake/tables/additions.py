@@ -20,7 +20,7 @@ from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.entry_amounts import entry_as_added
-from tracker.intake.values.freight.optional_lines import as_optional, heads_extras
+from tracker.intake.values.freight.optional_lines import as_optional, leads_to_extras
 from tracker.intake.values.notes.statements import statements
 
 
@@ -44,7 +44,7 @@ def with_additions(rows: Iterable[Sequence[Words]]) -> Iterator[Words]:
 
 
 def _leads(text: str) -> bool:
-    return additions_of(text) is not None or heads_extras(text)
+    return additions_of(text) is not None or leads_to_extras(text)
 
 
 def _entry(said: Sequence[Words], line: str) -> Words | None:
@@ -55,7 +55,7 @@ def _entry(said: Sequence[Words], line: str) -> Words | None:
 
 
 def _as_added(words: Words, line: str) -> Words | None:
-    if heads_extras(line):
+    if leads_to_extras(line):
         return replace(words, text=as_optional(words.text, line)) if entry_as_added(words.text, line) else None
     added = entry_as_added(words.text, line)
     entry = said_as_added(added) if added else None

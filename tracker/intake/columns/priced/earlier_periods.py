@@ -12,7 +12,6 @@ from tracker.intake.tables.headers.periods import is_period, span_of
 
 def set_earlier_periods_aside(columns: Columns, made: date) -> None:
     """Makes prices of times that were over on the day the list was made previous prices; of others it is asked."""
-    _keep_this_years(columns, made.year)
     if columns.doubt == SEVERAL_TIMES:
         _take_the_last(columns, made)
 
@@ -40,7 +39,7 @@ def _take_the_last(columns: Columns, made: date) -> None:
     columns.doubt = UNNAMED if is_period(last.column.text) else ""
 
 
-def _keep_this_years(columns: Columns, year: int) -> None:
+def keep_this_years(columns: Columns, year: int) -> None:
     """'Price 2026 | Price 2027' in a list of 2026: the first is not over yet, and which one holds is asked.
 
     Not where it is called old or shown once more: 'Price 2026 (ref.)'.

@@ -49,7 +49,7 @@ def fill_charges(
     found: list[Charge] = []
     free = free_for(scope, draft, facts)
     in_columns: list[tuple[ChargeKind, str]] = []
-    unsure = told.open | columns_to_come(columns, scope, facts)
+    unsure = told.open | columns_to_come(columns, cells, scope, facts)
     for column in columns.of(*ON_TOP):
         aside = _WITHOUT if is_optional(column.text) else _OF_DEALINGS if is_fee(column.text) else ""
         if aside:

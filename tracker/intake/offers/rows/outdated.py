@@ -5,6 +5,7 @@ What is plainly marked is passed over, and told; where a text may be meant of so
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import chain
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn
 from tracker.intake.grid import Cell
@@ -30,6 +31,7 @@ from tracker.intake.values.changes.no_offers import (
     shows_how_to_read,
 )
 from tracker.intake.values.changes.others_prices import Offering, heading_offers, round_of_bids, title_offers
+from tracker.intake.values.changes.shown_besides import shown_besides
 from tracker.intake.values.changes.withdrawn import will_go
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
@@ -223,6 +225,9 @@ class Doubts:
         shown = [*read.table.titles, *(_above(sheet) if len(sheet.tables) == 1 else ())]
         example = (Doubt(_said(one.cell, one.text), _NOT_OFFERED) for one in shown if may_be_all_example(one.text))
         of_others = _not_offered([*read.table.titles, *_above(sheet)], title_offers)
+        # Over the only prices it is what a vendor writes of any list.
+        besides = [one for one in read.table.titles if len(sheet.tables) > 1 and shown_besides(one.text)]
+        of_others = chain(of_others, (Doubt(_said(one.cell, one.text), _NOT_OFFERED) for one in besides))
         self._above = old or next(example, None) or next(of_others, None)
 
     def of_row(self, cells: Mapping[int, Cell], headings: Sequence[Words]) -> Doubt | None:

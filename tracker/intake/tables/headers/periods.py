@@ -6,7 +6,7 @@ from datetime import date
 from functools import lru_cache
 from itertools import pairwise
 
-from tracker.intake.values.times.dates import date_readings
+from tracker.intake.values.times.dates import date_readings, months_named
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import blanked, without
 
@@ -103,6 +103,13 @@ _QUARTERS = re.compile(r"\b(?:[QqHhTt]\.?\s?[1-4](?:\s?[/'’]\s?\d\d)?|(?:19|20
 def without_periods(text: str) -> str:
     """A text without the months, quarters and years in it: 'Q2 2026 price' -> 'price'."""
     return _QUARTERS.sub(" ", _without_names(text))
+
+
+def begins_with_a_time(text: str) -> bool:
+    """'January 2027', 'Q1 2027', 'January', and '2027' alone, with more behind it perhaps."""
+    places = [*months_named(text), *(match.start for match in phrases("months").find(text))]
+    places += [match.start() for pattern in (YEAR, _QUARTER) for match in pattern.finditer(text)]
+    return bool(places) and not any(map(str.isalnum, text[: min(places)]))
 
 
 def span_of(text: str, year: int) -> tuple[date, date] | None:

@@ -1,8 +1,8 @@
 """Lists beside the boards that are none of their columns, though they stand in their rows: 'Order size | Surcharge'
 over sizes that run on from row to row, 'Form | Lead time' over each form once.
 
-They say what holds for an order of that size or in that form, whichever board stands in its row. A discount is left
-among the columns: what is paid differs with it, and a person is asked.
+They say what holds for an order of that size or in that form, whichever board stands in its row. What is paid differs
+with a discount, and a person is asked.
 """
 
 import re
@@ -15,11 +15,14 @@ from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.changes.price_changes import price_changes
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.heads.roles import ON_TOP, ORDER_SIZES, Role
 from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
+from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.money import price_unit
+from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
 
 _FEWEST_BOARDS = 2
@@ -59,13 +62,17 @@ def lists_terms_of_boards(part: View) -> bool:
 def _in_words(part: View, row: int) -> Iterator[Words]:
     labels, *others = sorted(part.rows[row])
     rows = [part.rows[other] for other in part.order if other > row and labels in part.rows[other]]
+    yearly = part.rows[row][labels].text.strip() if _is_yearly(part, row) else ""
     for column in others:
         head = head_of(part.rows[row][column])
         entries = [(cells[labels], cells[column]) for cells in rows if column in cells]
+        if _is_discount(head) and not yearly:
+            yield from _discounts(part, row, column)
+            continue
         charged = head is not None and head.role in ON_TOP
         for label, cell in _borne(entries) if charged else entries:
             name, unit = _with_unit(part.rows[row][column].text.strip(), cell)
-            size = label.text.strip()
+            size = f"{yearly} {label.text.strip()}".strip()
             text = f"{name} {size}: {cell.text.strip()} {unit}" if charged else f"{size}: {name} {cell.text} {unit}"
             yield Words(part.sheet, label.row, label, text.strip())
 
@@ -113,6 +120,13 @@ def _heads_list(part: View, view: View, row: int) -> bool:
     if first.role is Role.SHEET_SIZE and not shorter:
         # As many as the boards, they are the size of each.
         return False
+    discounted = [at for at, head in zip(sorted(heads)[1:], others, strict=True) if _is_discount(head)]
+    if discounted and _is_yearly(part, row):
+        return all(find_masses(cell.text) for cell in entries) and len(entries) >= _FEWEST_SIZES
+    # A discount that nothing would be asked about is left among the columns, where it is.
+    told = (words for at in discounted for words in _discounts(part, row, at))
+    if not all(price_changes(words.text) for words in told):
+        return False
     fewest = _FEWEST_KINDS - shorter
     return _run_on(first, entries) or (_names_terms(first, others) and _are_kinds(entries, fewest))
 
@@ -124,6 +138,24 @@ def _boards_from(view: View, heads: Mapping[int, Cell], row: int) -> int:
     while other in view.rows and len(under & view.rows[other].keys()) >= _FEWEST_COLUMNS:
         other += 1
     return other - row - 1
+
+
+def _is_discount(head: Head | None) -> bool:
+    return head is not None and head.role is Role.DISCOUNT
+
+
+def _is_yearly(part: View, row: int) -> bool:
+    """'Jahresmenge | Bonus' is no price: it is paid back when the year is over."""
+    return any(phrases("yearly").find(cell.text) for cell in part.rows[row].values())
+
+
+def _discounts(part: View, row: int, column: int) -> Iterator[Words]:
+    """'Rabatt: 1 %', without the size of the order, about which a person is asked."""
+    name = part.rows[row][column].text
+    below = [part.rows[other][column] for other in part.order if other > row and column in part.rows[other]]
+    for cell in (cell for cell in below if cell.value != 0 and not _ZERO.match(cell.text.strip())):
+        share = "" if "%" in cell.text or "%" not in name else " %"
+        yield Words(part.sheet, cell.row, cell, f"{name.replace('%', '').strip(' ()')}: {cell.text.strip()}{share}")
 
 
 def _boards_differ(part: View, view: View, row: int) -> bool:

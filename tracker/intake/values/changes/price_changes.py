@@ -7,6 +7,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from tracker.intake.values.boards.boards_meant import ALL_BOARDS, BoardsMeant, boards_meant
+from tracker.intake.values.changes.called_outdated import calls_outdated
 from tracker.intake.values.changes.corrections import labelled_as_corrected, misprinted, says_misprinted
 from tracker.intake.values.changes.discounts import discount_to_come
 from tracker.intake.values.changes.line_corrections import lines_corrected
@@ -157,7 +158,7 @@ def speaks_of_prices(clause: str) -> bool:
 def _ends(clause: str) -> bool:
     """'These prices are withdrawn', 'The above grades are sold out': what the sheet offers is not offered any more."""
     named = phrases("these_prices").find(clause)
-    old = named and phrases("superseded").find(clause) and not phrases("replaces").find(clause)
+    old = named and calls_outdated(clause) and not phrases("replaces").find(clause)
     above = any(not clause[: match.start].strip() for match in phrases("prices_above").find(clause))
     every = named or above or (phrases("all_of_them").find(clause) and phrases("price_words").find(clause))
     return bool(old or (every and withdrawn(clause)))

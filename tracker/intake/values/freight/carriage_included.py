@@ -3,8 +3,11 @@ Ihrem Werk ist darin enthalten', 'Preise schließen die Anlieferung ein', 'les p
 
 import re
 
+from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.subjects import left_over
+from tracker.intake.values.prices.money import price_text
 from tracker.intake.words.lists import phrases, without_words
 
 
@@ -12,6 +15,25 @@ def carriage_included(text: str) -> tuple[bool, str] | None:
     """Whether the freight to a place is in the prices, and the words that say so; None where they don't."""
     ways = (_in_part, _enclosed, _borne)
     return next((said for part in COMMA.split(text) for tells in ways if (said := tells(part)) is not None), None)
+
+
+def without_amount_included(text: str) -> str:
+    """'Freight ($42/ST) is included' without what it comes to; 'Delivered ($42/ST)' may cost that on top."""
+    for aside in reversed(list(_ASIDE.finditer(text))):
+        price = price_text(aside[1].strip())
+        named = any(match.end == aside.start() for match in charges_named(text))
+        within = next(
+            (match for match in phrases("relieved").find(text[aside.end() :]) if match.value == "within"), None
+        )
+        between = text[aside.end() : aside.end() + within.start] if within is not None else ""
+        if price is None or not price.amounts or price.rest or not named or within is None:
+            continue
+        if not rest_of(between, (), "copula", "negations", "beside_included"):
+            text = text[: aside.start()] + text[aside.end() :]
+    return text
+
+
+_ASIDE = re.compile(r"\s*\(([^()]*\d[^()]*)\)")
 
 
 def _in_part(text: str) -> tuple[bool, str] | None:

@@ -25,7 +25,7 @@ from tracker.intake.values.freight.charges_together import named_alone, named_to
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
 from tracker.intake.values.freight.named_before import with_their_names
-from tracker.intake.values.freight.not_included import without_denied, without_not_included
+from tracker.intake.values.freight.not_included import left_out_of_prices, without_denied, without_not_included
 from tracker.intake.values.freight.open_shares import is_open_share
 from tracker.intake.values.freight.other_dealings import is_monthly, may_be_of_other_dealings, of_other_dealings
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
@@ -95,7 +95,7 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
     others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders, told_by_its_line)
-    own = (without_not_included(without_other_goods(clause)) for clause in with_their_names(clauses(text)))
+    own = map(without_not_included, map(without_other_goods, with_their_names(map(left_out_of_prices, clauses(text)))))
     told = (clause for clause in own if not any(tells(clause) for tells in others))
     bearing = form_not_freed(text)
     found = (_if_decided(one, clause) for clause in told for one in _of_form(clause, bearing))

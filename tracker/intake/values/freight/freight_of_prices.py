@@ -9,6 +9,7 @@ from functools import lru_cache
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
 from tracker.intake.values.freight.billed_on import billed_beside
+from tracker.intake.values.freight.carriage_included import without_amount_included
 from tracker.intake.values.freight.delivered_otherwise import freight_of_orders_in, goes_on_unread, told_of_unknown
 from tracker.intake.values.freight.delivery import Delivery, find_delivery, priced_at_its_store, terms_in
 from tracker.intake.values.freight.delivery_charged import costs_extra
@@ -33,6 +34,7 @@ from tracker.intake.words.phrases import blanked
 def freight_of_prices(text: str) -> Delivery | None:
     """'Free delivery from 10 t' holds for some orders, 'delivered, except CUK' for some boards, and 'we delivered
     48,000 tons' for none: whether these prices include freight is left open."""
+    text = without_amount_included(text)
     said = _of_prices(text)
     if said is not None and any(_of_some_boards(clause) for clause in clauses(text)):
         return Delivery(None, said.words)

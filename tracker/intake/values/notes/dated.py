@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.times.dates import DateReading, find_dates
 from tracker.intake.values.times.validity import validity
@@ -30,8 +31,14 @@ def dates_of_the_list(text: str) -> Iterator[SaysDate]:
             continue
         last_day = until.until if until is not None else None
         found = [day for day in find_dates(clause) if day != last_day]
-        if len(found) == 1 and _dates_the_list(clause[: found[0].start]):
+        if len(found) == 1 and _dates_the_list(clause[: found[0].start]) and not _begins_a_charge(clause, found[0]):
             yield SaysDate(found[0], clause)
+
+
+def _begins_a_charge(clause: str, day: DateReading) -> bool:
+    """'Energitillägg från den 1 november 2026': the day from which a charge is charged."""
+    before = clause[: day.start].rstrip()
+    return any(match.end == len(before) for match in phrases("since").find(before)) and bool(charges_named(clause))
 
 
 def _dates_the_list(before: str) -> bool:

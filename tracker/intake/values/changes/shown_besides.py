@@ -1,0 +1,37 @@
+"""Headings of prices that are shown besides those to be paid: 'For information: prices until September 30, 2026', 'Nur
+zum Vergleich: Liste A'."""
+
+from functools import lru_cache
+
+from tracker.intake.values.times.dates import find_dates
+from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.phrases import blanked, tokens_of
+
+_LONGEST = 80
+_AHEAD = ("only_these", "articles", "stays_there", "copula")
+_OF_PRICES = ("price_words", "price_lists", "list_names", "these_prices", "prices_below")
+_OF_TIMES = ("months", "quarters", "relative_periods", "until", "end_of", "valid", "price_ages", "periods_told")
+_BEFORE_TIMES = ("since", "dated")
+
+
+@lru_cache(maxsize=4096)
+def shown_besides(text: str) -> bool:
+    """Whether a text begins so and says no more than which prices they are. 'For information: all prices FOB mill' and
+    'For your information: our new prices' head prices like any other."""
+    found = phrases("shown_again").find(text) if len(text) <= _LONGEST else []
+    if not found or any(map(str.isalnum, _without(text[: found[0].start], *_AHEAD, *_OF_PRICES))):
+        return False
+    ages = {match.value for match in phrases("price_ages").find(text)}
+    # 'Ref. A12' heads a group of boards.
+    whole = joined("only_these", *_OF_PRICES, *_OF_TIMES).find(text) or " " in text[found[0].start : found[0].end]
+    if "in_force" in ages or phrases("new_prices").find(text) or not whole:
+        return False
+    days = [(day.start, day.end) for day in find_dates(text)]
+    rest = _without(blanked(text, days), "shown_again", *_AHEAD, *_OF_PRICES, *_OF_TIMES, *_BEFORE_TIMES)
+    # The 'A' of 'list A', and the 'quarter' of 'prices of the previous quarter'.
+    strange = [word for word, _, _ in tokens_of(rest) if word.isalpha() and len(word) > 1]
+    return len(strange) <= ("old" in ages)
+
+
+def _without(text: str, *sections: str) -> str:
+    return blanked(text, (match.span for match in joined(*sections, "says_nothing_more").find(text)))
