@@ -38,7 +38,8 @@ def test_they_are_others_than_those_of_the_same_matter():
     notes = "* from stock", "** minimum 5 short tons", "Others 4 weeks"
     assert _read("lead_days", *notes) == [(0, 0), (28, 28), (28, 28)]
     least = _read("minimum_kg", *notes)
-    assert least[:2] == [None, None] and round(least[2]) == 4536
+    assert least[:2] == [None, None]
+    assert round(least[2]) == 4536
 
 
 def test_they_are_others_than_all_that_are_marked_for_it():
