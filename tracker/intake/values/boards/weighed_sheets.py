@@ -58,7 +58,9 @@ def _cut_short(end: re.Match[str], word: Found[str]) -> bool:
 def _is_weighed(text: str, size: SheetSize) -> bool:
     """'1,000 sheets 26 x 38 in weigh 250 lb', '26 x 38 in = 0.25 lb': what such a sheet comes to."""
     behind = text[max(text.find(size.words), 0) + len(size.words) :].lstrip(" :)")
-    return behind.startswith("=") or any(one.start == 0 for one in phrases("piece_weighs").find(behind))
+    # The 'Weight' of the next sentence is of what follows it.
+    weighs = not behind[:1].isupper() and any(one.start == 0 for one in phrases("piece_weighs").find(behind))
+    return behind.startswith("=") or weighs
 
 
 def _is_an_example(text: str, size: SheetSize) -> bool:
