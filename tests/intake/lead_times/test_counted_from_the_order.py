@@ -29,6 +29,8 @@ def lead_beside(text):
         ("Les cartons quittent notre usine 4 semaines après votre commande.", (28, 28)),
         ("La mercancía sale de nuestra fábrica quince días después de recibir su pedido.", (15, 15)),
         ("Godset lämnar bruket tre veckor efter order.", (21, 21)),
+        ("Die Ware verlässt unser Werk 10 Tage nach Bestätigung Ihres Auftrags.", (10, 10)),
+        ("Varorna lämnar bruket 5 dagar efter mottagande av er order.", (5, 5)),
         ("Varorna är klara för avhämtning 5 dagar efter beställning.", (5, 5)),
         ("Shipments six to eight weeks after order", (42, 56)),
         ("Shipped 3 weeks from order", (21, 21)),

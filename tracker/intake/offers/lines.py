@@ -135,7 +135,7 @@ class TableReader:
         self._footnotes = Footnotes(self._levels, self._read.table, self._read.columns)
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._levels = self._of_some.levels
-        self._of_some_boards = SomeBoardsTold(self._levels, self._facts, self._ways)
+        self._of_some_boards = SomeBoardsTold(self._levels, self._facts, self._ways, self._footnotes.signs)
         self._of_columns = OfSomeColumns(self._offers, self._told.beside(self._levels), self._told.stated_of)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
         # What such a row's prices are for rests on other rows, or on signs at any of its cells.

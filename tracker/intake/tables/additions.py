@@ -21,7 +21,9 @@ from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.entry_amounts import entry_as_added
 from tracker.intake.values.freight.optional_lines import as_optional, leads_to_extras
+from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.statements import statements
+from tracker.intake.words.lists import phrases
 
 
 def with_additions(rows: Iterable[Sequence[Words]]) -> Iterator[Words]:
@@ -70,7 +72,19 @@ def _as_added(words: Words, line: str) -> Words | None:
     # 'Energy surcharge: at cost'.
     named = charges_named(words.text) and (not told or any(isinstance(one, ChargeWords) for one in told))
     always = additions_of(f"{line.strip(' :')}:") is Adds.ALWAYS
-    return replace(words, text=f"{words.text.rstrip(' .:')}, {line.strip(' :')}:") if named and always else None
+    if always and not told and not named and phrases("tax").find(words.text):
+        # The 'Sales tax' below 'Prices do not include:', which more may follow.
+        return words
+    return replace(words, text=_without_amount(words.text, line)) if named and always else None
+
+
+def _without_amount(name: str, line: str) -> str:
+    """'Energy surcharge, added to all prices:', and of 'Freight' below 'Prices do not include:' whichever says so."""
+    name, line = name.strip(" .:-•"), line.strip(" :")
+    told = (f"{name}, {line}:", f"{line} {name}", f"{name} {line}")
+    return next(
+        (one for one in told if any(isinstance(said, ChargeWords | Delivery) for said in statements(one))), told[0]
+    )
 
 
 def _as_included(name: str, line: str) -> str:
@@ -83,10 +97,23 @@ def _with_those_behind(words: Words) -> Iterator[Words]:
     """The entries behind such a line in one cell, each by itself."""
     line, entries = additions_behind(words.text)
     if not entries:
-        yield words
+        yield from _names_behind(words) or (words,)
     for entry in entries:
         part = replace(words, text=entry)
         yield _on_its_side(_as_added(part, line) or part, line)
+
+
+def _names_behind(words: Words) -> tuple[Words, ...]:
+    """'Prices do not include: freight, sales tax' as a text for each; () where any of them is no name alone."""
+    line, _, rest = words.text.partition(":")
+    if not rest.strip() or any(map(str.isdigit, rest)) or statements(words.text):
+        return ()
+    if additions_of(f"{line.strip()}:") is not Adds.ALWAYS:
+        return ()
+    told = [_as_added(replace(words, text=name.strip()), line) for name in COMMA.split(rest)]
+    entries = tuple(one for one in told if one is not None)
+    said = any(statements(one.text) for one in entries)
+    return entries if said and len(entries) == len(told) else ()
 
 
 def _on_its_side(entry: Words, line: str) -> Words:

@@ -16,6 +16,7 @@ from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.values.boards.caliper import CaliperReading, CaliperText, find_calipers
 from tracker.intake.values.boards.grade import GradeReading, find_grade
+from tracker.intake.values.boards.measures_by_board import measures_of_board
 from tracker.intake.values.boards.weight import WeightReading, find_weights
 from tracker.intake.values.figures.formats import format_words
 from tracker.intake.values.figures.numbers import SPACED_NUMBER
@@ -125,17 +126,20 @@ def _mixed(cells: Cells, columns: Columns) -> list[Cell]:
     return [cell for cell in found if isinstance(cell.value, str) and len(_FIGURE.findall(cell.text)) > 1]
 
 
-def _of_another_board(board: Board, text: str) -> bool:
-    """A title that names another grade than the row's own measures no board of this one."""
-    grade = find_grade(text)
-    return grade is not None and bool(grade.grades and board.grades) and set(grade.grades).isdisjoint(board.grades)
+def _own_measures(board: Board, text: str) -> str:
+    """What a title or note may say of the row's board: one that names another grade measures no board of this one."""
+    own = measures_of_board(text, board.product or board.grade_words, board.grades, board.calipers)
+    grade = find_grade(own) if own == text else None
+    if grade is None or not (grade.grades and board.grades):
+        return own
+    return "" if set(grade.grades).isdisjoint(board.grades) else own
 
 
 def _caliper_around(board: Board, scope: Scope) -> dict[Decimal, Said[Decimal]]:
     for level in scope.of_boards:
         found: dict[Decimal, Said[Decimal]] = {}
         for words in level.titles:
-            for reading in () if _of_another_board(board, words.text) else find_calipers(words.text):
+            for reading in find_calipers(_own_measures(board, words.text)):
                 found.setdefault(reading.um, Said(reading.um, level.place(words), words.text))
         if found:
             return found
@@ -181,8 +185,8 @@ def take_weight(
         return
     for level in scope.of_boards:
         for said in level.titles:
-            readings = find_weights(said.text)
-            if readings and not _of_another_board(board, said.text):
+            readings = find_weights(_own_measures(board, said.text))
+            if readings:
                 board.weights = readings
                 board.weight_said = Said(readings[0], level.place(said), said.text)
                 return

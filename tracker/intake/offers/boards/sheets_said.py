@@ -10,7 +10,7 @@ from tracker.intake.offers.boards.measures import Board, Cells
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.tables.table import Words
-from tracker.intake.values.boards.weighed_sheets import sheets_of_all, sheets_of_row, sheets_of_thousand
+from tracker.intake.values.boards.weighed_sheets import bounds_sizes, sheets_of_all, sheets_of_row, sheets_of_thousand
 from tracker.intake.values.figures.sheetsize import SheetSize, find_sheet_sizes, sheet_text
 from tracker.intake.values.figures.sizes_of_codes import CODE, same_size
 from tracker.intake.values.heads.roles import Role
@@ -42,7 +42,7 @@ def _sheets_said(
     unit ('EUR/1000 sheets 720 x 1020 mm'), of the heads over descriptions, then of the titles around."""
     for column in columns.of(Role.SHEET_SIZE):
         cell = cells.get(column.index)
-        if cell is not None:
+        if cell is not None and not bounds_sizes(column.text):
             sizes = sheet_text(cell.text, column.length_unit) or find_sheet_sizes(cell.text)
             yield sizes, at(cell), cell.text.strip()
     yield from _sheets_among_widths(cells, columns)

@@ -17,6 +17,7 @@ from tracker.intake.offers.notes.keyed_notes import (
     with_the_others,
     without_key,
 )
+from tracker.intake.offers.notes.others_than_marked import others_than_marked
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.tables.table import Table, Words
@@ -91,8 +92,14 @@ def is_footnote(text: str, tables: Iterable[Table]) -> bool:
 def with_footnotes(level: Level, tables: Collection[Table]) -> Level:
     """The level with each footnote that stands within a text as a text of its own; one on letters only where lines or
     heads of these tables carry any of them, as else they are marked in a way that is not seen."""
-    texts = tuple(part for words in with_the_others(level.texts) for part in _parted(words, tables))
+    parted = tuple(part for words in with_the_others(level.texts) for part in _parted(words, tables))
+    texts = others_than_marked(parted, lambda: _carried_by(tables))
     return level if texts == level.texts else replace(level, texts=texts)
+
+
+def _carried_by(tables: Iterable[Table]) -> frozenset[str]:
+    rows = (table.view.rows[row.index] for table in tables if not table.view.passing for row in table.rows)
+    return frozenset(sign for cells in rows for sign in _carried(cells.values()))
 
 
 def _are_unseen(letters: frozenset[str], tables: Collection[Table]) -> bool:

@@ -25,8 +25,9 @@ from tracker.intake.offers.notes.scope import HEADING, Level, Scope
 from tracker.intake.offers.orders.order_terms import ton_of
 from tracker.intake.offers.terms.of_ways import TermsOfWays
 from tracker.intake.tables.table import Words
+from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.notes.note_signs import without_sign
+from tracker.intake.values.notes.note_signs import sign_ahead, without_sign
 from tracker.intake.values.notes.terms_of_some import TermsOfSome, terms_of_some
 from tracker.intake.values.notes.ways_named import FORMS
 from tracker.intake.values.times.lead_by_itself import lead_by_itself
@@ -50,12 +51,16 @@ class _OfBoard(Generic[T]):
 class SomeBoardsTold:
     """The notes around a table, and what they tell of some of its boards."""
 
-    def __init__(self, levels: Sequence[Level], facts: FileFacts, ways: TermsOfWays) -> None:
+    def __init__(
+        self, levels: Sequence[Level], facts: FileFacts, ways: TermsOfWays, signs: Set[str] = frozenset()
+    ) -> None:  # fmt: skip
+        """`signs`: those of footnotes that lines carry, which are about these lines alone."""
         self._facts = facts
         self._ways = ways
         texts: dict[Cell, tuple[str, str]] = {}
         for level in levels:
-            for words in level.texts if level.name != HEADING and not level.of_row else ():
+            plain = level.texts if level.name != HEADING and not level.of_row else ()
+            for words in (each for each in plain if not _is_of_marked(each.text, signs)):
                 texts.setdefault(words.cell, (level.place(words), _whole(words)))
         self._places = [place for place, _ in texts.values()]
         told = terms_of_some(tuple(without_sign(text) for _, text in texts.values()))
@@ -138,6 +143,11 @@ class SomeBoardsTold:
             return
         text = f"“{doubt.words}” may be said of this board, or of others only. Ask the vendor what holds for it."
         draft.note(code, self._places[doubt.place], text)
+
+
+def _is_of_marked(text: str, signs: Set[str]) -> bool:
+    """'* from stock' where lines carry the star. What '* GC1 3 weeks, GD2 5 weeks' says of which board is read here."""
+    return sign_ahead(text) in signs and not boards_named(without_sign(text)).some
 
 
 def _told(cells: Mapping[int, Cell], columns: Columns, role: Role) -> bool:

@@ -110,7 +110,7 @@ def _heads_list(part: View, view: View, row: int) -> bool:
     first, *others = (head_of(cell) for _, cell in sorted(heads.items()))
     if first is None or (first.board and first.role is not Role.SHEET_SIZE):
         return False
-    if any(head is None or head.board or head.price or head.role is Role.DISCOUNT for head in others):
+    if any(head is None or head.board or head.price for head in others):
         return False
     below = [part.rows[other] for other in part.order if other > row]
     entries = [cells[min(heads)] for cells in below if min(heads) in cells and len(cells) > 1]

@@ -14,8 +14,30 @@ from tracker.intake.words.phrases import Found
 
 @lru_cache(maxsize=8192)
 def own_sheet_sizes(text: str) -> tuple[SheetSize, ...]:
-    """The sizes that a text says of the sheets sold, and not of what weights are of."""
-    return tuple(size for size in find_sheet_sizes(text) if not _defines_weight(text, size))
+    """The sizes that a text says of the sheets sold, and not of what weights are of or of what can be cut."""
+    return tuple(
+        size for size in find_sheet_sizes(text) if not (_defines_weight(text, size) or _is_a_bound(text, size))
+    )
+
+
+def bounds_sizes(head: str) -> bool:
+    """Whether the sizes below a head are what can be cut: 'Max. sheet size'."""
+    return bool(phrases("size_bounds").find(head))
+
+
+def _is_a_bound(text: str, size: SheetSize) -> bool:
+    """'Maximum sheet size 52 x 70 in', 'sheets up to 52 x 70 in', '52 x 70 in max.', and not 'max. 500 sheets 28 x 40
+    in', which bounds another figure."""
+    at = max(text.find(size.words), 0)
+    # The stop of 'max. sheet size' ends nothing.
+    bounds = phrases("size_bounds").find(text[:at])
+    ends = [end.end() for end in _PART_ENDS.finditer(text[:at]) if not any(_cut_short(end, one) for one in bounds)]
+    ahead = text[ends[-1] if ends else 0 : at]
+    behind = _PART_ENDS.split(text[at + len(size.words) :])[0]
+    if any(not any(map(str.isdigit, ahead[one.end :])) for one in phrases("size_bounds").find(ahead)):
+        return True
+    closing = phrases("size_bounds").find(behind)
+    return bool(closing) and not behind[: closing[0].start].strip(" (") and not behind[closing[0].end :].strip(" ).")
 
 
 def sheets_of_all(text: str) -> tuple[SheetSize, ...]:
@@ -23,7 +45,28 @@ def sheets_of_all(text: str) -> tuple[SheetSize, ...]:
     have a term of their own."""
     telling = [part for clause in clauses(text) for part in COMMA.split(clause) if tells_something(part)]
     own = [size for part in telling for size in find_sheet_sizes(part)] if len(telling) > 1 else []
-    return tuple(size for size in own_sheet_sizes(text) if size not in own and not _is_of_a_thing(text, size))
+    of_others = (_is_of_a_thing, _is_weighed, _is_an_example)
+    return tuple(
+        size for size in own_sheet_sizes(text) if size not in own and not any(one(text, size) for one in of_others)
+    )
+
+
+def _cut_short(end: re.Match[str], word: Found[str]) -> bool:
+    return end[0].startswith(".") and word.start < end.start() <= word.end
+
+
+def _is_weighed(text: str, size: SheetSize) -> bool:
+    """'1,000 sheets 26 x 38 in weigh 250 lb', '26 x 38 in = 0.25 lb': what such a sheet comes to."""
+    behind = text[max(text.find(size.words), 0) + len(size.words) :].lstrip(" :)")
+    # The 'Weight' of the next sentence is of what follows it.
+    weighs = not behind[:1].isupper() and any(one.start == 0 for one in phrases("piece_weighs").find(behind))
+    return behind.startswith("=") or weighs
+
+
+def _is_an_example(text: str, size: SheetSize) -> bool:
+    """'Example: 1,000 sheets 26 x 38 in'."""
+    ahead = text[: max(text.find(size.words), 0)]
+    return any(one.value in ("example", "worked") for one in phrases("examples").find(ahead))
 
 
 def _is_of_a_thing(text: str, size: SheetSize) -> bool:

@@ -11,7 +11,10 @@ from enum import Enum, auto
 from functools import lru_cache
 
 from tracker.intake.values.freight.additions_below import additions_behind, said_as_added
+from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.freight.not_included import denied_within, not_included
 from tracker.intake.values.notes.clauses import sentences_of, stops_in
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import statements
@@ -48,6 +51,8 @@ _END_OF_SUBJECT = re.compile(r"\s*(?:[:.;,=!?]|[-–—]\s|$)")
 def parts_by_side(text: str) -> tuple[SidePart, ...]:
     """The parts of a text that say, in their first words, whether they are about prices above or below, and those that
     name the prices above otherwise, of which that is not known; () where it doesn't tell of either side alone."""
+    if (excluded := _excluded(text)) is not None:
+        return (excluded,)
     if (side := _added_to(text)) is not None:
         # 'Below' is a limit elsewhere.
         below = phrases("prices_below").find(text) if side is Side.BELOW else ()
@@ -76,6 +81,22 @@ def _added_to(text: str) -> Side | None:
     return _SIDES[sides.pop()] if len(sides) == 1 else None
 
 
+def _excluded(text: str) -> SidePart | None:
+    """'Not included in the above: freight' as 'freight, not included', of the prices that it names."""
+    line, _, names = (part.strip() for part in text.partition(":"))
+    named = joined(*_SECTIONS).find(line)
+    sides = {match.value for match in named}
+    if len(sides) != 1 or not charges_named(names) or any(map(str.isdigit, names)):
+        return None
+    plain = " ".join(blanked(line, (match.span for match in named)).split())
+    # Without the 'in the' that led to them.
+    denial = [*denied_within(plain, "within"), *phrases("negations").find(plain)]
+    told = f"{names} {plain[: max((one.end for one in denial), default=None)]}"
+    said = statements(told)
+    says = any(isinstance(one, ChargeWords) or (isinstance(one, Delivery) and one.delivered is False) for one in said)
+    return SidePart(_SIDES[sides.pop()], told) if not_included(plain) and says else None
+
+
 def _subjects(text: str) -> list[Found[str]]:
     """The phrases that parts of the text begin with. The second of two sides may leave out what is said of both:
     'Above prices FOB mill, below delivered'."""
@@ -100,14 +121,14 @@ def _leads(text: str, match: Found[str]) -> bool:
     """Whether nothing but 'all the', 'please note' or 'for' stands before a phrase in its part of the sentence; behind
     it may stand what is added: 'Added to the above prices: energy 3 %'."""
     ahead = text[_start(text, match) : match.start]
-    if not _left(ahead, "leads_to_prices_above", _TOPICS):
+    if not _left(ahead, "leads_to_prices_above", *_TOPICS):
         return True
     added = any(isinstance(one, ChargeWords) for one in statements(text[match.end :]))
     return added and not _left(ahead, "leads_to_prices_above", "says_of_prices_above")
 
 
-_TOPICS = "topics_of_prices"
-"""The 'lead time for' of 'Lead time for the above: 4 weeks'."""
+_TOPICS = ("topics_of_prices", "charges")
+"""The 'lead time for' of 'Lead time for the above: 4 weeks', the 'freight to' of 'Freight to the above: $40/ST'."""
 
 
 def _left(ahead: str, *sections: str) -> bool:
@@ -232,7 +253,7 @@ def _whole(parts: list[SidePart]) -> list[SidePart]:
 
 def _topic(text: str) -> str:
     """The 'lead time' of 'Lead time for the above is 4 weeks', with which its part begins."""
-    first = next(iter(phrases(_TOPICS).find(text)), None)
+    first = next(iter(joined(*_TOPICS).find(text)), None)
     subject = next(iter(joined(*_SECTIONS).find(text)), None)
     leads = first is not None and subject is not None and first.start == 0 and first.end < subject.start
     return text[: first.end] if first is not None and leads else ""

@@ -13,6 +13,7 @@ from tracker.intake.values.notes.clauses import clauses, sentences_of
 from tracker.intake.values.notes.money_of_marked import money_of_marked
 from tracker.intake.values.notes.note_signs import LETTER, NOT, SIGN, sign_ahead, without_sign
 from tracker.intake.values.notes.relatives import is_relative
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.signs_in_words import but_for_signed, with_signs
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
@@ -131,7 +132,8 @@ def _signed(sentences: list[list[str]], *, footnote: bool) -> Iterator[str]:
             yield note
             note = ""
         for piece in sentence:
-            others = _without_mark(piece) or (_of_the_others(piece, sign, said) if sign else None)
+            told = said_of_the_others(piece, said) if sign else ""
+            others = _without_mark(piece) or ((sign, told) if told else None)
             lettered = _by_letter(piece)
             ahead = sign_ahead(piece)
             if others is None and lettered is None and not ahead:
@@ -180,19 +182,28 @@ def _by_letter(piece: str) -> tuple[str, str] | None:
     return named.sign, _said_of_them(piece[: named.start], behind)
 
 
-def _of_the_others(piece: str, sign: str, said: str) -> tuple[str, str] | None:
-    """'All others 3 weeks' behind what is said of the lines with the sign: about the same."""
+def said_of_the_others(piece: str, said: str) -> str:
+    """The '3 weeks' of 'all others 3 weeks' behind what is `said` of the lines with a sign: about the same; '' where it
+    does not begin with the others."""
     others = phrases("the_others").find(piece)
-    if not others or piece[: others[0].start].strip(_STOPS):
-        return None
+    if not others:
+        return ""
+    ahead = piece[: others[0].start].strip(_STOPS)
+    if ahead and (rest_of(ahead, (), *OF_TERMS, "about_lines") or not topic_of(ahead, *OF_TERMS)):
+        return ""
     rest = piece[others[-1].end if others[-1].first <= 1 else others[0].end :].strip(_STOPS)
+    # Other 'qualités', 'Sorten', 'boards'.
+    rest = without_boards_word(rest).strip(_STOPS)
+    if rest and ahead:
+        # 'Lead time of all others 4 weeks'.
+        return f"{topic_of(ahead, *OF_TERMS)}: {rest}"
     topic = topic_of(without_sign(said), *OF_TERMS)
     of_lead = (
         any(isinstance(one, LeadTime) for one in statements(without_sign(said))) or lead_remarked(said) is not None
     )
-    if not statements(rest) and (topic or of_lead):
-        return sign, f"{topic if topic and not of_lead else _LEAD}: {rest}"
-    return (sign, rest) if rest else None
+    if rest and not statements(rest) and (topic or of_lead):
+        return f"{topic if topic and not of_lead else _LEAD}: {rest}"
+    return rest
 
 
 _LEAD = "Lead time"

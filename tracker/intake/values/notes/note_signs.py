@@ -5,7 +5,7 @@ import re
 # '*)' and '(*)' are '*'; '1)' and '(1)' are '¹'.
 STAR = r"\(\*+\)|\*+\)?|[†‡§°]+\)?"
 SIGN = (
-    rf"{STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-eA-E]\)|\[[\da-e]\]|[\da-e]\)|\[(?:not )?letter [A-Z]+\]|\[not [^\[\]\s]{{1,3}}\]"
+    rf"{STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-eA-E]\)|\[[\da-e]\]|[\da-e]\)|\[(?:not )?letter [A-Z]+\]|\[not [^\[\]\s]{{1,9}}\]"
 )
 _AHEAD = re.compile(rf"\s*({SIGN})(?:\s*[=:–—-]?\s*(?=[^\W\d])|\s*[=:]\s*(?=[$€£¥])|\s+(?=[\d$€£¥]))")
 WITHIN = re.compile(rf"(?<=[^\W\d_]{{3}})({STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\*+\))(?=\s+[^\W\d_])")
@@ -18,13 +18,13 @@ NOT, LETTER = "not ", "letter "
 
 
 def marked(sign: str) -> frozenset[str]:
-    """The signs that lines must not carry for a note with this sign to hold for them, two for 'not letter AB'; none
-    for any other sign."""
+    """The signs that lines must not carry for a note with this sign to hold for them, two for 'not letter AB' and 'not
+    *,**'; none for any other sign."""
     if not sign.startswith(NOT):
         return frozenset()
     kept = sign.removeprefix(NOT)
     letters = kept.removeprefix(LETTER)
-    return frozenset({kept}) if letters == kept else frozenset(f"{LETTER}{letter}" for letter in letters)
+    return frozenset(kept.split(",")) if letters == kept else frozenset(f"{LETTER}{letter}" for letter in letters)
 
 
 def sign_ahead(text: str) -> str:

@@ -81,7 +81,20 @@ def terms_of_some(texts: tuple[str, ...]) -> tuple[TermsOfSome, ...]:
                 one = _beside_those_before(one, found)
                 said.append((piece, one))
                 found.append(one)
-    return tuple(found) if any(one.boards is not None for one in found) else ()
+    return tuple(_beside_those_behind(found)) if any(one.boards is not None for one in found) else ()
+
+
+def _beside_those_behind(found: list[TermsOfSome]) -> Iterator[TermsOfSome]:
+    """'Others' are none of those either of which a later piece tells the same for certain: 'GC1 from stock, others 4
+    weeks' and then 'GZ: 6 weeks'."""
+    for place, one in enumerate(found):
+        if one.boards is None or one.boards.beside != "others" or not (one.read and one.boards.told):
+            yield one
+            continue
+        alike = (other for other in found[place + 1 :] if (other.lead and one.lead) or (other.masses and one.masses))
+        named = (other.boards for other in alike if other.read and other.boards is not None)
+        behind = tuple(boards for boards in named if boards.certain and not boards.beside)
+        yield replace(one, boards=replace(one.boards, told=(*one.boards.told, *behind)))
 
 
 def _beside_those_before(one: TermsOfSome, found: list[TermsOfSome]) -> TermsOfSome:

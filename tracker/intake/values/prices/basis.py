@@ -204,7 +204,9 @@ def found_bases(text: str) -> Iterator[tuple[BasisReading, int, int]]:
         if place < after < len(found) and not _counts_something(found, place):
             unit = unit_at(found, after, text) or _misspelt_unit_at(found, after, text)
             other = unit is not None and (_is_board(found, after, unit[0]) or _are_several(found, after, unit[0]))
-            if unit is not None and not (other or _is_paper(found, place, after, unit)):
+            if unit is not None and not (
+                other or are_goods(found, after, unit[0]) or _is_paper(found, place, after, unit)
+            ):
                 yield unit[0], place, unit[1]
 
 
@@ -220,7 +222,14 @@ def _is_board(found: list[Token], after: int, reading: BasisReading) -> bool:
 def _are_several(found: list[Token], after: int, reading: BasisReading) -> bool:
     """'Los palets van incluidos', 'le prix comprend les palettes': how board comes, and nothing that prices are per."""
     things = reading.foreign in _THINGS or Basis.SHEET in reading.bases
-    return things and phrases("per_several").whole(found[after - 1][0]) is not None
+    return things and phrases("per_several").whole(found[after - 1][0]) == "any"
+
+
+def are_goods(found: list[Token], after: int, reading: BasisReading) -> bool:
+    """'Prix pour bobines', 'prices for sheets': what is sold, and no unit; 'pour la bobine' and 'for 1,000 sheets' are
+    what prices are per."""
+    several = after > 0 and phrases("per_several").whole(found[after - 1][0]) == "goods"
+    return several and phrases("several_goods").whole(reading.words) is not None
 
 
 _THINGS = frozenset({"pallet", "roll", "carton", "truckload", "ream"})

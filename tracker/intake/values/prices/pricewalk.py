@@ -134,10 +134,10 @@ class PriceWalk:
         if not preceded and (self.tokens[place][0].isdigit() or not (self.numbers or self.bare or self.currency)):
             return None
         unit = units.unit_at(self.tokens, after, self.text)
-        if unit is None or (not preceded and self._rather_something_else(place)):
+        if unit is None or (preceded and units.are_goods(self.tokens, after, unit[0])):
             return None
-        # 'Unit' and 'M' are units only behind a currency or a number.
-        if not preceded and unit[0].needs_sheet and not (self.numbers or self.currency):
+        needs_more = unit[0].needs_sheet and not (self.numbers or self.currency)  # As 'unit' and 'M' do.
+        if not preceded and (needs_more or self._rather_something_else(place)):
             return None
         self.basis = unit[0]
         return self.tokens[unit[1] - 1][2]

@@ -12,6 +12,7 @@ from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.prices.basis import (
     BasisReading,
     after_per,
+    are_goods,
     basis_in_a_word,
     basis_span,
     basis_text,
@@ -80,7 +81,7 @@ def _of_part(part: str) -> BasisReading | None:
     found, start = tokens(fold(part)), _behind_small_words(part)
     after = after_per(found, start, weak=True)
     unit = unit_at(found, after, part) if start < after < len(found) else None
-    if unit is None or not unit[0].bases:
+    if unit is None or not unit[0].bases or are_goods(found, after, unit[0]):
         return None
     goes_on = unit[1] < len(found)
     return None if goes_on and ton_definition(part) is None else unit[0]
