@@ -25,7 +25,9 @@ def is_optional(text: str) -> bool:
 
 def is_fee(text: str) -> bool:
     """'Stornopauschale', 'Cancellation fee': no order bears it that is carried out."""
-    return bool(phrases("fees_of_dealings").find(text))
+    fees = phrases("fees_of_dealings")
+    # Asked of every row of a long list.
+    return fees.may_begin_in(text) and bool(fees.find(text))
 
 
 @dataclass(frozen=True, slots=True)
