@@ -73,11 +73,18 @@ def boards_ahead(text: str) -> tuple[str, str]:
     if not words:
         return _in_turn(text)
     while words and (joint := JOINED.match(rest)) is not None:
-        more, behind = board_ahead(rest[joint.end() :])
+        more, behind = board_ahead(_past_article(joint[0], rest[joint.end() :]))
         if not more:
             break
         words, rest = f"{words}{rest[: joint.end()]}{more}", behind
     return words, rest
+
+
+def _past_article(joint: str, text: str) -> str:
+    """'GT2' behind the 'et le' of 'le GD2 et le GT2'; an article behind a comma may begin what is said of others."""
+    ahead = next((found for found in phrases("articles").find(text) if found.start == 0), None)
+    joined = any(map(str.isalpha, joint)) and "," not in joint
+    return text[ahead.end :].lstrip(" '’") if joined and ahead is not None else text
 
 
 def said_of_boards_alone(text: str) -> tuple[str, str]:
@@ -100,7 +107,7 @@ def _in_turn(text: str) -> tuple[str, str]:
     first = text[: joint.start()] if joint is not None else ""
     if joint is None or not first or board_ahead(first) != (first, ""):
         return "", text
-    more, behind = boards_ahead(text[joint.end() :])
+    more, behind = boards_ahead(_past_article(joint[0], text[joint.end() :]))
     return (text[: joint.end()] + more, behind) if more else ("", text)
 
 

@@ -79,7 +79,7 @@ def find_grade(text: str) -> GradeReading | None:
     'Unbleached kraft' without coated or uncoated gives a reading with no grade: the words are known, the grade is not.
     'Solid bleeched sulfate' is read as it is meant, where it names no grade as it stands.
     """
-    found = _spelt_out(tokens(fold(text)))
+    found = _spelt_out(tokens(fold(_without_rates(text))))
     reading = _read(text, found)
     if reading is not None and reading.grades:
         return _with_meant(reading, _read_as_meant(text, found, short=True))
@@ -90,6 +90,14 @@ def find_grade(text: str) -> GradeReading | None:
         alike = len({one.grades for one, _ in one_slip}) == 1
         meant = next((one for one, surely in one_slip if surely and alike), None)
     return meant if meant is not None and meant.grade is not None else reading
+
+
+def _without_rates(text: str) -> str:
+    """The 'un 4' of 'cobramos un 4 %' is no 'UN4', and 'GC 2 %' is two percent on all GC. All else keeps its place."""
+    return _RATE.sub(lambda match: " " * len(match[0]), text)
+
+
+_RATE = re.compile(r"(?<=[^\W\d_]\s)\d{1,2}(?:[.,]\d+)?(?=\s?%)")
 
 
 def _with_meant(reading: GradeReading, meant: Iterable[tuple[GradeReading, bool]]) -> GradeReading:

@@ -134,8 +134,19 @@ _AND = re.compile(rf"\s*\b{pattern('range', 'and')}\b", re.IGNORECASE)
 def _is_borne_by_some(part: str, clause: str) -> bool:
     """'…, negotiable for CRB', '…, payable on CRB rolls': a part behind names boards that bear it, or bear it
     otherwise. What has a figure or a topic of its own, and what is excepted, is told elsewhere."""
-    behind = clause.partition(part)[2] if part in clause and not not_of_these_only(clause) else ""
-    return any(_leads_to_boards(one) and not _tells_its_own(one) for one in COMMA.split(behind))
+    if part not in clause or not_of_these_only(clause):
+        return False
+    ahead, _, behind = clause.partition(part)
+    behind_it = any(_leads_to_boards(one) and not _tells_its_own(one) for one in COMMA.split(behind))
+    return behind_it or _begins_with_boards(ahead)
+
+
+def _begins_with_boards(ahead: str) -> bool:
+    """'On GD2 and GT2, as you know, we reckon with 4 %': a part of its own ahead names boards that bear it."""
+    first = COMMA.split(ahead)[0]
+    led = any(match.start == 0 for match in phrases("charged_on").find(first))
+    named = led and first != ahead and is_of_some_board(first)
+    return named and not (phrases("as_well").find(ahead) or _tells_its_own(first))
 
 
 def _leads_to_boards(part: str) -> bool:

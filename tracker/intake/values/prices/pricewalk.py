@@ -5,6 +5,7 @@ from dataclasses import dataclass, field, replace
 from decimal import Decimal
 from functools import cache
 
+from tracker.intake.values.figures.inch_marks import is_in_inches
 from tracker.intake.values.figures.numbers import (
     FRACTION,
     SPACED_NUMBER,
@@ -161,7 +162,7 @@ class PriceWalk:
             self.marks.append(self.text[position : footnote.end()])
             return footnote.end()
         match = _BROKEN.match(self.folded, position) or _NUMBER.match(self.folded, position)
-        if match is None:
+        if match is None or is_in_inches(self.folded, *match.span()):
             return None
         readings = number_readings(match.group()) or self._crowns(match.group())
         if not readings:
@@ -221,9 +222,6 @@ class PriceWalk:
                 self.negative = True
             elif _NUMBER.search(self.folded, dash.end()):
                 self.range_open = True
-            elif self.folded[dash.end() :].strip():
-                # A dash before words only parts them.
-                return dash.end()
             return dash.end()
         place = self.place_at.get(position)
         between = phrases("range").at(self.tokens, place) if place is not None and len(self.numbers) == 1 else None
