@@ -18,15 +18,6 @@ settings.register_profile("tracker", deadline=None)
 settings.load_profile("tracker")
 
 
-_LONGEST = ("test_corpus.py", "test_answers.py", "test_children.py", "test_child.py", "test_killed.py")
-"""Few tests of many seconds: begun last, they would leave one of two processes without work."""
-
-
-def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """The longest files first."""
-    items.sort(key=lambda item: item.path.name not in _LONGEST)
-
-
 def pytest_collection_finish() -> None:
     """What was loaded for twenty thousand tests is no garbage: without this the collector would look through all of it
     every few tests."""
