@@ -151,6 +151,12 @@ def without_words(text: str, *sections: str) -> str:
     return text
 
 
+def without_article(text: str) -> str:
+    """A text without the article that it begins with: 'the 28 pt', 'l'URB' -> '28 pt', 'URB'."""
+    ahead = next((match for match in phrases("articles").find(text) if match.start == 0), None)
+    return text if ahead is None else text[ahead.end :].lstrip(" '’")
+
+
 def pattern(section: str, *meanings: str) -> str:
     """A group for a regular expression that matches any word of these meanings, the longest first."""
     found = sorted((word for meaning in meanings for word in words(section)[meaning]), key=len, reverse=True)

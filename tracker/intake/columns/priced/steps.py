@@ -6,7 +6,7 @@ from decimal import Decimal
 from itertools import product
 
 from tracker.intake.columns.column import Column
-from tracker.intake.columns.roles.headed_figures import says_delivery, spreads_values
+from tracker.intake.columns.roles.headed_figures import says_delivery, tells_offers_apart
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.headers.periods import is_later
@@ -37,7 +37,9 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
     # Where no column is called a price, the sum of two others shows which is one: 'Current | Increase | New (1 July)'.
     roles_of_prices = _PRICES if named else (None,)
     prices = [
-        column for column in columns if column.role in roles_of_prices and column.heads and not _says_more(column)
+        column
+        for column in columns
+        if column.role in roles_of_prices and column.heads and not tells_offers_apart(column)
     ]
     starts = [*prices, *(column for column in columns if column not in prices and _may_start(column))]
     between = [column for column in columns if column.role in _BETWEEN]
@@ -97,7 +99,7 @@ def _may_start(column: Column) -> bool:
     """'List', 'Old price', and 'Current' under no known word beside a price called 'New'."""
     if column.role in (Role.LIST_PRICE, Role.PREVIOUS_PRICE):
         return True
-    return column.role is None and bool(column.heads) and not _says_more(column)
+    return column.role is None and bool(column.heads) and not tells_offers_apart(column)
 
 
 def _is_larger(start: _Figures, step: _Figures) -> bool:
@@ -156,11 +158,6 @@ def _never_reckoned(start: Column, price: Column, figures: Mapping[int, _Figures
     """'Base | Supplement | Net price' whose net prices are formulas without a value: the base is still no price."""
     named = any(phrases("base_prices").whole(head.text) is not None for head in start.said)
     return named and price.role is Role.NET_PRICE and not any(figures[price.index].values())
-
-
-def _says_more(column: Column) -> bool:
-    """Prices by order size, caliper or delivery are offers each, however their figures add up."""
-    return spreads_values(column) or any(says_delivery(head) or head.bracket is not None for head in column.said)
 
 
 def figures_by_row(table: Table, column: Column) -> dict[int, Decimal]:

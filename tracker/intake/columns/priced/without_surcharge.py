@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.priced.steps import figures_by_row, without_steps
-from tracker.intake.columns.roles.headed_figures import says_delivery, spreads_values
+from tracker.intake.columns.roles.headed_figures import tells_offers_apart
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.prices_without import Without, head_without, is_of_all_board
@@ -30,8 +30,12 @@ def _without_bare_prices(columns: list[Column], table: Table, texts: Iterable[Wo
     Where a text says that the surcharge is not charged, or by some orders only, which of the two is paid is left to
     what else is said.
     """
-    bare = [column for column in columns if column.role in _NAMED and _leaves_out(column) and not _says_more(column)]
-    whole = [column for column in columns if column.role in _PAID and not (column in bare or _says_more(column))]
+    bare = [
+        column for column in columns if column.role in _NAMED and _leaves_out(column) and not tells_offers_apart(column)
+    ]
+    whole = [
+        column for column in columns if column.role in _PAID and not (column in bare or tells_offers_apart(column))
+    ]
     if len(bare) != 1 or len(whole) != 1 or _not_borne_by_all(columns, (*texts, *table.titles, *table.notes)):
         return columns
     part, paid = (figures_by_row(table, column) for column in (bare[0], whole[0]))
@@ -57,11 +61,6 @@ def _is_surcharge(column: Column) -> bool:
 
 def _leaves_out(column: Column) -> bool:
     return any(head_without(head.text) is not None for head in column.said)
-
-
-def _says_more(column: Column) -> bool:
-    """Prices by order size, caliper or delivery are offers each."""
-    return spreads_values(column) or any(says_delivery(head) or head.bracket is not None for head in column.said)
 
 
 def _not_borne_by_all(columns: Iterable[Column], texts: Iterable[Words]) -> bool:

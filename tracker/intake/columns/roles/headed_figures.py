@@ -40,6 +40,11 @@ NEVER_PRICES = frozenset(
 """What figures below such words are not, even where they look like prices."""
 
 
+def tells_offers_apart(column: Column) -> bool:
+    """Prices by order size, caliper or delivery are offers each, however their figures add up."""
+    return spreads_values(column) or any(says_delivery(head) or head.bracket is not None for head in column.said)
+
+
 def spreads_values(column: Column) -> bool:
     """The head is a value ('18 pt', '< 5 t', 'SBS'), or a bare number under words that name a property."""
     heads = [head_of(cell) for cell in column.heads]

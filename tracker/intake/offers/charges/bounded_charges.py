@@ -58,16 +58,10 @@ def _widths(cells: Cells, columns: Columns) -> list[Decimal]:
     found = measured(cell.text, "length_units")
     unit = named[0].length_unit
     units = [LengthUnit(one.unit) if one.unit else unit for one in found]
-    return (
-        [
-            amount.value * MM_PER[of]
-            for one, of in zip(found, units, strict=True)
-            if of is not None
-            for amount in one.amounts
-        ]
-        if None not in units
-        else []
-    )
+    if None in units:
+        return []
+    told = ((amount, of) for one, of in zip(found, units, strict=True) if of is not None for amount in one.amounts)
+    return [amount.value * MM_PER[of] for amount, of in told]
 
 
 def _is_of_widths(column: Column) -> bool:

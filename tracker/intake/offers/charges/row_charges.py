@@ -11,6 +11,7 @@ from tracker.intake.offers.rows.row_labels import charge_of_label, names_board
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import NumberReading, number_readings, percent
+from tracker.intake.values.figures.rates import names_percent
 from tracker.intake.values.freight.charge_names import ChargeKind, is_of_the_past
 from tracker.intake.values.freight.charge_parts import is_optional
 from tracker.intake.values.freight.charges import ChargeWords, find_charges
@@ -61,7 +62,7 @@ def charge_told_beside(cells: Mapping[int, Cell], label: Cell, priced: Collectio
     if amount.column in priced or not label.column < amount.column < unit.column or not is_figure(amount):
         return None
     named = price_unit(unit.text)
-    if not _is_percent(unit.text) and (named is None or named.currency is None or named.basis is None):
+    if not names_percent(unit.text) and (named is None or named.currency is None or named.basis is None):
         return None
     return next(iter(find_charges(f"{label.text.strip(' +:')}: {amount.text.strip()} {unit.text.strip()}")), None)
 
@@ -85,7 +86,7 @@ def is_of_all_prices(
     said, charge = price_text(below[0].text), charge_of_label(label.text)
     if charge is None or charge.kind in (ChargeKind.FREIGHT, ChargeKind.SHEETING) or _differ_in_order(prices):
         return charge is not None and bool(phrases("all_of_them").find(label.text))
-    own_unit = _is_percent(below[0].text) or (said is not None and said.basis is not None)
+    own_unit = names_percent(below[0].text) or (said is not None and said.basis is not None)
     per_unit = charge.kind is ChargeKind.ENERGY and own_unit
     return apart or per_unit or bool(phrases("all_of_them").find(label.text))
 
@@ -109,17 +110,13 @@ def says_unit_of_charge(text: str, label: str) -> bool:
     if _counts(text) or charge_of_label(label) is None:
         return False
     unit = price_unit(text)
-    return _is_percent(text) or (unit is not None and unit.basis is not None)
+    return names_percent(text) or (unit is not None and unit.basis is not None)
 
 
 def _counts(text: str) -> bool:
     """It has a figure that is not its unit's: that of 'SEK/1000 kg' is."""
     unit = price_unit(text) if has_figure_in(text) else None
     return has_figure_in(text) and (unit is None or unit.currency is None or unit.basis is None)
-
-
-def _is_percent(text: str) -> bool:
-    return "%" in text or bool(phrases("percent").find(text))
 
 
 def with_unit_beside(cells: Mapping[int, Cell], index: int, priced: Collection[int]) -> Cell:
@@ -130,7 +127,7 @@ def with_unit_beside(cells: Mapping[int, Cell], index: int, priced: Collection[i
     if beside is None or not is_figure(cell) or _counts(beside.text):
         return cell
     unit = price_unit(beside.text)
-    if unit is None and not _is_percent(beside.text):
+    if unit is None and not names_percent(beside.text):
         return cell
     if unit is not None and unit.basis is None and beside.column < cell.column:
         return cell

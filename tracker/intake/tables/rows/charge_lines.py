@@ -14,6 +14,7 @@ from tracker.intake.tables.rows.terms_below import tells_terms_of_prices
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry
+from tracker.intake.values.figures.rates import names_percent
 from tracker.intake.values.freight.additions_below import (
     additions_of,
     adds_to_one_side,
@@ -49,12 +50,8 @@ def cell_of_board(cells: Mapping[int, Cell], index: int) -> Cell | None:
     cell = cells.get(index)
     if cell is None or not isinstance(cell.value, str):
         return cell
-    of_charge = _has_share(cell.text) and states_charge(cells)
+    of_charge = names_percent(cell.text) and states_charge(cells)
     return None if of_charge or tells_terms_of_prices(cells, cells) else cell
-
-
-def _has_share(text: str) -> bool:
-    return "%" in text or bool(phrases("percent").find(text))
 
 
 def names_charge(cells: Mapping[int, Cell]) -> bool:

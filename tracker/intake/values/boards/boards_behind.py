@@ -9,7 +9,7 @@ from tracker.intake.values.boards.some_boards import FAMILIES
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.rest import rest_of
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_article
 
 _JOINED = re.compile(r"(?<=\b[A-Z]{2})-(?=\s|[A-ZÄÖÜa-z][a-zäöüåé])")
 """The hyphens of 'GD- und GT-Sorten'."""
@@ -21,7 +21,7 @@ def boards_behind(text: str) -> tuple[str, str]:
     words, rest = boards_ahead(text.strip())
     if words:
         return words, without_boards_word(rest)
-    words, rest = boards_ahead(without_boards_word(_without_article(_JOINED.sub(" ", text).strip())))
+    words, rest = boards_ahead(without_boards_word(without_article(_JOINED.sub(" ", text).strip())))
     return (words, without_boards_word(rest)) if words else ("", text)
 
 
@@ -49,8 +49,3 @@ def without_boards_word(rest: str) -> str:
     named = bool(roles) and roles[0].role in (Role.PRODUCT, Role.GRADE, Role.ITEM)
     named = (named or phrases("line_numbers").whole(word) is not None) and find_grade(word) is None
     return rest[len(first) :].lstrip() if named else rest
-
-
-def _without_article(text: str) -> str:
-    ahead = next((found for found in phrases("articles").find(text) if found.start == 0), None)
-    return text if ahead is None else text[ahead.end :].lstrip(" '’")

@@ -8,7 +8,7 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.lines_counted import lines_named
 from tracker.intake.values.notes.rest import rest_of
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_article
 
 
 @lru_cache(maxsize=512)
@@ -21,7 +21,7 @@ def coats_some_lines(texts: tuple[str, ...], sides: int) -> bool:
 
 def _coats_some(part: str, sides: int) -> bool:
     lines = lines_named(part)
-    named, rest = boards_ahead(_without_article(part))
+    named, rest = boards_ahead(without_article(part))
     if lines is None and not named:
         return False
     said = find_grade(part)
@@ -33,8 +33,3 @@ def _coats_some(part: str, sides: int) -> bool:
 def _leaves_out_the_verb(rest: str) -> bool:
     """The 'on both' of 'items 3 and 4 on both', with no other word: not 'on both pallets'."""
     return bool(phrases("sides_alone").find(rest)) and not rest_of(rest, (), "sides_alone", "copula")
-
-
-def _without_article(text: str) -> str:
-    ahead = next((found for found in phrases("articles").find(text) if found.start == 0), None)
-    return text if ahead is None else text[ahead.end :].lstrip(" '’")

@@ -8,6 +8,8 @@ from tracker.intake.values.prices.currency import currency_text, find_currencies
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found
 
+SHARE = re.compile(r"\d+(?:[.,]\d+)?\s*%")
+"""A share of the price, as it is written."""
 _RATE = re.compile(r"\d\s*%")
 _NEXT_RATE = re.compile(r"[.:]?\s*\d+(?:[.,]\d+)?\s*%")
 _FIGURE = re.compile(r"\.?\s*[:=]?\s*([^\W\d]{0,3}[$€£]?)\s*\d+(?:[.,]\d+)*\s*")
@@ -23,6 +25,11 @@ def in_signs(text: str) -> str:
         if text[: match.start].rstrip()[-1:].isdigit():
             text = f"{text[: match.start]}%{text[match.end :]}"
     return text
+
+
+def names_percent(text: str) -> bool:
+    """Whether it holds the sign or a word for per cent."""
+    return "%" in text or bool(phrases("percent").find(text))
 
 
 def states_rate(text: str) -> bool:

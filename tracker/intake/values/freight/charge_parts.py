@@ -6,6 +6,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.figures.rates import SHARE
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.not_included import leads_to_its_amount
 from tracker.intake.values.notes.clauses import clauses
@@ -90,11 +91,8 @@ def optional_charges(text: str) -> tuple[OptionalCharge, ...]:
     )
 
 
-_SHARE = re.compile(r"\d+(?:[.,]\d+)?\s*%")
-
-
 def _is_share(part: str) -> bool:
-    return _SHARE.match(part) is not None and not charges_named(part)
+    return SHARE.match(part) is not None and not charges_named(part)
 
 
 def _begins_with_all(part: str) -> bool:

@@ -1,11 +1,11 @@
 """The form of board that alone bears a charge: 'Für Bogenware berechnen wir einen Zuschlag von 38 EUR/t', 'sheets carry
 a cutting surcharge of 42 €/t; rolls bear none'."""
 
-import re
 from functools import lru_cache
 from typing import NamedTuple
 
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.figures.rates import SHARE
 from tracker.intake.values.freight.charge_names import charges_named, whole_name
 from tracker.intake.values.freight.charged_measures import WidthBound, charged_measure
 from tracker.intake.values.notes.clauses import COMMA, clauses
@@ -170,10 +170,7 @@ def _amounts(clause: str) -> list[tuple[int, int]]:
     spans = sorted({(start, end) for _, start, end, _ in prices_within(clause)})
     # An amount is found with the small words before it as well: 'von 38 EUR/t', '38 EUR/t'.
     apart = [one for place, one in enumerate(spans) if all(other[1] <= one[0] for other in spans[:place])]
-    return [*apart, *(one.span() for one in _SHARE.finditer(clause))]
-
-
-_SHARE = re.compile(r"\d+(?:[.,]\d+)?\s*%")
+    return [*apart, *(one.span() for one in SHARE.finditer(clause))]
 
 
 def _lead(before: str) -> int | None:

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 
+from tracker.intake.values.figures.rates import SHARE
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.lists import phrases
@@ -37,7 +38,7 @@ def amounts_in(entry: str) -> list[tuple[int, int]]:
     priced = list(_priced(entry))
     shortest = [one for one in priced if not any(one != other and _holds(one, other) for other in priced)]
     shortest = shortest or list(_money_alone(entry))
-    return [*shortest, *(found.span() for found in _SHARE.finditer(entry))]
+    return [*shortest, *(found.span() for found in SHARE.finditer(entry))]
 
 
 def _money_alone(entry: str) -> Iterator[tuple[int, int]]:
@@ -59,7 +60,6 @@ def _holds(span: tuple[int, int], other: tuple[int, int]) -> bool:
 
 
 _AROUND = " :=–—-+•*()"
-_SHARE = re.compile(r"\d+(?:[.,]\d+)?\s*%")
 _FIGURE = re.compile(r"(?<![^\W_])\d")
 """One that no letter stands before: not that of 'CO2'."""
 

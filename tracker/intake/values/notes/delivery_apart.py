@@ -17,7 +17,7 @@ from tracker.intake.values.notes.ways_named import FORMS, ways_named
 from tracker.intake.values.prices.basis import find_basis
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.units_in_doubt import is_of_a_later_day
-from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.lists import joined, phrases, without_article
 from tracker.intake.words.phrases import blanked
 
 _STOPS = " ,;:.()–-"
@@ -93,7 +93,7 @@ def _goes_on_about_others(piece: str, before: list[str]) -> bool:
 def _begins_with_boards(part: str) -> bool:
     """With the words for some, or for all others."""
     others = any(match.first == 0 for match in phrases("the_others").find(part))
-    return others or bool(boards_ahead(_without_article(part))[0])
+    return others or bool(boards_ahead(without_article(part))[0])
 
 
 def _is_of_unknown(part: str) -> bool:
@@ -120,7 +120,7 @@ def _said(part: str) -> _Said | None:
 
 def _kept_apart(part: str) -> _Said | None:
     """'CRB is excluded from free delivery' and 'CRB only for collection': what holds for all does not hold there."""
-    boards, rest = boards_ahead(_without_article(part))
+    boards, rest = boards_ahead(without_article(part))
     but = next(iter(joined("excepted", "exceptions").find(rest)), None) if boards else None
     excluded = but is not None and not rest_of(rest[: but.start], (), "copula") and bool(terms_in(rest[but.end :]))
     return _Said(part, boards) if excluded or (boards and but is None and _is_done_with_it(rest)) else None
@@ -140,7 +140,7 @@ def _boards_in(part: str) -> Iterator[tuple[str, str]]:
     """The boards that a part begins with, leads to by 'for' or 'on', or ends in, and what it says of them."""
     denial = next((match for match in phrases("negations").find(part) if match.start == 0), None)
     start = 0 if denial is None else denial.end
-    boards, rest = boards_ahead(_without_article(part[start:].strip()))
+    boards, rest = boards_ahead(without_article(part[start:].strip()))
     if boards:
         # 'Not CRB' and 'CRB not' say the same.
         yield boards, f"{part[:start]} {rest}"
@@ -280,8 +280,3 @@ def _tells(terms: str, *delivered: bool) -> bool:
 
 def _freight_in(part: str) -> Iterator[str]:
     return (part[one.start : one.end] for one in phrases("charges").find(part) if one.value == "freight")
-
-
-def _without_article(part: str) -> str:
-    ahead = next((match for match in phrases("articles").find(part) if match.start == 0), None)
-    return part if ahead is None else part[ahead.end :].lstrip(" '’")

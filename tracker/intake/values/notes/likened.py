@@ -2,7 +2,7 @@
 
 from tracker.intake.values.boards.boards_excepted import boards_ahead
 from tracker.intake.values.notes.clauses import clauses
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_article
 
 
 def with_likes(text: str) -> str:
@@ -10,13 +10,8 @@ def with_likes(text: str) -> str:
     for clause in clauses(text) if phrases("likened").find(text) else ():
         like = next((match for match in phrases("likened").find(clause) if match.first == 0), None)
         first, _, behind = clause[like.end :].partition(",") if like is not None else ("", "", "")
-        boards, rest = boards_ahead(_without_article(first))
-        told = _without_article(behind)
+        boards, rest = boards_ahead(without_article(first.strip()))
+        told = without_article(behind.strip())
         if boards and not rest and boards_ahead(told)[0]:
             text = text.replace(clause, f"{boards}, {told}")
     return text
-
-
-def _without_article(part: str) -> str:
-    ahead = next((match for match in phrases("articles").find(part) if match.first == 0), None)
-    return (part if ahead is None else part[ahead.end :]).lstrip(" '’")

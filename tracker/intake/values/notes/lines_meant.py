@@ -44,7 +44,7 @@ from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_remarked import lead_of_some
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_article
 from tracker.intake.words.phrases import outside, tokens_of
 
 
@@ -173,7 +173,7 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
     only = next(iter(phrases("only_these").find(text)), None) if not colon else None
     if only is not None:
         head, rest = text[: only.start], text[only.end :]
-    begins = note and bool(board_ahead(_without_article(text))[0])
+    begins = note and bool(board_ahead(without_article(text.strip()))[0])
     coated = coated_ahead(text) if note and not (begins or colon or only) else None
     if coated is not None:
         # 'Coated board is sold delivered'; of 'uncoated board (CRB)' it is not told which is meant.
@@ -187,7 +187,7 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
         if measured:
             return LinesMeant(unit, boards=boards_named(measured))
         words, rest = names_of_a_kind(text)
-        words, rest = (words, rest.lstrip(" ,")) if words else boards_ahead(_without_article(text))
+        words, rest = (words, rest.lstrip(" ,")) if words else boards_ahead(without_article(text.strip()))
         return _without_others(words, rest) if note else None
     boards = boards_called(head) if colon else boards_named(head)
     if len(boards.spans) > 1 and not boards_named(rest).some:
@@ -245,12 +245,6 @@ def _goes_on_unread(ahead: str, rest: str) -> bool:
 
 
 _READ_BEHIND = ("only_these", "no_other_boards", "charge_verbs", "copula", "added_on_top", "charge_filler")
-
-
-def _without_article(text: str) -> str:
-    """'The 28 pt needs six weeks' begins with a board all the same."""
-    ahead = next((found for found in phrases("articles").find(text.strip()) if found.start == 0), None)
-    return text.strip() if ahead is None else text.strip()[ahead.end :].lstrip(" '’")
 
 
 def _without_others(board: str, rest: str) -> LinesMeant | None:
