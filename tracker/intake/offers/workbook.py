@@ -25,7 +25,7 @@ from tracker.intake.offers.notes.of_named_sheets import of_sheet
 from tracker.intake.offers.notes.of_own_marks import of_own_marks
 from tracker.intake.offers.notes.of_own_tables import of_own_tables
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
-from tracker.intake.offers.notes.of_whole_books import of_whole_book
+from tracker.intake.offers.notes.of_whole_workbook import of_whole_workbook
 from tracker.intake.offers.notes.own_texts import of_own_prices
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
@@ -252,7 +252,7 @@ def _levels(read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet], tabl
     for hidden in (False, True):
         terms = [words for other in others if other.found.view.hidden is hidden for words in other.found.texts]
         offering = [other for other in sheets if other not in others and other is not sheet]
-        terms += of_whole_book(other for other in offering if other.found.view.hidden is hidden)
+        terms += of_whole_workbook(other for other in offering if other.found.view.hidden is hidden)
         for said in of_sheet(terms, sheet.name, [other.name for other in sheets if other not in others]):
             if said:
                 yield Level("other sheets", tuple(said), foreign=True, board=False, hidden=hidden)

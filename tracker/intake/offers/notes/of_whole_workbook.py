@@ -9,7 +9,7 @@ from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.words.lists import phrases
 
 
-def of_whole_book(sheets: Iterable[ReadSheet]) -> Iterator[Words]:
+def of_whole_workbook(sheets: Iterable[ReadSheet]) -> Iterator[Words]:
     """The sentences of these sheets that do; what else their texts say is of their own prices."""
     for sheet in sheets:
         titles = (words for read in sheet.tables for words in (*read.table.titles, *read.table.notes))
