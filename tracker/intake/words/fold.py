@@ -112,7 +112,11 @@ def runs_of_letters(folded: str) -> list[str]:
 
 def tokens(folded: str) -> list[tuple[str, int, int]]:
     """Words, digit runs and signs of a folded text with their spans. Dots, hyphens and apostrophes part words."""
-    return [(_plain_token(match.group()), match.start(), match.end()) for match in _TOKEN.finditer(folded)]
+    # Nearly every token is a run of letters, which is plain already.
+    return [
+        (token if (token := match.group()).isalpha() else _plain_token(token), *match.span())
+        for match in _TOKEN.finditer(folded)
+    ]
 
 
 @cache

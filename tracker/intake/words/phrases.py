@@ -1,13 +1,14 @@
 """Finding the trade's words in a text: whole words only, longest first, so that 'GT' is never seen in 'WEIGHT'."""
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property, lru_cache
-from typing import Generic, TypeVar
+from typing import Any, Generic, TypeVar
 
 from tracker.intake.words.fold import WRITTEN_WITH_DOTS, fold, runs_of_letters, spellings, token_words, tokens
 
 T = TypeVar("T")
+_AROUND = frozenset("()[]:;,!*")
 Token = tuple[str, int, int]
 
 
@@ -43,6 +44,7 @@ class Phrases(Generic[T]):
         self._longest_first: dict[str, tuple[tuple[tuple[str, ...], T], ...]] = {}
         self._ends = tuple(ending for ending, _ in self._endings)
         self._starts = tuple(beginning for beginning, _ in self._beginnings)
+        self._has_parts = bool(self._ends or self._starts)
 
     def _add(self, phrase: str, meaning: T) -> None:
         for spelling in spellings(phrase):
@@ -68,14 +70,14 @@ class Phrases(Generic[T]):
         if place >= len(found):
             return None
         word = found[place][0]
-        for words, meaning in self._beginning_with(word):
+        for words, meaning in self._beginning_with(word) if word in self._by_first else ():
             after = place + len(words)
             # A second word that differs tells nearly all of them apart.
             if len(words) > 1 and (after > len(found) or found[place + 1][0] != words[1]):
                 continue
             if len(words) < 3 or all(found[place + i][0] == words[i] for i in range(2, len(words))):
                 return Found(meaning, found[place][1], found[after - 1][2], place, after)
-        meaning_of_part = self._by_part(word)
+        meaning_of_part = self._by_part(word) if self._has_parts else None
         if meaning_of_part is None:
             return None
         return Found(meaning_of_part, found[place][1], found[place][2], place, place + 1)
@@ -85,10 +87,7 @@ class Phrases(Generic[T]):
         of the thousands do."""
         ordered = self._longest_first.get(word)
         if ordered is None:
-            group = self._by_first.get(word)
-            if group is None:
-                return ()
-            ordered = self._longest_first[word] = _longest_first(group)
+            ordered = self._longest_first[word] = _longest_first(self._by_first[word])
         return ordered
 
     def _by_part(self, word: str) -> T | None:
@@ -103,26 +102,29 @@ class Phrases(Generic[T]):
     def among(self, found: Sequence[Token]) -> list[Found[T]]:
         """Every phrase among the tokens, from left to right, none within another."""
         matches: list[Found[T]] = []
-        place = 0
-        while place < len(found):
-            word = found[place][0]
-            # Nearly no word begins a phrase: that is told here, for a text is looked through for dozens of lists.
-            begins = word in self._by_first or word.endswith(self._ends) or word.startswith(self._starts)
-            match = self.at(found, place) if begins else None
-            if match is None:
-                place += 1
-            else:
+        after = 0
+        # Nearly no word begins a phrase: that is told first, for a text is looked through for dozens of lists.
+        for place in [place for place, (word, _, _) in enumerate(found) if self._may_begin(word)]:
+            match = self.at(found, place) if place >= after else None
+            if match is not None:
                 matches.append(match)
-                place = match.after
+                after = match.after
         return matches
 
-    def find(self, text: str) -> list[Found[T]]:
+    def _may_begin(self, word: str) -> bool:
+        return word in self._by_first or (
+            self._has_parts and (word.endswith(self._ends) or word.startswith(self._starts))
+        )
+
+    def find(self, text: str) -> tuple[Found[T], ...]:
         """Every phrase in a text as written."""
-        found, words = _tokens_and_words(text)
-        # A text is looked through for hundreds of lists, and nine in ten have no word of it.
-        if not (self._ends or self._starts) and self._by_first.keys().isdisjoint(words):
-            return []
-        return self.among(found)
+        looked = _looked_through(text)
+        found: tuple[Found[T], ...] | None = looked.found.get(self)
+        if found is None:
+            # Nine lists in ten have no word of the text.
+            strange = not self._has_parts and self._by_first.keys().isdisjoint(looked.words)
+            found = looked.found[self] = () if strange else tuple(self.among(looked.tokens))
+        return found
 
     def may_begin_in(self, text: str) -> bool:
         """Whether a word of a text may begin a phrase: told in a fraction of the time that it takes to find which, for
@@ -134,15 +136,14 @@ class Phrases(Generic[T]):
     @cached_property
     def _begin_with_letters(self) -> bool:
         """Whether every phrase begins with a word that is a run of letters however it is written."""
-        parts = self._endings or self._beginnings
-        return not parts and all(word.isalpha() and word not in WRITTEN_WITH_DOTS for word in self._by_first)
+        return not self._has_parts and all(word.isalpha() and word not in WRITTEN_WITH_DOTS for word in self._by_first)
 
     def whole(self, text: str) -> T | None:
         """The meaning of a text that is this phrase and nothing else (brackets, dots and colons around it do not
         count).
         """
-        found = [token for token in tokens_of(text) if token[0] not in "()[]:;,!*"]
-        match = self.at(found, 0) if found else None
+        found = _looked_through(text).bare
+        match = self.at(found, 0)
         return match.value if match is not None and match.after == len(found) else None
 
 
@@ -184,11 +185,25 @@ def _is_part(match: Found[str], start: int, end: int) -> bool:
 
 def tokens_of(text: str) -> Sequence[Token]:
     """The words, digit runs and signs of a text as written."""
-    return _tokens_and_words(text)[0]
+    return _looked_through(text).tokens
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _LookedThrough:
+    """A text's tokens, those of them that are no signs around it, its words, and what each of the lists that it was
+    looked through for found in it."""
+
+    tokens: tuple[Token, ...]
+    bare: tuple[Token, ...]
+    words: frozenset[str]
+    found: dict[Phrases[Any], tuple[Found[Any], ...]] = field(default_factory=dict)
 
 
 @lru_cache(maxsize=1024)
-def _tokens_and_words(text: str) -> tuple[Sequence[Token], frozenset[str]]:
-    """Remembered for a moment, because one text is looked through for dozens of kinds of phrases in turn."""
+def _looked_through(text: str) -> _LookedThrough:
+    """Remembered for a moment, because one text is looked through for hundreds of lists, for many of them by several
+    rules."""
     found = tuple(tokens(fold(text)))
-    return found, frozenset([word for word, _, _ in found])
+    words = frozenset([word for word, _, _ in found])
+    bare = found if words.isdisjoint(_AROUND) else tuple([token for token in found if token[0] not in _AROUND])
+    return _LookedThrough(found, bare, words)

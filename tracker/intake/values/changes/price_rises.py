@@ -1,6 +1,7 @@
 """What makes prices dearer, or moves them either way: 'add 3 %', 'All prices increase by 4 %', 'adjustment +2.5 %'."""
 
 import re
+from collections.abc import Sequence
 
 from tracker.intake.values.figures.rates import EITHER_WAY, is_added, masses_of_orders, rate_follows, states_amount
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
@@ -63,7 +64,7 @@ def adjusts(clause: str) -> bool:
     return found and not _told_elsewhere(clause, named)
 
 
-def _told_elsewhere(clause: str, named: list[Found[str]]) -> bool:
+def _told_elsewhere(clause: str, named: Sequence[Found[str]]) -> bool:
     if find_dates(clause) or _PERIOD.search(clause) or masses_of_orders(clause) or EITHER_WAY.search(clause):
         return True
     own = (*named, *phrases("these_prices").find(clause))

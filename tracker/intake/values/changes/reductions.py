@@ -1,5 +1,7 @@
 """What is taken off prices: 'less 3 %', 'Rabatt 4 %', '5 % off all items', 'Remise 3 %'."""
 
+from collections.abc import Sequence
+
 from tracker.intake.values.figures.rates import (
     amount_follows,
     masses_of_orders,
@@ -37,7 +39,7 @@ def _minus(clause: str) -> bool:
     return minus_before_a_rate(clause) or any(amount_follows(clause[match.end :]) for match in words)
 
 
-def _hangs_on_something(clause: str, named: list[Found[str]]) -> bool:
+def _hangs_on_something(clause: str, named: Sequence[Found[str]]) -> bool:
     """The 'net' of 'your net' and the 'om' of 'rabatt om 3 %' are no conditions; 'to be deducted' is yet to come."""
     own = [*named, *(match for section in _NO_CONDITIONS for match in phrases(section).find(clause))]
     return any(outside(phrases(section).find(clause), own) for section in _CONDITIONS)

@@ -1,6 +1,7 @@
 """Clauses whose money is none of the prices, nor added to them: of goods that come back, deposits and late payment."""
 
 import re
+from collections.abc import Sequence
 from enum import Enum, auto
 
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
@@ -34,7 +35,7 @@ def is_monthly(clause: str, said: Found[str]) -> bool:
     return monthly and _is_per_weight(clause)
 
 
-def _dealings(clause: str) -> list[Found[str]]:
+def _dealings(clause: str) -> Sequence[Found[str]]:
     return phrases("other_dealings").find(clause)
 
 

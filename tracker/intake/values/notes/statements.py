@@ -51,7 +51,7 @@ from tracker.intake.values.times.lead_sentences import find_lead, leads_by_grade
 from tracker.intake.values.times.lead_unread import LeadUnread, lead_unread
 from tracker.intake.values.times.validity import Validity, validity
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import outside
+from tracker.intake.words.phrases import Found, outside
 from tracker.trade.quantities import MassUnit
 
 
@@ -252,7 +252,7 @@ def says(text: str) -> frozenset[Remark]:
     """
     found = set()
     for remark in Remark:
-        matches = phrases(remark.value).find(text)
+        matches: Sequence[Found[str]] = phrases(remark.value).find(text)
         if remark in (Remark.TOTAL, Remark.INDEX):
             matches = [match for match in matches if match.first <= (1 if remark is Remark.INDEX else 0)]
         elif remark is Remark.SUPERSEDED:

@@ -5,7 +5,7 @@ What can't be read for certain is told as well: then what is said of all boards 
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import lru_cache
@@ -221,7 +221,7 @@ def _times(plain: str) -> list[tuple[LeadTime, int, int]]:
 
 def _stock(plain: str) -> tuple[tuple[LeadTime, ...], bool]:
     """That goods are in stock; and whether that is denied."""
-    said = joined("from_stock.any", "kept_in_stock").find(plain)
+    said: Sequence[Found[str]] = joined("from_stock.any", "kept_in_stock").find(plain)
     if any(denied(plain, match) for match in said):
         return (), True
     # 'Ab Lager Kassel' says from where, and not that it is there.
@@ -230,7 +230,7 @@ def _stock(plain: str) -> tuple[tuple[LeadTime, ...], bool]:
     return tuple(LeadTime(0, 0, plain[match.start : match.end]) for match in said[:1]), False
 
 
-def _at_once(plain: str) -> list[Found[str]]:
+def _at_once(plain: str) -> Sequence[Found[str]]:
     """The 'at once' of 'greyboard goes out at once'; a rise that holds at once is none of goods."""
     leaves = joined("made_so.there", "goods_leave.any", "goods_leave.waiting").find(plain)
     found = [match for match in phrases("at_once").find(plain) if match.value == "any"]

@@ -1,7 +1,7 @@
 """The parts of a clause between its commas and brackets, with what each has of a smallest order and what is left."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -33,21 +33,21 @@ class Part:
     onwards: str
 
     @cached_property
-    def topics(self) -> list[Found[str]]:
+    def topics(self) -> Sequence[Found[str]]:
         """'Je Sorte fertigen wir ab drei Tonnen' tells a smallest order where no other words do, and so do 'at least 5
         t per order' and 'we accept orders from 2 t', if they tell nothing else."""
         found = phrases("minimum").find(self.text) or phrases("minimum_at_first").find(self.text)
         return found or self._at_least or self._taken
 
     @property
-    def _at_least(self) -> list[Found[str]]:
+    def _at_least(self) -> Sequence[Found[str]]:
         found = phrases("at_least").find(self.text)
         spans = [*(match.span for match in found), *(span for _, span in self.masses)]
         ordered = any(phrases(section).find(self.text) for section in ("order_words", "minimum_per"))
         return found if found and ordered and not _without_grades(rest_of(self.text, spans, *AROUND)) else []
 
     @property
-    def _taken(self) -> list[Found[str]]:
+    def _taken(self) -> Sequence[Found[str]]:
         """'We take orders up to 5 t' and 'we accept orders from 5 t carriage paid' tell no smallest one."""
         found = joined(*_TAKEN).find(self.text)
         taken = any(match.value == _TAKEN[0] for match in found) and phrases("ordered").find(self.text)
@@ -152,7 +152,7 @@ def _masses_in(text: str) -> Iterator[tuple[Mass, Span]]:
             yield mass, (start, begins)
 
 
-def _terms_ahead(text: str, topics: list[Found[str]]) -> Iterator[Span]:
+def _terms_ahead(text: str, topics: Sequence[Found[str]]) -> Iterator[Span]:
     """The 'Effective 12/14/2026 FOB mill' of 'Effective 12/14/2026 FOB mill minimum 5,000 lb', as titles set terms one
     behind the other; nothing else may stand there."""
     ahead = text[: topics[0].start] if topics else ""
@@ -161,7 +161,7 @@ def _terms_ahead(text: str, topics: list[Found[str]]) -> Iterator[Span]:
         yield 0, len(ahead)
 
 
-def _terms_behind(text: str, topics: list[Found[str]], masses: list[tuple[Mass, Span]]) -> Iterator[Span]:
+def _terms_behind(text: str, topics: Sequence[Found[str]], masses: list[tuple[Mass, Span]]) -> Iterator[Span]:
     """The 'FOB mill' of 'MOQ 5 ST FOB mill', where nothing else stands behind the weight; 'minimum 4 t frei Haus' may
     be the least that is delivered free."""
     last = masses[-1][1][1] if masses else len(text)
@@ -192,7 +192,7 @@ def _all_forms(text: str) -> Iterator[Span]:
     return (match.span for match in named if len({one.value for one in named}) > 1)
 
 
-def _counted(text: str, topics: list[Found[str]]) -> list[Span]:
+def _counted(text: str, topics: Sequence[Found[str]]) -> list[Span]:
     """The '2 Rollen' of an order in rolls, the '1 container' of one that fills it."""
     return [
         (number.start(), piece.end)

@@ -49,18 +49,18 @@ class _Currencies(Phrases[tuple[str, bool]]):
 
     def at(self, found: Sequence[Token], place: int) -> Found[tuple[str, bool]] | None:
         match = super().at(found, place)
+        if match is None:
+            return None
         around = [word for word, _, _ in found[max(0, place - 2) : place + 1]]
         ends_a_coating = len(around) == len("c1s") and "".join(around) in _COATINGS
-        if match is not None and ends_a_coating and found[place - 2][2] == found[place][1] - 1:
+        if ends_a_coating and found[place - 2][2] == found[place][1] - 1:
             return None
-        if match is not None and found[place][0] == "ft" and place and found[place - 1][0] == "sq":
+        if found[place][0] == "ft" and place and found[place - 1][0] == "sq":
             # The forint of Hungary is written like a foot.
             return None
-        if match is not None and any(is_other(found, place) for is_other in (_ends_per_cent, _tells_apart, _hundred)):
+        if any(is_other(found, place) for is_other in (_ends_per_cent, _tells_apart, _hundred)):
             return None
-        if match is not None and (_behind_letters(found, place) or _parted(found, match)):
-            return None
-        return match
+        return None if _behind_letters(found, place) or _parted(found, match) else match
 
 
 def _parted(found: Sequence[Token], match: Found[tuple[str, bool]]) -> bool:

@@ -4,6 +4,7 @@
 """
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
 
 from tracker.intake.values.times.delivery_sentences import time_led
@@ -69,7 +70,7 @@ def _announced_in_weeks(part: str) -> bool:
     return any(phrases(section).find(part) for section in ("dispatch", "order_words"))
 
 
-def _leads(text: str, around: list[Found[str]]) -> bool:
+def _leads(text: str, around: Sequence[Found[str]]) -> bool:
     """Whether words for lead time stand beside these, which may hold one of them: 'Lieferung' does not count beside
     'Avis', for that is what is announced, but where weeks stand right behind it."""
     topics = phrases("lead_topic").find(blanked(text, (match.span for match in around)))

@@ -1,7 +1,7 @@
 """Dates as written, in every order of day and month that they allow."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
@@ -224,7 +224,7 @@ def date_order(texts: Iterable[str]) -> DateOrder | None:
     return orders.pop() if len(orders) == 1 else None
 
 
-def _told_beside(formats: list[Found[str]], dates: tuple[DateReading, ...], text: str) -> bool:
+def _told_beside(formats: Sequence[Found[str]], dates: tuple[DateReading, ...], text: str) -> bool:
     """Whether a text with a date says how that is written: right behind it, or without asking the buyer for one."""
     pairs = [(date.end, said.start) for said in formats for date in dates if date.end <= said.start]
     behind = any(not text[end:start].strip(" (") for end, start in pairs)

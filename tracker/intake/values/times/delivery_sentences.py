@@ -5,6 +5,7 @@ ship 5 days a week' says how often, and 'samples in 2 days' how soon what is no 
 """
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import COMMA
@@ -26,7 +27,7 @@ _SMALL = (
 """What may stand between a verb and its time, beside the small words of lead times."""
 
 
-def lead_topics(clause: str) -> list[Found[str]]:
+def lead_topics(clause: str) -> Sequence[Found[str]]:
     """The words that speak of lead time; a verb such as 'wir liefern' only where its time stands right behind it, or
     where no figure stands at all: 'ready to ship (stock)'."""
     found = phrases("lead_topic").find(clause)

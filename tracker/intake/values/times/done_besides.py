@@ -6,6 +6,7 @@ such a thing where it leads to the time itself: 'confirmed lead time 4 weeks'.
 """
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
 
 from tracker.intake.values.notes.denials import denied
@@ -57,12 +58,12 @@ def _bounded(part: str, topic: Found[str]) -> bool:
     return phrases("no_sooner").at(tokens_of(part), topic.after) is not None
 
 
-def _doings(part: str) -> list[Found[str]]:
+def _doings(part: str) -> Sequence[Found[str]]:
     """The words for it; those of 'after we confirm your order' tell from when the time is counted."""
     return outside(phrases("other_times").find(part), phrases("from_order").find(part))
 
 
-def _is_behind_the_time(part: str, topics: list[Found[str]], doing: Found[str]) -> bool:
+def _is_behind_the_time(part: str, topics: Sequence[Found[str]], doing: Found[str]) -> bool:
     """'Delivery 3 weeks after the drawing is confirmed'."""
     ahead = (topic for topic in topics if topic.end <= doing.start)
     return any(time_led(part, each.end) is not None and counts_time(part[each.end : doing.start]) for each in ahead)

@@ -7,6 +7,7 @@ only what is in stock that leaves so, the time of a list's boards is not known.
 """
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import COMMA
@@ -162,7 +163,7 @@ def _needs_another(ahead: str) -> bool:
 def _leaving(rest: str) -> str | None:
     """'any' where words that are all known to say that goods leave, 'of_stock' where they say it of those in stock."""
     spans: list[tuple[int, int]] = []
-    leaves: list[Found[str]] = phrases("goods_leave").find(rest)
+    leaves: Sequence[Found[str]] = phrases("goods_leave").find(rest)
     spans.extend(match.span for match in leaves)
     for section in _SAID:
         spans.extend(match.span for match in phrases(section).find(blanked(rest, spans)))

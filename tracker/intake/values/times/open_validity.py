@@ -1,6 +1,7 @@
 """Validity that is spoken of without a last day: 'valid October 2026', 'until further notice', '2 months'."""
 
 import re
+from collections.abc import Sequence
 from itertools import pairwise
 
 from tracker.intake.values.notes.clauses import COMMA
@@ -15,7 +16,7 @@ COUNTED = re.compile(r"(?<![\d.,/-])(\d{1,3})\s*-?\s*([^\W\d_]+)")
 """A count with its unit: '30 days', '6-week'."""
 
 
-def ends_on_no_day(clause: str, dates: tuple[DateReading, ...], holds: list[Found[str]]) -> bool:
+def ends_on_no_day(clause: str, dates: tuple[DateReading, ...], holds: Sequence[Found[str]]) -> bool:
     """Whether a clause names an end of its prices, and no day: `dates` are those it has, `holds` its words for how long
     prices hold."""
     if _names_an_end(clause):
@@ -84,12 +85,12 @@ def _only_begins(clause: str, dates: tuple[DateReading, ...]) -> bool:
     return len(dates) == 1 and any(match.end <= dates[0].start for match in phrases("since").find(clause))
 
 
-def begun(before: str, begins: list[Found[str]]) -> bool:
+def begun(before: str, begins: Sequence[Found[str]]) -> bool:
     """Whether words or a day before a place say when prices begin to hold."""
     return any(match.end <= len(before) for match in begins) or bool(find_dates(before))
 
 
-def within(match: Found[str], others: list[Found[str]]) -> bool:
+def within(match: Found[str], others: Sequence[Found[str]]) -> bool:
     """The 'au' of 'applicable au 1er octobre' belongs to the words for a beginning."""
     return any(other.start < match.start and match.end <= other.end for other in others)
 
