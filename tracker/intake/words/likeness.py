@@ -6,8 +6,9 @@ from functools import cache, lru_cache
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from tracker.intake.words.fold import fold, spellings, token_words, tokens
+from tracker.intake.words.fold import spellings, token_words
 from tracker.intake.words.lists import word_lists, words
+from tracker.intake.words.phrases import tokens_of
 
 # One wrong, missing, extra or swapped letter in a short word, two in a long one; shorter words have too many
 # neighbours.
@@ -32,7 +33,7 @@ def near_miss(word: str, section: str) -> tuple[str, ...]:
 
     A word that begins with another letter is another word: 'height' is not 'weight'.
     """
-    folded = " ".join(token for token, _, _ in tokens(fold(word)) if token.isalpha())
+    folded = " ".join(token for token, _, _ in tokens_of(word) if token.isalpha())
     if not _SHORTEST <= len(folded) <= _LONGEST:
         return ()
     slips = 2 if len(folded) >= _LONG else 1

@@ -6,8 +6,8 @@ from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.lead_unread import LeadUnread
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 
 _FROM_STOCK = (0, 0)
 _TITLES = ("title", "sheet", "sheet name")
@@ -45,6 +45,6 @@ def _goes_out(said: Said[LeadTime]) -> bool:
 
 
 def _time_to_go_out(clause: str) -> tuple[int, int] | None:
-    leads = phrases("dispatch").at(tokens(fold(clause)), 0)
+    leads = phrases("dispatch").at(tokens_of(clause), 0)
     lead = lead_text(clause[leads.end :].strip(" :.")) if leads is not None else None
     return None if lead is None else lead.days

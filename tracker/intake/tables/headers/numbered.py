@@ -62,9 +62,11 @@ def priced_years(cells: Sequence[Cell]) -> dict[Cell, Head]:
         and unit.currency is not None
         and unit.basis is not None
     ]
+    if not dated:
+        return {}
     others = [text for cell, text in zip(cells, texts, strict=True) if cell not in [one for one, _ in dated]]
     named = sum((head := head_of_words(text)) is not None and head.named for text in others)
-    if not dated or (named < _FEWEST_NAMED and len(dated) < _FEWEST_NAMED):
+    if named < _FEWEST_NAMED and len(dated) < _FEWEST_NAMED:
         return {}
     return {cell: Head(Role.PRICE, named=True, unit=True) for cell, _ in dated}
 

@@ -1,6 +1,7 @@
 """The board that a text begins with, and what it says behind it: 'CRB' and 'delivered' of 'CRB delivered'."""
 
 import re
+from functools import lru_cache
 
 from tracker.intake.values.boards.boards_named import measures_named
 from tracker.intake.values.boards.grade import GradeReading, find_grade
@@ -8,6 +9,7 @@ from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.words.lists import phrases
 
 
+@lru_cache(maxsize=4096)
 def board_ahead(text: str) -> tuple[str, str]:
     """The words of a board that a text begins with, and what goes on behind them: 'CRB' of 'CRB delivered'."""
     rest = text

@@ -11,9 +11,9 @@ from functools import lru_cache
 from tracker.intake.values.figures.lengths import Measured, measured, without_tolerance
 from tracker.intake.values.figures.numbers import NumberReading, in_one_figure
 from tracker.intake.values.figures.spans import lone_figures
-from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import without
+from tracker.intake.words.phrases import tokens_of, without
 from tracker.trade.quantities import CaliperUnit
 
 _UM_PER = {
@@ -280,6 +280,6 @@ def roll_units(text: str) -> tuple[str, ...]:
 
 def _names_a_roll(behind: str) -> bool:
     """'1020 mm wide', and not '410 µm laize 860 mm', where the width is the next figure."""
-    found = tokens(fold(behind))
+    found = tokens_of(behind)
     named = phrases("roll_measures").at(found, 0)
     return named is not None and not any(word[0].isdigit() for word, _, _ in found[named.after : named.after + 2])

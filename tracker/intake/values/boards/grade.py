@@ -4,7 +4,7 @@ A name the trade does not share stays unknown until a legend explains it.
 """
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 from itertools import pairwise
@@ -13,10 +13,10 @@ from tracker.intake.values.boards.coined_names import surely_meant
 from tracker.intake.values.boards.loose_names import Named, without_loose_names
 from tracker.intake.values.boards.open_grades import GRADES, by_coating, contradicted
 from tracker.intake.values.figures.numbers_in_words import in_figures
-from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.fold import fold
 from tracker.intake.words.likeness import nearest_word, words_misspelt
 from tracker.intake.words.lists import phrases, words
-from tracker.intake.words.phrases import Phrases, Token
+from tracker.intake.words.phrases import Phrases, Token, tokens_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +79,7 @@ def find_grade(text: str) -> GradeReading | None:
     'Unbleached kraft' without coated or uncoated gives a reading with no grade: the words are known, the grade is not.
     'Solid bleeched sulfate' is read as it is meant, where it names no grade as it stands.
     """
-    found = _spelt_out(tokens(fold(_without_rates(text))))
+    found = _spelt_out(tokens_of(_without_rates(text)))
     reading = _read(text, found)
     if reading is not None and reading.grades:
         return _with_meant(reading, _read_as_meant(text, found, short=True))
@@ -106,7 +106,7 @@ def _with_meant(reading: GradeReading, meant: Iterable[tuple[GradeReading, bool]
     return replace(reading, grades=(*reading.grades, *others), coated_sides=None) if others else reading
 
 
-def _read_as_meant(text: str, found: list[Token], *, short: bool = False) -> Iterator[tuple[GradeReading, bool]]:
+def _read_as_meant(text: str, found: Sequence[Token], *, short: bool = False) -> Iterator[tuple[GradeReading, bool]]:
     """What the text says with one of its words as it may be meant, and whether it surely is where nothing else is;
     `short`: a word of four letters may be meant as well, the 'line' of 'White lime chipboard'."""
     for place, (word, start, end) in enumerate(found):
@@ -123,7 +123,7 @@ def names_grade(text: str) -> bool:
     return reading is not None and bool(reading.grades)
 
 
-def _read(text: str, found: list[Token]) -> GradeReading | None:
+def _read(text: str, found: Sequence[Token]) -> GradeReading | None:
     sides, coated = _coating(text, found)
     named, unsettled, names = _named(text, found)
     pieces = [one.words for one in names]
@@ -137,7 +137,7 @@ def _read(text: str, found: list[Token]) -> GradeReading | None:
     return GradeReading(tuple(named), sides, " ".join(pieces), coated, tuple(unsettled))
 
 
-def _spelt_out(found: list[Token]) -> list[Token]:
+def _spelt_out(found: Sequence[Token]) -> list[Token]:
     """'Ctd unblchd kraft' in whole words; each keeps its place in the text."""
     short = _short_words()
     return [(short.get(word, word), start, end) for word, start, end in found]
@@ -148,7 +148,7 @@ def _short_words() -> dict[str, str]:
     return {fold(short): fold(whole) for whole, cut in words("cut_short").items() for short in cut}
 
 
-def _named(text: str, found: list[Token]) -> tuple[list[str], list[str], list[Named]]:
+def _named(text: str, found: Sequence[Token]) -> tuple[list[str], list[str], list[Named]]:
     """Grades named outright, words that settle nothing alone, and all of them as written."""
     named: list[Named] = []
     place = 0
@@ -174,13 +174,13 @@ def _named(text: str, found: list[Token]) -> tuple[list[str], list[str], list[Na
     return [one for one in meant if one in GRADES], [one for one in meant if one not in GRADES], named
 
 
-def _stands_as_code(text: str, found: list[Token], place: int) -> bool:
+def _stands_as_code(text: str, found: Sequence[Token], place: int) -> bool:
     """Two capital letters by themselves, or before a digit or two: 'GT', 'GT 2', not 'gt' and not 'GT' in 'GT 280'."""
     _, start, end = found[place]
     return text[start:end].isupper()
 
 
-def _coating(text: str, found: list[Token]) -> tuple[int | None, bool | None]:
+def _coating(text: str, found: Sequence[Token]) -> tuple[int | None, bool | None]:
     said = set(_coatings_named(text, found))
     sides = {int(value) for value in said if value.isdigit()}
     if "face" in said:
@@ -194,7 +194,7 @@ def _coating(text: str, found: list[Token]) -> tuple[int | None, bool | None]:
     return None, (coated if not sides else None)
 
 
-def _coatings_named(text: str, found: list[Token]) -> Iterator[str]:
+def _coatings_named(text: str, found: Sequence[Token]) -> Iterator[str]:
     place = 0
     while place < len(found):
         match = phrases("coating").at(found, place)

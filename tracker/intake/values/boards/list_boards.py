@@ -9,8 +9,8 @@ from tracker.intake.values.boards.grade import GradeReading, find_grade, names_g
 from tracker.intake.values.figures.sheetsize import without_sheet_sizes
 from tracker.intake.values.freight.charges import find_charges
 from tracker.intake.values.notes.clauses import COMMA, clauses
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 
 LONGEST_TITLE = 80
 """Signs of a title; a longer text says more than what the list is called."""
@@ -89,6 +89,6 @@ def _of_another(clause: str) -> bool:
     # 'GC2, samples on request' is the list's board all the same.
     if phrases("other_boards").find(before) or phrases("other_boards").find(COMMA.split(behind)[0]):
         return True
-    near = tokens(fold(before))[-_CLOSE:]
+    near = tokens_of(before)[-_CLOSE:]
     close = before[near[0][1] :] if near else ""
     return any(phrases(section).find(close) for section in ("not_this_board", "exceptions", "replaces"))

@@ -9,8 +9,8 @@ from functools import lru_cache
 from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import GradeReading, find_grade
 from tracker.intake.values.boards.weight import find_weights
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern
+from tracker.intake.words.phrases import tokens_of
 
 _STOPS = re.compile(rf"[;\n]|,(?!\d)|\.\s|\s{pattern('range', 'and')}\s")
 _NUMBER = re.compile(r"\d[\d.,]*")
@@ -32,7 +32,7 @@ def measures_of_board(text: str, name: str, grades: Collection[str], calipers: C
 
 
 def _words(name: str) -> frozenset[str]:
-    return frozenset(token for token, _, _ in tokens(fold(name)))
+    return frozenset(token for token, _, _ in tokens_of(name))
 
 
 def _is_as_thick(part: str, calipers: Collection[Decimal]) -> bool:

@@ -8,9 +8,9 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.board_words import names_board_and_price
 from tracker.intake.values.figures.numbers import NUMBER, number_readings
-from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import without
+from tracker.intake.words.phrases import tokens_of, without
 
 
 class LengthUnit(StrEnum):
@@ -79,7 +79,7 @@ def length_unit(text: str) -> LengthUnit | None:
 
 
 def _is_inch(text: str) -> bool:
-    words = [token for token, _, _ in tokens(fold(text))]
+    words = [token for token, _, _ in tokens_of(text)]
     return "in" not in words or words[-1] in ("in", ")", "]") or any(word in words for word in ('"', "inch", "inches"))
 
 

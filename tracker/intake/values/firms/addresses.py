@@ -3,9 +3,8 @@
 import re
 from functools import lru_cache
 
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, tokens_of
 
 _ZIP = re.compile(r"\b[A-Z]{2}\.?\s+\d{5}(?:-\d{4})?\b")
 """'CA 91761': the state and the ZIP code of the United States, which make 'Ontario, CA 91761' a town of theirs."""
@@ -54,7 +53,7 @@ def _namesake(text: str, match: Found[str]) -> bool:
     behind = text[match.end :]
     if _ZIP.match(behind.lstrip(" ,")):
         return True
-    found = tokens(fold(behind))
+    found = tokens_of(behind)
     if phrases("streets").at(found, 0) is not None:
         return True
     state = phrases("countries").at(found, 1) if found and found[0][0] == "," else None
@@ -63,7 +62,7 @@ def _namesake(text: str, match: Found[str]) -> bool:
 
 def _has_a_street(text: str) -> bool:
     """'212, chemin du Barrage', 'Calle Mayor 14' and 'Lindenstraße 9': a number at a street that is called so."""
-    found = tokens(fold(text))
+    found = tokens_of(text)
     for match in phrases("streets_abroad").among(found):
         before = [token for token, _, _ in found[max(0, match.first - 2) : match.first] if token != ","]
         behind = [token for token, _, _ in found[match.after : match.after + _LONGEST_STREET]]

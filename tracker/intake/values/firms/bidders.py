@@ -2,8 +2,8 @@
 
 import re
 
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 
 _COUNTED = r"(?:\s*(?:#|no\.?|nr\.?|n[º°]\.?)?\s*\d{1,2}|\s+(?:#|no\.?|nr\.?|n[º°]\.?)?\s*[A-Z])"
 _BEHIND = re.compile(rf"(?:{_COUNTED})?(?:\s*:\s*|\s+[-–—]\s+|\s*\n\s*|\s+)(?P<name>[^\s:–—-].*)", re.DOTALL)
@@ -26,7 +26,7 @@ def without_number(label: str) -> str:
 
 
 def _behind(text: str, kind: str) -> str | None:
-    called = phrases("bidders").at(tokens(fold(text)), 0)
+    called = phrases("bidders").at(tokens_of(text), 0)
     if called is None or called.value != kind or text[: called.start].strip():
         return None
     behind = _BEHIND.fullmatch(text[called.end :])

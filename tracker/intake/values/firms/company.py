@@ -17,9 +17,8 @@ from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, tokens_of
 
 # What parts a name from what follows it on the same line.
 _FORMS_BEHIND_COMMA = r"(?:Inc|INC|LLC|Ltd|LTD|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp|CORP)\b"
@@ -66,7 +65,7 @@ def _company_in_prose(text: str) -> str | None:
 def _company_offering(text: str) -> str | None:
     """'Offert 26-77 från Granvassa Kartong': the firm behind words that lead to it without a colon."""
     text = _ITS_PAPER.sub(r"\1 ", text.strip())
-    leading = phrases("company").at(tokens(fold(text)), 0)
+    leading = phrases("company").at(tokens_of(text), 0)
     # One word alone, 'mill' or 'from', may begin a name or a sentence.
     if leading is None or leading.value not in _LABELS or leading.after < 2:
         return None
@@ -90,7 +89,7 @@ def headed_company(text: str) -> str | None:
         return None
     if not named_beside_its_trade(head):
         return None
-    first = phrases("company").at(tokens(fold(head)), 0)
+    first = phrases("company").at(tokens_of(head), 0)
     if first is not None and first.value == "desk":
         # 'Vertrieb Karton' signs for a firm.
         return None
@@ -149,7 +148,7 @@ def _makes(head: str, board: str) -> bool:
     before, named, behind = head.partition(board) if board else before_its_works(head)
     if phrases("works").whole(behind.strip()) == "behind":
         return bool(named) and has_words_of_its_own(before)
-    first = phrases("works").at(tokens(fold(head)), 0)
+    first = phrases("works").at(tokens_of(head), 0)
     return first is not None and first.value == "ahead" and has_words_of_its_own(f"{before[first.end :]} {behind}")
 
 
@@ -183,7 +182,7 @@ _MANY_FIGURES = re.compile(r"\d[\d.,]{2,}")
 
 
 def _ends_in_trade_word(head: str) -> bool:
-    end = len(tokens(fold(head)))
+    end = len(tokens_of(head))
     ends = (match for match in phrases("company").find(head) if match.after == end and match.first > 0)
     return any(match.value in ("trade", "first") for match in ends)
 

@@ -3,10 +3,10 @@
 import re
 
 from tracker.intake.values.freight.delivery import delivery_text
-from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.fold import fold
 from tracker.intake.words.likeness import is_listed
 from tracker.intake.words.lists import pattern, phrases, words
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, tokens_of
 
 _FORMS_IN_SMALL_LETTERS = frozenset({"gmbh", "plc", "mbh", "ltée", "eg", "ohg"})
 _STATES_TOO = frozenset({"NV", "CO", "AS"})
@@ -61,7 +61,7 @@ def _is_a_word(head: str, match: Found[str]) -> bool:
     shouted = not any(map(str.islower, head[: match.end]))
     if (form.isupper() and not shouted) or behind[:1].islower():
         return False
-    begun = phrases("words_like_forms").at(tokens(fold(head[match.start :])), 0)
+    begun = phrases("words_like_forms").at(tokens_of(head[match.start :]), 0)
     if begun is not None and not _ends_a_name(head, match):
         return True
     too = phrases("forms_that_are_words").whole(form)
@@ -93,8 +93,8 @@ def _says_from_then(behind: str) -> bool:
     if counted is None:
         return False
     if counted["day"]:
-        return phrases("months").at(tokens(fold(behind[counted.end() :])), 0) is not None
-    return counted["unit"] is None or phrases("order_units").at(tokens(fold(counted["unit"])), 0) is not None
+        return phrases("months").at(tokens_of(behind[counted.end() :]), 0) is not None
+    return counted["unit"] is None or phrases("order_units").at(tokens_of(counted["unit"]), 0) is not None
 
 
 _COUNTED = re.compile(r"(?P<day>\d{1,2}\.\s+(?=[^\W\d]))|\d{1,2}\.(?=\d)|\d+ ?(?P<unit>[^\W\d_]+)")

@@ -14,10 +14,13 @@ class ChargeKind(StrEnum):
     OTHER = "other"
 
 
+_CHARGE_KINDS = frozenset(ChargeKind)
+
+
 def charges_named(text: str) -> list[Found[str]]:
     """Charges named, a particular one ('energy') before a general one ('surcharge')."""
     found = phrases("charges").find(text)
-    named = [match for match in found if match.value in set(ChargeKind)]
+    named = [match for match in found if match.value in _CHARGE_KINDS]
     return sorted(named, key=lambda match: (match.value == "other", match.start))
 
 

@@ -194,7 +194,7 @@ def _denied_behind(text: str, term: Found[str]) -> bool:
 
 def _by_place(text: str) -> Delivery | None:
     """'frei Hamburg', 'ab Lager Kassel': words that say it only together with the place behind them."""
-    places = tokens(fold(text))
+    places = tokens_of(text)
     for match in phrases("delivery_places").among(places):
         if match.after >= len(places):
             continue
@@ -256,7 +256,7 @@ def _labelled(text: str) -> Delivery | None:
     """'Freight: included to your plant', 'Transport : non compris'."""
     for match in phrases("carriage").find(text):
         colon = _COLON.match(text, match.end)
-        told = tokens(fold(text[colon.end() :])) if colon is not None else []
+        told = tokens_of(text[colon.end() :]) if colon is not None else []
         denies = phrases("negations").at(told, 0)
         included = phrases("freight_included").at(told, denies.after if denies is not None else 0)
         if included is not None:

@@ -17,7 +17,7 @@ from tracker.intake.values.orders.orders_priced import orders_priced
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.times.lead_sentences import times_deliveries
-from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, without_words
 from tracker.intake.words.phrases import tokens_of
 
@@ -69,7 +69,7 @@ def _has_its_own_term(part: str) -> bool:
 
 def _bounds_orders(part: str) -> bool:
     """'Ab 10 t', 'orders over 5 t': a size of order and what it begins with; 'minimum order 5 t' is another."""
-    found = tokens(fold(part.strip()))
+    found = tokens_of(part.strip())
     named = phrases("order_words").at(found, 0)
     led = phrases("bracket").at(found, named.after if named is not None else 0)
     sized = led is not None and led.value in ("from", "above", "below") and bool(find_masses(part))
@@ -78,7 +78,7 @@ def _bounds_orders(part: str) -> bool:
 
 def _of_named_orders(part: str) -> bool:
     """'For orders over 10 t'; 'prices are firm for orders entered by 18 December' tells of prices first."""
-    return phrases("on_orders").at(tokens(fold(part.strip())), 0) is not None and of_some_orders(part)
+    return phrases("on_orders").at(tokens_of(part.strip()), 0) is not None and of_some_orders(part)
 
 
 def _excepts_some(behind: Iterable[str]) -> bool:

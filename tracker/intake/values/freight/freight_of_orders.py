@@ -9,8 +9,8 @@ from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 
 
 def of_some_orders(part: str) -> bool:
@@ -49,7 +49,7 @@ _LEAST_SUM = 1000
 
 def _are_large(behind: str) -> bool:
     """'Pour toute commande importante'."""
-    return phrases("large_orders").at(tokens(fold(behind)), 0) is not None
+    return phrases("large_orders").at(tokens_of(behind), 0) is not None
 
 
 def _is_one_of_the_buyers(behind: str) -> bool:

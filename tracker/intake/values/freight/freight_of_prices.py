@@ -25,9 +25,8 @@ from tracker.intake.values.orders.minimum import tells_a_least
 from tracker.intake.values.orders.small_orders import begins_with_small_orders
 from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.values.times.lead_sentences import times_deliveries
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import blanked
+from tracker.intake.words.phrases import blanked, tokens_of
 
 
 @lru_cache(maxsize=8192)
@@ -171,7 +170,7 @@ def _of_an_order(clause: str) -> bool:
             # 'From one hundred twenty tonnes' is some order, though its size is not read.
             return True
         weights = [mass for mass in find_masses(part) if not _is_a_unit(mass)]
-        if any(len(tokens(fold(_between(part, said.words, mass.words)))) <= _CLOSE for mass in weights):
+        if any(len(tokens_of(_between(part, said.words, mass.words))) <= _CLOSE for mass in weights):
             return True
     return False
 

@@ -1,6 +1,7 @@
 """The place behind a delivery term: the 'Dijon' of 'la tonne, franco Dijon' and the 'Kassel' of '€/t frei Kassel'."""
 
 import re
+from collections.abc import Sequence
 
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases
@@ -25,7 +26,7 @@ def end_of_place(text: str, start: int) -> int:
     return match.end("name") if capitals and not find_currencies(name) and not _says_more(name) else start
 
 
-def ends_a_word_for_places(found: list[Token], place: int) -> bool:
+def ends_a_word_for_places(found: Sequence[Token], place: int) -> bool:
     """The token is the 'to' of 'delivered to', which heads places."""
     named = (match for match in phrases("headers").among(found) if match.value == "destination")
     return any(match.first < place < match.after for match in named)

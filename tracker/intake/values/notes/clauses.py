@@ -3,9 +3,9 @@
 import re
 from functools import cache, lru_cache
 
-from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases, words
-from tracker.intake.words.phrases import without
+from tracker.intake.words.phrases import tokens_of, without
 
 # A line that goes on in small letters or with a figure, or whose last one ends in a comma or colon, is one with it.
 _CLAUSE = re.compile(r"[.;!](?:\s|$)|(?<![,:])\s*\n\s*(?![a-zà-ÿ\d(\s])|\s[–—|·•]\s")
@@ -61,7 +61,7 @@ def stops_in(text: str, stops: re.Pattern[str]) -> list[re.Match[str]]:
 
 def _spans_time(before: str, behind: str) -> bool:
     """'1 July – 30 September', '01/07/2026 – 30/09/2026' and '2026-07-01 – 2026-09-30' are one span of time each."""
-    found = tokens(fold(before[-12:]))
+    found = tokens_of(before[-12:])
     behind_a_month = bool(found) and phrases("months").at(found, len(found) - 1) is not None
     figures = re.search(r"\d[./]\d{1,4}\.?$|\d{4}-\d\d-\d\d$", before) is not None
     return (behind_a_month or figures) and re.match(r"\d{1,2}\b|\d{4}-\d\d-\d\d\b", behind) is not None
@@ -106,7 +106,7 @@ def _abbreviation(text: str, stop: int) -> bool:
     word = fold(last.group()).lstrip("([-") if last is not None else ""
     if word.isdigit():
         # '31. Dezember': a day's number before its month.
-        following = tokens(fold(text[stop : stop + 24]))
+        following = tokens_of(text[stop : stop + 24])
         if _DAY_AND_MONTH.search(before) and _goes_on(behind):
             # 'vom 01.01. bis 31.03.2027', '1.7. - 30.9.2026'.
             return True
@@ -140,7 +140,7 @@ def _ends_a_sentence(before: str, word: str, behind: str) -> bool:
 def _begins_with_a_measure(behind: str) -> bool:
     figure = _MEASURE.match(behind)
     units = ("caliper_units", "weight_units")
-    return figure is not None and any(phrases(of).at(tokens(fold(behind[figure.end() :])), 0) for of in units)
+    return figure is not None and any(phrases(of).at(tokens_of(behind[figure.end() :]), 0) for of in units)
 
 
 _MEASURE = re.compile(r"\d{1,4}(?:[.,]\d+)?\s?(?=\D)")
@@ -150,7 +150,7 @@ def _tells_a_time(before: str, behind: str) -> bool:
     """'Delivery: 4-6 wk. Minimum 5 t'; '4 wks. ARO' and '3 Wo. Lieferzeit' go on about the time."""
     figure = _COUNTED.search(before)
     unit = phrases("lead").whole(figure["unit"]) if figure is not None else None
-    return unit in _UNITS_OF_TIME and phrases("lead").at(tokens(fold(behind[:_LONGEST_TAX])), 0) is None
+    return unit in _UNITS_OF_TIME and phrases("lead").at(tokens_of(behind[:_LONGEST_TAX]), 0) is None
 
 
 _COUNTED = re.compile(r"\d\s?(?P<unit>[^\W\d_]{1,6})\.$")

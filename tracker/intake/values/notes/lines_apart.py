@@ -120,11 +120,11 @@ def _beside_the_freed(text: str) -> tuple[str, ...]:
 def _frees_others_than(text: str, clause: str) -> bool:
     """'Every coated grade bears it. Grey board is free of it': the board freed is none of those charged."""
     freed = boards_freed(clause)
+    if freed is None or freed.grade is None:
+        return False
     told = (lines_meant(one, note=True) for one in clauses(text) if one != clause and _charges_some(one))
     charged = [one.boards.grade for one in told if one is not None and one.boards is not None]
-    if freed is None or freed.grade is None or not charged:
-        return False
-    return all(grade is not None and _are_others(freed.grade, grade) for grade in charged)
+    return bool(charged) and all(grade is not None and _are_others(freed.grade, grade) for grade in charged)
 
 
 def _are_others(freed: GradeReading, charged: GradeReading) -> bool:

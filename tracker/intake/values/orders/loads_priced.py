@@ -8,8 +8,8 @@ from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.brackets import Bracket
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.lead_sentences import times_deliveries
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 
 _OTHER_SUBJECTS = ("charges", "minimum", "reductions", "additions", "no_price", "multiplies")
 """With words for one of these it is freight, a discount or another list that truckloads are spoken of."""
@@ -74,7 +74,7 @@ def _kind(part: str, *, alone: bool) -> str | None:
 
 
 def _nothing_else(part: str) -> bool:
-    found = [token for token in tokens(fold(part)) if token[0].isalnum()]
+    found = [token for token in tokens_of(part) if token[0].isalnum()]
     place = 0
     while place < len(found):
         match = phrases("loads_priced").at(found, place)

@@ -8,8 +8,8 @@ from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.minimum import tells_a_least
 from tracker.intake.values.orders.worded_brackets import names_one_quantity
 from tracker.intake.values.prices.tax import tax_included
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 
 _MOST_WORDS_BETWEEN = 6
 _OTHER_SUBJECTS = ("charges", "delivery", "superseded")
@@ -28,7 +28,7 @@ def _in_clause(clause: str) -> Bracket | None:
     if not prices or tells_a_least(clause):
         return None
     behind = clause[prices[0].end :]
-    found = tokens(fold(behind))
+    found = tokens_of(behind)
     for place, (word, start, _) in enumerate(found[: _MOST_WORDS_BETWEEN + 1]):
         bracket = _begins_with_an_order_size(behind[start:])
         if bracket is not None:
@@ -44,7 +44,7 @@ def _of_prices(before: str) -> bool:
 
 def _begins_with_an_order_size(text: str) -> Bracket | None:
     """The longest order size at a text's start, where nothing, or a further part of the sentence, follows it."""
-    ends = [end for _, _, end in tokens(fold(text))]
+    ends = [end for _, _, end in tokens_of(text)]
     for end in reversed(ends):
         rest = text[end:].lstrip(" )")
         bracket = bracket_text(text[:end].rstrip(" ,(")) if not rest or not rest[0].isalnum() else None

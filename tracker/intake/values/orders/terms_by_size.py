@@ -19,9 +19,8 @@ from tracker.intake.values.orders.small_orders import signs_of_small, size_of_sm
 from tracker.intake.values.orders.supplements import on_top_of_prices
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
 from tracker.intake.values.prices.ton_kinds import ton_definition
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import blanked
+from tracker.intake.words.phrases import blanked, tokens_of
 
 _OPENS = ("from", "above")
 _CLOSE = 3
@@ -132,7 +131,7 @@ def _least(part: str) -> Mass | None:
 
 
 def _between(part: str, first: int, second: int) -> bool:
-    return first <= second and len(tokens(fold(part[first:second]))) <= _CLOSE
+    return first <= second and len(tokens_of(part[first:second])) <= _CLOSE
 
 
 def _of_smaller(part: str, least: Mass) -> bool:

@@ -1,15 +1,15 @@
 """What a price is per, by the words alone. 'ton' stays two things until the file says which."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
 from tracker.intake.values.prices.counted_units import count_of, thousand_of
 from tracker.intake.values.prices.papers_of_prices import is_of_paper
-from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.fold import fold
 from tracker.intake.words.likeness import is_listed, nearest_word
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found, Phrases, Token
+from tracker.intake.words.phrases import Found, Phrases, Token, tokens_of
 from tracker.trade.basis import Basis
 
 _TONS = frozenset({Basis.SHORT_TON, Basis.TONNE})
@@ -51,7 +51,7 @@ def hints_at_tonne(word: str) -> bool:
 
 def is_tonelada(words: str) -> bool:
     """Whether the ton of these words is spelt out in Spanish, and not cut to a letter that others share."""
-    return any(token in _TONELADA for token, _, _ in tokens(fold(words)))
+    return any(token in _TONELADA for token, _, _ in tokens_of(words))
 
 
 @cache
@@ -81,7 +81,7 @@ def reading_of(key: str, text: str) -> BasisReading:
     return BasisReading(frozenset(), text, foreign=key)
 
 
-def unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
+def unit_at(found: Sequence[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
     """The unit that begins at this token, and the number of the token after it. '1 t' and 'one tonne' are a ton as
     't' is."""
     match = basis_phrases().at(found, place)
@@ -106,7 +106,7 @@ def unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, in
     return reading_of(key, text[found[place][1] : found[after - 1][2]]), after
 
 
-def _misspelt_unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
+def _misspelt_unit_at(found: Sequence[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
     """'per hundredwieght', '/ Tonnne': a unit's long word with one letter wrong, or a shorter one with one too many, as
     long as all words that it may be mean the same."""
     word, start, end = found[place]
@@ -128,7 +128,7 @@ def _one_letter_less(word: str) -> tuple[str, ...]:
 _SHORTEST_MISSPELT = 4
 
 
-def _counts_money(found: list[Token], place: int) -> bool:
+def _counts_money(found: Sequence[Token], place: int) -> bool:
     """The thousands of 'EUR 000/t', where those of 'per 000' and "£/'000" are what a price is for."""
     if found[place][0] != "000":
         return False
@@ -136,13 +136,13 @@ def _counts_money(found: list[Token], place: int) -> bool:
     return before is None or (found[before][0] != "/" and per_words().at(found, before) is None)
 
 
-def _is_one(found: list[Token], place: int) -> bool:
+def _is_one(found: Sequence[Token], place: int) -> bool:
     """A single 1, once, in figures or in words, with a word behind it."""
     one = found[place][0] == "1" or phrases("count_words").whole(found[place][0]) == "1"
     return one and place + 1 < len(found) and found[place + 1][0].isalpha()
 
 
-def _with_explanation(found: list[Token], match: Found[str]) -> Found[str]:
+def _with_explanation(found: Sequence[Token], match: Found[str]) -> Found[str]:
     """'ton (2,000 lb)' and 'cwt (100 lb)': what stands in brackets says which ton, or only repeats the unit."""
     after = match.after
     if after >= len(found) or found[after][0] not in "(=":
@@ -168,7 +168,7 @@ def basis_in_a_word(text: str) -> BasisReading | None:
 @lru_cache(maxsize=16384)
 def basis_text(text: str) -> BasisReading | None:
     """A text that says what a price is per and nothing else: 'ST', '/cwt', 'per ton of 2,000 lb', 'M SHEETS'."""
-    found = [token for token in tokens(fold(text)) if token[0] not in "[]:;*"]
+    found = [token for token in tokens_of(text) if token[0] not in "[]:;*"]
     if len(found) > 2 and found[0][0] == "(" and found[-1][0] == ")":
         found = found[1:-1]
     # 'Each' and 'ea' by themselves lead to nothing, and are a piece.
@@ -198,7 +198,7 @@ def _found_basis(text: str) -> tuple[BasisReading, int, int] | None:
 
 def found_bases(text: str) -> Iterator[tuple[BasisReading, int, int]]:
     """Every unit that follows 'per', with the numbers of the first token of 'per' and of the token after the unit."""
-    found = tokens(fold(text))
+    found = tokens_of(text)
     for place in range(len(found)):
         after = after_per(found, place, weak=False)
         if place < after < len(found) and not _counts_something(found, place):
@@ -210,22 +210,22 @@ def found_bases(text: str) -> Iterator[tuple[BasisReading, int, int]]:
                 yield unit[0], place, unit[1]
 
 
-def _is_paper(found: list[Token], place: int, after: int, unit: tuple[BasisReading, int]) -> bool:
+def _is_paper(found: Sequence[Token], place: int, after: int, unit: tuple[BasisReading, int]) -> bool:
     return Basis.SHEET in unit[0].bases and is_of_paper(found, place, after, unit[1])
 
 
-def _is_board(found: list[Token], after: int, reading: BasisReading) -> bool:
+def _is_board(found: Sequence[Token], after: int, reading: BasisReading) -> bool:
     """'Pour le carton gris', 'para el cartón': board, and no carton that prices are per."""
     return reading.foreign == "carton" and phrases("articles").whole(found[after - 1][0]) is not None
 
 
-def _are_several(found: list[Token], after: int, reading: BasisReading) -> bool:
+def _are_several(found: Sequence[Token], after: int, reading: BasisReading) -> bool:
     """'Los palets van incluidos', 'le prix comprend les palettes': how board comes, and nothing that prices are per."""
     things = reading.foreign in _THINGS or Basis.SHEET in reading.bases
     return things and phrases("per_several").whole(found[after - 1][0]) == "any"
 
 
-def are_goods(found: list[Token], after: int, reading: BasisReading) -> bool:
+def are_goods(found: Sequence[Token], after: int, reading: BasisReading) -> bool:
     """'Prix pour bobines', 'prices for sheets': what is sold, and no unit; 'pour la bobine' and 'for 1,000 sheets' are
     what prices are per."""
     several = after > 0 and phrases("per_several").whole(found[after - 1][0]) == "goods"
@@ -238,7 +238,7 @@ _THINGS = frozenset({"pallet", "roll", "carton", "truckload", "ream"})
 _GRAMS = frozenset({"g", "gr", "grs", "gm", "gms", "gram", "grams", "gramm", "grammes", "gramos"})
 
 
-def _counts_something(found: list[Token], per: int) -> bool:
+def _counts_something(found: Sequence[Token], per: int) -> bool:
     """'lb/MSF', '1,500 sheets per pallet' and '2 t per grade' are weights and packings, not what a price is per, where
     'rolls - per MSF' and 'rolls (per MSF)' name what is sold first."""
     before = per - 1
@@ -253,14 +253,14 @@ def _counts_something(found: list[Token], per: int) -> bool:
     return found[before][0] in _GRAMS or basis_phrases().at(found, before) is not None
 
 
-def _is_counted(found: list[Token], place: int) -> bool:
+def _is_counted(found: Sequence[Token], place: int) -> bool:
     """The sheets of '500 sheets (per ream)', and not the reels of 'GC2 reels (per tonne)'."""
     if place == 0 or not found[place - 1][0].isdigit():
         return False
     return place == 1 or found[place - 2][2] < found[place - 1][1]
 
 
-def _dotted(found: list[Token], place: int) -> bool:
+def _dotted(found: Sequence[Token], place: int) -> bool:
     """The t of '€ h.t. la tonne' ends a short form and is no ton."""
     if place == 0:
         return False
@@ -268,7 +268,7 @@ def _dotted(found: list[Token], place: int) -> bool:
     return len(one) == len(other) == 1 and one.isalpha() and start == end + 1 and one + other == "ht"
 
 
-def after_per(found: list[Token], place: int, *, weak: bool) -> int:
+def after_per(found: Sequence[Token], place: int, *, weak: bool) -> int:
     """The token after '/', 'per', 'por la' … at this place; the place itself where there is none.
 
     `weak`: 'a', 'the' count too.

@@ -1,5 +1,7 @@
 """Units by the thousand or the hundred: 'per 1,000 cartons' is told by what is counted, and not by the number alone."""
 
+from collections.abc import Sequence
+
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, Token
 
@@ -19,7 +21,7 @@ _FEET = frozenset({"ft", "p", "c"})
 _OF = frozenset({"of", "de", "d", "von", "av"})
 
 
-def thousand_of(found: list[Token], thousand: Found[str], text: str) -> tuple[str, int]:
+def thousand_of(found: Sequence[Token], thousand: Found[str], text: str) -> tuple[str, int]:
     """What a thousand is of, as a key of [basis] or in words of its own, and the number of the token after it."""
     if text[thousand.start : thousand.end] == "m":
         # 'EUR/m' is as likely per metre.
@@ -41,7 +43,7 @@ def _is_an_initial(thousand: Found[str], text: str) -> bool:
     return text[thousand.start : thousand.end] == "M" and text[thousand.end : thousand.end + 2] == ". "
 
 
-def count_of(found: list[Token], place: int, text: str) -> tuple[str, int] | None:
+def count_of(found: Sequence[Token], place: int, text: str) -> tuple[str, int] | None:
     """'100' by itself, and '3,000 sq ft': units that are known for what they are, and not converted."""
     if place >= len(found) or found[place][0] not in _COUNTS:
         return None
@@ -52,12 +54,12 @@ def count_of(found: list[Token], place: int, text: str) -> tuple[str, int] | Non
     return text[found[place][1] : found[after - 1][2]], after
 
 
-def _counted(found: list[Token], place: int) -> Found[str] | None:
+def _counted(found: Sequence[Token], place: int) -> Found[str] | None:
     counted = phrases("basis").at(found, place)
     return counted if counted is not None and counted.value in _OTHERS.union(_THOUSAND_OF) else None
 
 
-def _is_a_noun(found: list[Token], place: int, text: str) -> bool:
+def _is_a_noun(found: Sequence[Token], place: int, text: str) -> bool:
     """A word right behind the thousand, in the same line, that says nothing else of a price."""
     if place >= len(found) or not found[place][0].isalpha() or "\n" in text[found[place - 1][2] : found[place][1]]:
         return False

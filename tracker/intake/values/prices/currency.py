@@ -6,7 +6,7 @@ from functools import cache, lru_cache
 
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
-from tracker.intake.words.phrases import Found, Phrases, Token
+from tracker.intake.words.phrases import Found, Phrases, Token, tokens_of
 
 DOLLARS = ("USD", "CAD", "AUD", "NZD", "HKD", "SGD", "TWD", "MXN", "CLP", "COP", "ARS", "UYU", "DOP")
 """Currencies that are written with a bare $, pesos among them."""
@@ -225,7 +225,7 @@ def _is_another_word(text: str, match: Found[tuple[str, bool]]) -> bool:
 def _is_called_money(text: str, match: Found[tuple[str, bool]]) -> bool:
     """'Currency: mad', 'PRICES IN ILS PER TONNE': nothing follows but a stop or a unit."""
     before, behind = text[: match.start].rstrip(" :="), text[match.end :].lstrip()
-    words_behind = behind[:1].isalpha() and phrases("per").at(tokens(fold(behind)), 0) is None
+    words_behind = behind[:1].isalpha() and phrases("per").at(tokens_of(behind), 0) is None
     goes_on = words_behind or behind[:1] in ("'", "’")
     named = any(one.value == "currency" and one.end == len(before) for one in phrases("headers").find(before))
     counted = next((one for one in phrases("counted_in").find(before) if one.end == len(before)), None)

@@ -3,9 +3,8 @@
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.prices.basis import BasisReading, after_per, unit_at
 from tracker.intake.values.prices.units_by_board import OF_ALL, OfBoards, boards_of_unit
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import joined, phrases
-from tracker.intake.words.phrases import between
+from tracker.intake.words.phrases import between, tokens_of
 
 _BOARD = ("board_nouns", "board_by_name")
 _MOST_WORDS = 2
@@ -29,7 +28,7 @@ def boards_by_unit(clause: str) -> tuple[tuple[BasisReading, OfBoards], ...]:
 
 def _goods_and_unit(part: str) -> tuple[str, BasisReading] | None:
     """'Karton' and the tonne of 'Karton je Tonne'."""
-    found = tokens(fold(part))
+    found = tokens_of(part)
     for place in range(1, min(_MOST_WORDS, len(found)) + 1):
         after = after_per(found, place, weak=True)
         unit = unit_at(found, after, part) if place < after < len(found) else None

@@ -23,8 +23,9 @@ from tracker.intake.values.prices.currency import (
 )
 from tracker.intake.values.prices.pricewalk import PriceText, PriceWalk, cents_by_unit, no_piece
 from tracker.intake.values.prices.was_now import parted_by_age
-from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.phrases import tokens_of
 from tracker.trade.basis import Basis
 
 __all__ = ["PriceText", "PriceUnit", "find_price_unit", "price_text", "price_unit"]
@@ -197,7 +198,7 @@ def _combined_all(named: tuple[CurrencyReading, ...]) -> CurrencyReading:
 
 def _beside_currency(text: str) -> PriceUnit | None:
     """'c/lb', 'USD ST', 'euros la tonelada': a unit straight after a currency, where weak words count too."""
-    found = tokens(fold(text))
+    found = tokens_of(text)
     for match in currency_phrases().among(found):
         place = after_per(found, match.after, weak=True)
         unit = units.unit_at(found, place, text) if place < len(found) else None

@@ -3,9 +3,8 @@
 from functools import cache
 
 from tracker.intake.values.prices.basis import BasisReading, after_per, unit_at
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import words
-from tracker.intake.words.phrases import Phrases
+from tracker.intake.words.phrases import Phrases, tokens_of
 from tracker.trade.basis import Basis
 
 _WEIGHTS = frozenset({Basis.TONNE, Basis.KG, Basis.SHORT_TON})
@@ -16,7 +15,7 @@ _SIGN = "GBP"
 def with_pounds_as_money(text: str) -> str:
     """The text, as long as it was, with the sign of the money in place of pounds per a weight, for no weight is per
     another. Basis weights are per an area and stay, as do the '2,205 pounds per tonne' that tell what one is."""
-    found = tokens(fold(text))
+    found = tokens_of(text)
     for match in reversed(_pounds().among(found)):
         place = after_per(found, match.after, weak=False)
         unit = unit_at(found, place, text) if match.after < place < len(found) else None

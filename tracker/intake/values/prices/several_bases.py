@@ -1,17 +1,17 @@
 """Several units of prices in one text: set beside each other, or each where it stands."""
 
+from collections.abc import Sequence
 from itertools import pairwise
 
 from tracker.intake.values.prices.basis import BasisReading, after_per, found_bases, unit_at
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Token
+from tracker.intake.words.phrases import Token, tokens_of
 
 
 def bases_with_places(text: str) -> tuple[tuple[BasisReading, int, int], ...]:
     """Every unit of a text that follows 'per', from where its 'per' begins to where its own last word ends; of 'rolls
     per tonne', which find_basis takes for a number of rolls, too."""
-    found, units, place = tokens(fold(text)), [], 0
+    found, units, place = tokens_of(text), [], 0
     while place < len(found):
         after = after_per(found, place, weak=False)
         unit = unit_at(found, after, text) if place < after < len(found) else None
@@ -23,7 +23,7 @@ def bases_with_places(text: str) -> tuple[tuple[BasisReading, int, int], ...]:
 
 def bases_side_by_side(text: str) -> tuple[BasisReading, ...]:
     """The units of 'EUR/t bzw. EUR/1000 m²': several that one word or sign sets beside each other; () for fewer."""
-    found, words = list(found_bases(text)), tokens(fold(text))
+    found, words = list(found_bases(text)), tokens_of(text)
     for (one, _, end), (other, per, _) in pairwise(found):
         between = [word for word, _, _ in words[end:per]]
         if one.bases != other.bases and 0 < len(between) <= _MOST_BETWEEN and _set_beside(words, end):
@@ -39,7 +39,7 @@ def one_of(bases: tuple[BasisReading, ...]) -> BasisReading | None:
     return BasisReading(frozenset().union(*(basis.bases for basis in bases)), bases[0].words, foreign)
 
 
-def _set_beside(words: list[Token], place: int) -> bool:
+def _set_beside(words: Sequence[Token], place: int) -> bool:
     return words[place][0] == "/" or phrases("side_by_side").at(words, place) is not None
 
 

@@ -4,9 +4,8 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.rest import Span, rest_of
 from tracker.intake.values.prices.basis import basis_span, find_basis
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import between, blanked
+from tracker.intake.words.phrases import between, blanked, tokens_of
 
 _GOODS = ("forms", "all_goods", "board_goods")
 _NO_MORE = ("sold_by_unit", "copula", "articles", "per", "all_of_them", "ton_definitions", *_GOODS)
@@ -23,7 +22,7 @@ def _tells_a_unit(piece: str) -> bool:
     unit, span = find_basis(piece), basis_span(piece)
     if unit is None or span is None or not unit.bases or not phrases("sold_by_unit").find(piece):
         return False
-    found = tokens(fold(piece))
+    found = tokens_of(piece)
     per = (found[span[0]][1], found[span[1] - 1][2])
     goods = _goods(blanked(piece, [per]))
     return bool(goods) and not rest_of(piece, [per, *goods], *_NO_MORE)

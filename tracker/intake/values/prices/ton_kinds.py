@@ -3,9 +3,8 @@
 from functools import lru_cache
 
 from tracker.intake.values.prices.basis import basis_text
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, tokens_of
 from tracker.trade.basis import Basis
 from tracker.trade.quantities import MassUnit
 
@@ -42,7 +41,7 @@ def _is_of_a_kind(unit: Found[str], text: str) -> bool:
     """'short ton' and 'tonelada corta', where 'ton of 2,000 lb' adds to the ton no more than its weight."""
     if unit.value not in ("short_ton", "tonne", "long_ton"):
         return False
-    words = [word for word, _, _ in tokens(fold(text[unit.start : unit.end])) if word.isalpha()]
+    words = [word for word, _, _ in tokens_of(text[unit.start : unit.end]) if word.isalpha()]
     return any(phrases("ton_words").whole(word) is None and word not in _WEIGHED for word in words)
 
 

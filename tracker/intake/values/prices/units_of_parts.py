@@ -15,9 +15,8 @@ from tracker.intake.values.prices.other_times import without_other_times
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.prices.several_bases import bases_with_places
 from tracker.intake.values.prices.units_by_board import boards_of_unit
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found, between
+from tracker.intake.words.phrases import Found, between, tokens_of
 
 _LONGEST = 120
 _FEW_WORDS = 5
@@ -102,7 +101,7 @@ def _is_of_packing(piece: str) -> bool:
 
 def _names_a_form(piece: str, mark: Found[str]) -> bool:
     """The 'packed' of 'packed sheets' at the beginning."""
-    return mark.first == 0 and phrases("forms").at(tokens(fold(piece)), mark.after) is not None
+    return mark.first == 0 and phrases("forms").at(tokens_of(piece), mark.after) is not None
 
 
 def _one_currency(text: str) -> tuple[SaysCurrency, ...]:

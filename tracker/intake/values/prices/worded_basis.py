@@ -2,7 +2,7 @@
 für 1.000 Bogen', 'what one thousand sheets cost in pounds', 'el importe de cada mil metros cuadrados'."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
 from tracker.intake.values.figures.sheetsize import without_sheet_sizes
@@ -22,9 +22,8 @@ from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.sold_by_unit import is_sold_by_unit
 from tracker.intake.values.prices.tax import without_tax
 from tracker.intake.values.prices.ton_kinds import ton_definition
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, without_words
-from tracker.intake.words.phrases import Found, Token, between, blanked
+from tracker.intake.words.phrases import Found, Token, between, blanked, tokens_of
 from tracker.trade.basis import BY_AREA, BY_WEIGHT
 
 
@@ -40,7 +39,7 @@ def _parts(clause: str) -> Iterator[str]:
     own = [piece for before, piece in zip(ahead, pieces, strict=False) if not _is_of_orders(before)]
     for piece in own if may_tell_a_unit(clause) else ():
         # 'Prices for one tonne and over' says how much is ordered.
-        if not any(phrases("and_words").at(tokens(fold(piece)), more.first) for more in phrases("bracket").find(piece)):
+        if not any(phrases("and_words").at(tokens_of(piece), more.first) for more in phrases("bracket").find(piece)):
             yield from between(piece, phrases("and_words").find(piece))
 
 
@@ -78,7 +77,7 @@ _OF_OTHERS = ("minimum", "order_words", "packed", "lead_topic")
 def _of_part(part: str) -> BasisReading | None:
     """The unit of a part that is nothing but 'per' in any of its words and a unit."""
     part = part.strip(" .:*")
-    found, start = tokens(fold(part)), _behind_small_words(part)
+    found, start = tokens_of(part), _behind_small_words(part)
     after = after_per(found, start, weak=True)
     unit = unit_at(found, after, part) if start < after < len(found) else None
     if unit is None or not unit[0].bases or are_goods(found, after, unit[0]):
@@ -111,7 +110,7 @@ def _of_one_unit(clause: str) -> BasisReading | None:
         return None
     if not _says_no_more(clause, *named[0].span):
         return None
-    found = tokens(fold(clause))
+    found = tokens_of(clause)
     unit = unit_at(found, named[0].first, clause)
     return unit[0] if unit is not None and unit[0].bases else None
 
@@ -126,7 +125,7 @@ def _says_of_prices(clause: str, start: int, end: int) -> bool:
 def unit_named(part: str) -> BasisReading | None:
     """The one unit that a text on prices names with its number or as all that it says, in whatever words: 'one ream',
     '500 sheets', 'bezogen auf m²'; none beside what it is packed in, as in '500 sheets per pallet'."""
-    found = tokens(fold(part))
+    found = tokens_of(part)
     units = {}
     for place in range(len(found)):
         unit = _counted_at(found, place, part)
@@ -138,7 +137,7 @@ def unit_named(part: str) -> BasisReading | None:
     return next(iter(units.values())) if len(units) == 1 else None
 
 
-def _counted_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
+def _counted_at(found: Sequence[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
     """The unit whose number stands at this place; '1000' by itself may be anything's."""
     word = found[place][0]
     one = word == "1" or phrases("one_of").whole(word) is not None
@@ -154,7 +153,7 @@ def is_of_prices(clause: str) -> bool:
     something else."""
     if _names_prices(clause) or is_sold_by_unit(clause):
         return True
-    found, per = tokens(fold(clause)), basis_span(clause)
+    found, per = tokens_of(clause), basis_span(clause)
     if per is None or not _names_costs(clause):
         return False
     return _says_no_more(clause, found[per[0]][1], found[per[1] - 1][2])

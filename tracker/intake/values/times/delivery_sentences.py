@@ -12,9 +12,9 @@ from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.orders.bracket_pieces import LOADS_AND_COUNTS, VEHICLES
 from tracker.intake.values.times.lead import LeadUnit, lead_phrases
 from tracker.intake.values.times.times_in_words import counts_in_figures, counts_time, times_in_figures
-from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import joined, pattern, phrases, without_words, words
-from tracker.intake.words.phrases import Found, blanked
+from tracker.intake.words.phrases import Found, blanked, tokens_of
 
 _FIGURE = re.compile(r"\d")
 _TO = rf"(?:[-–/]|\b{pattern('range', *words('range'))}\b)"
@@ -108,7 +108,7 @@ def without_rhythms(clause: str) -> str:
     for match in lead_phrases().find(clause):
         counted = _COUNTS.search(clause[: match.start])
         said = clause[match.end :]
-        behind = phrases("rhythms").at(tokens(fold(said)), 0)
+        behind = phrases("rhythms").at(tokens_of(said), 0)
         if match.value not in ("day", "working_day") or counted is None or behind is None:
             continue
         # 'Lead time 3 days - weekly deliveries' has a time before the dash.

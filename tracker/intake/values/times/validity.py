@@ -27,9 +27,8 @@ from tracker.intake.values.times.held_for import (
 from tracker.intake.values.times.held_subject import of_unknown_subject
 from tracker.intake.values.times.lasting import lasting
 from tracker.intake.values.times.open_validity import begun, end_in_doubt, ends_on_no_day, runs_to, within
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, tokens_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -200,7 +199,7 @@ def _by_itself(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
 
 def _behind_the_prices(text: str) -> str:
     """'Prices until' and 'Stock board prices until' without the prices; those of 'Old prices until' are others."""
-    found = tokens(fold(text))
+    found = tokens_of(text)
     for place in range(len(found)):
         named = phrases("price_lists").at(found, place) or phrases("price_words").at(found, place)
         if named is not None:
@@ -219,7 +218,7 @@ def _describes_boards(word: str) -> bool:
 def _ends_a_month(leads: str, date: DateReading) -> bool:
     """'To end of April', 'to 31 January 2027': no prices begin on the last day of a month, though 'au 31 janvier' may
     tell how things stood on it."""
-    if phrases("end_of").at(tokens(fold(date.words)), 0) is not None:
+    if phrases("end_of").at(tokens_of(date.words), 0) is not None:
         return True
     last = all((day + timedelta(days=1)).day == 1 for day in date.readings)
     return last and phrases("until_alone").whole(leads) is not None
@@ -281,7 +280,7 @@ def _labels_its_date(clause: str, date: DateReading) -> bool:
 
 def _far(clause: str, start: int, end: int) -> bool:
     """More than four words between the word and its date belong to something else."""
-    return len(tokens(fold(clause[start:end]))) > 4
+    return len(tokens_of(clause[start:end])) > 4
 
 
 _DASH = re.compile(r"\d[^\W\d]*[ .]*[^\W\d]*\.?\s*[-–—]\s*$")
