@@ -73,14 +73,14 @@ def _asks_for_the_next(cell: Cell, before: Cell, following: list[Cell]) -> bool:
     if head.role in _OF_UNITS:
         # The unit behind 'Minimum order: | 5' is that of the 5; what prices are per stands behind words.
         worded = isinstance(before.value, str) and not number_readings(before.text)
-        return worded and (_ends_in_colon(cell) or price_unit(following[0].text) is not None)
+        return worded and (ends_in_colon(cell) or price_unit(following[0].text) is not None)
     return head.role in _ASKED_FOR
 
 
 def _labels_a_party_or_a_unit(cell: Cell, before: Cell, following: list[Cell]) -> bool:
     """The 'Seller:' of 'Buyer: | Birch Carton Co. | Seller: | Alder Paperboard Inc.', and the 'Basis:' before a unit of
     prices, both behind an answer."""
-    if not _ends_in_colon(cell) or _ends_in_colon(before) or not isinstance(before.value, str):
+    if not ends_in_colon(cell) or ends_in_colon(before) or not isinstance(before.value, str):
         return False
     label = cell.text.strip(" :")
     party = any(phrases(section).whole(label) is not None for section in ("addressees", "letters_to"))
@@ -93,7 +93,8 @@ def _labels_a_party_or_a_unit(cell: Cell, before: Cell, following: list[Cell]) -
 _OF_UNITS = (Role.BASIS, Role.PER_QUANTITY)
 
 
-def _ends_in_colon(cell: Cell) -> bool:
+def ends_in_colon(cell: Cell) -> bool:
+    """Whether a cell labels what stands beside or below it."""
     return cell.text.rstrip().endswith(":")
 
 
@@ -190,7 +191,7 @@ _FOOTNOTE_SIGN = re.compile(r"\(?[*†‡§°¹²³⁴⁵⁶⁷⁸⁹]+\)?")
 
 def _is_label(cell: Cell) -> bool:
     text = cell.text.strip()
-    if _ends_in_colon(cell) or _FOOTNOTE_SIGN.fullmatch(text):
+    if ends_in_colon(cell) or _FOOTNOTE_SIGN.fullmatch(text):
         return True
     head = head_of(cell) if len(text) < 40 and isinstance(cell.value, str) else None
     return head is not None and head.named and not head.answers_itself and not _says_the_terms(text)

@@ -9,6 +9,7 @@ from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headerless.headless import describes_board
 from tracker.intake.tables.headers.heads import Head, head_of
 from tracker.intake.tables.view import View
+from tracker.intake.tables.words import ends_in_colon
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.freight.delivery import delivery_text, find_delivery
@@ -134,15 +135,11 @@ def asks_for_several(view: View, row: int) -> bool:
         return False
     if any(value.column != label.column + 1 for label, value in zip(labels, values, strict=True)):
         return False
-    if any(map(_ends_in_colon, values)):
+    if any(map(ends_in_colon, values)):
         return False
-    if all(map(_ends_in_colon, labels)):
+    if all(map(ends_in_colon, labels)):
         return True
     return _answers(labels[-1], values[-1]) and not any(map(_heads_boards, cells)) and not _over_a_board(view, row)
-
-
-def _ends_in_colon(cell: Cell) -> bool:
-    return cell.text.rstrip().endswith(":")
 
 
 def _answers(label: Cell, value: Cell) -> bool:
