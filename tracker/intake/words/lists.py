@@ -153,8 +153,15 @@ def without_words(text: str, *sections: str) -> str:
 
 def without_article(text: str) -> str:
     """A text without the article that it begins with: 'the 28 pt', 'l'URB' -> '28 pt', 'URB'."""
-    ahead = next((match for match in phrases("articles").find(text) if match.start == 0), None)
-    return text if ahead is None else text[ahead.end :].lstrip(" '’")
+    return without_leading(text, "articles")
+
+
+def without_leading(text: str, *sections: str) -> str:
+    """A text without the word of each of these lists that it begins with: without the articles, 'grade GD' of 'the grade GD'."""
+    for section in sections:
+        ahead = next((match for match in phrases(section).find(text) if match.start == 0), None)
+        text = text if ahead is None else text[ahead.end :].lstrip(" '’")
+    return text
 
 
 def pattern(section: str, *meanings: str) -> str:

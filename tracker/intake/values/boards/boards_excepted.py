@@ -13,7 +13,7 @@ from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.topics import ends_then, goes_on_about_excepted
 from tracker.intake.values.times.lead import lead_text
-from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.lists import pattern, phrases, without_article, without_leading
 
 JOINED = re.compile(rf"\s*(?:,|&|\+|/|\b{pattern('range', 'and', 'or')}\b)\s*")
 _STOPS = " ,;:.()–-"
@@ -35,7 +35,7 @@ def boards_excepted(text: str) -> Excepted | None:
         of_kind = kind_meant(behind) if before else None
         if of_kind is not None:
             return Excepted(of_kind.boards, before, _said_of_them(of_kind.behind))
-        words, rest = boards_ahead(_without_article(behind))
+        words, rest = boards_ahead(without_leading(behind, *_LEADING))
         if not words:
             words, rest = measures_ahead(behind)
         if words:
@@ -55,7 +55,7 @@ def _contrasted(text: str) -> Excepted | None:
     for match in phrases("contrasted").find(text):
         starts = [stop.end() for stop in _PART_ENDS.finditer(text, 0, match.start)]
         for start in reversed(starts):
-            words, rest = boards_ahead(_without_article(text[start : match.start].strip()))
+            words, rest = boards_ahead(without_leading(text[start : match.start].strip(), *_LEADING))
             others = text[:start].strip(_STOPS)
             if words and others and not boards_named(others).some:
                 return Excepted(
@@ -82,9 +82,7 @@ def boards_ahead(text: str) -> tuple[str, str]:
 
 def _past_article(joint: str, text: str) -> str:
     """'GT2' behind the 'et le' of 'le GD2 et le GT2'; an article behind a comma may begin what is said of others."""
-    ahead = next((found for found in phrases("articles").find(text) if found.start == 0), None)
-    joined = any(map(str.isalpha, joint)) and "," not in joint
-    return text[ahead.end :].lstrip(" '’") if joined and ahead is not None else text
+    return without_article(text) if any(map(str.isalpha, joint)) and "," not in joint else text
 
 
 def said_of_boards_alone(text: str) -> tuple[str, str]:
@@ -131,11 +129,5 @@ def _sells_so(said: str, terms: str) -> bool:
 
 
 _PLACE = re.compile(r"(?:,?\s+[A-ZÄÖÜÅÉ][\w-]+){0,2}")
-
-
-def _without_article(text: str) -> str:
-    """'The grade GD' begins with a board all the same."""
-    for section in ("articles", "named_boards"):
-        ahead = next((found for found in phrases(section).find(text) if found.start == 0), None)
-        text = text if ahead is None else text[ahead.end :].lstrip()
-    return text
+_LEADING = ("articles", "named_boards")
+"""'The grade GD' begins with a board all the same."""

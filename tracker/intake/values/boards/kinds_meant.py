@@ -11,7 +11,7 @@ from tracker.intake.values.boards.grade import GradeReading
 from tracker.intake.values.boards.open_grades import left_open
 from tracker.intake.values.boards.some_boards import FAMILIES
 from tracker.intake.values.figures.numbers_in_words import in_figures
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_article
 
 _COUNT = re.compile(r"\d+\s+")
 _FEW = 2
@@ -58,8 +58,7 @@ def boards_called(text: str) -> BoardsMeant:
 
 def _without_lead(text: str) -> str:
     """Without 'the', and the 'two' of 'the two kraft items'."""
-    lead = next((found for found in phrases("articles").find(text) if found.start == 0), None)
-    text = text if lead is None else text[lead.end :].lstrip()
+    text = without_article(text)
     counted = in_figures(text)
     count = _COUNT.match(counted)
     return text if count is None else counted[count.end() :]

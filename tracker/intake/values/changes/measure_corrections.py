@@ -16,7 +16,7 @@ from tracker.intake.values.notes.lines_counted import line_words
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.times_in_words import counts_time
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import phrases, without_article
 
 _FIGURE = re.compile(r"\d+(?:[.,]\d+)?")
 _STOPS = " ,;:.(–-"
@@ -45,9 +45,7 @@ def _is_of_another(said: str) -> bool:
 
 def _without_leading(behind: str) -> str:
     """The '20 pt' of 'no de 20 pt'."""
-    behind = behind.lstrip(_STOPS)
-    leading = next((match for match in phrases("articles").find(behind) if match.start == 0), None)
-    return behind[leading.end :].lstrip() if leading is not None else behind
+    return without_article(behind.lstrip(_STOPS))
 
 
 def _by_contrast(before: str, behind: str) -> BoardsMeant | None:

@@ -14,7 +14,7 @@ from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.times.counted_from_order import counted_from
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
-from tracker.intake.words.lists import pattern, phrases, without_words
+from tracker.intake.words.lists import pattern, phrases, without_leading, without_words
 from tracker.intake.words.phrases import Found, blanked
 
 _LONGEST = 5
@@ -103,7 +103,8 @@ def _part_at_once(clause: str) -> str | None:
     if not phrases("at_once").find(clause) or any(phrases(section).find(clause) for section in _APART):
         return None
     parts = [part for piece in COMMA.split(clause) for part in _AND.split(piece)]
-    if not any(match.start == 0 for said in _GOODS for match in phrases(said).find(_without_articles(parts[0]))):
+    goods = without_leading(parts[0].strip(), "articles", "all_of_them")
+    if not any(match.start == 0 for said in _GOODS for match in phrases(said).find(goods)):
         return None
     told = [part for part in parts if _leaves_at_once(part)]
     return told[0] if len(told) == 1 else None
@@ -121,14 +122,6 @@ def _leaves_at_once(part: str) -> bool:
 
 def _of_stock(part: str) -> bool:
     return any(match.value == "of_stock" for match in phrases("goods_leave").find(part))
-
-
-def _without_articles(part: str) -> str:
-    rest = part.strip()
-    for section in ("articles", "all_of_them"):
-        lead = next((match for match in phrases(section).find(rest) if match.start == 0), None)
-        rest = rest[lead.end :].lstrip() if lead is not None else rest
-    return rest
 
 
 @lru_cache(maxsize=4096)
