@@ -233,7 +233,7 @@ def tidied(cell: Cell) -> Cell:
     return cell if plain is None else cell._replace(value=plain, text=plain)
 
 
-_ROWS_OF_A_LETTERHEAD = 3
+_ROWS_OF_A_LETTERHEAD, _LONGEST_HEAD = 3, 40
 
 
 @lru_cache(maxsize=16384)
@@ -242,7 +242,12 @@ def _plain(text: str) -> str | None:
     if text and len(text) <= _LONGEST_TEXT and not _UNTIDY.search(text) and not _LEADERS.search(text):
         return None
     plain = _LEADERS.sub(" ", text[:_LONGEST_TEXT])
+    plain = _WIDE.sub("\n", plain) if len(plain) > _LONGEST_HEAD else plain
     return "\n".join(" ".join(line.split()) for line in plain.splitlines()).strip()
+
+
+_WIDE = re.compile(r"(?<=[^\s,:])[ \u00a0]{4,}(?=[^\W\d_a-z])")
+"""What sets one matter apart from the next on a line: 'Good through 06/07/2026      U.S. funds'."""
 
 
 def part_of(view: View, rows: Iterable[int], columns: range | None = None) -> View:

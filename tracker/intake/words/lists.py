@@ -157,7 +157,7 @@ def without_article(text: str) -> str:
 
 
 def without_leading(text: str, *sections: str) -> str:
-    """A text without the word of each of these lists that it begins with: without the articles, 'grade GD' of 'the grade GD'."""
+    """A text without the word of each of these lists that it begins with: 'GD' of 'the grade GD'."""
     for section in sections:
         ahead = next((match for match in phrases(section).find(text) if match.start == 0), None)
         text = text if ahead is None else text[ahead.end :].lstrip(" '’")

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
+from tracker.intake.columns.groups.of_ways import without_sizes_of_sheets
 from tracker.intake.columns.groups.units_of_prices import without_units_of_others
 from tracker.intake.values.heads.roles import ON_TOP, Role
 
@@ -15,7 +16,7 @@ def under_one_heading(columns: Columns, price: PriceColumn) -> Columns:
     What stands under none of several headings is shared.
     """
     kept = {role: _beside(_of_group(found, columns, price), columns, price) for role, found in columns.by_role.items()}
-    kept = without_units_of_others(kept, columns, price)
+    kept = without_sizes_of_sheets(without_units_of_others(kept, columns, price), columns, price)
     if kept == columns.by_role:
         return columns
     return replace(columns, by_role=kept, _found={})
@@ -52,8 +53,9 @@ def _headings(column: Column) -> frozenset[object]:
 
 _TERMS = frozenset({
     *ON_TOP, Role.LEAD_TIME, Role.DELIVERY_TERMS, Role.MINIMUM, Role.VALIDITY, Role.REMARKS, Role.PAYMENT,
+    Role.SHEET_SIZE,
 })  # fmt: skip
-"""What is said of a price, and not of its board."""
+"""What is said of a price, and not of its board: also the size of sheets, which board in rolls has none of."""
 
 
 def _beside(found: tuple[Column, ...], columns: Columns, price: PriceColumn) -> tuple[Column, ...]:

@@ -1,11 +1,12 @@
 """Columns of terms for one way in which board is sold: 'Min rolls' beside 'Min sheets'."""
 
-from tracker.intake.columns.column import Columns, PriceColumn
+from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.columns.sizes.forms import form_alone
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.ways_named import OTHER_WAY, ways_named
 
+ByRole = dict[Role, tuple[Column, ...]]
 _TERMS = (Role.MINIMUM, Role.LEAD_TIME, Role.VALIDITY, Role.DELIVERY_TERMS)
 
 
@@ -37,6 +38,14 @@ def of_own_way(columns: Columns, price: PriceColumn) -> Columns:
         for role, found in columns.by_role.items()
     }
     return Columns(columns.prices, by_role, columns.doubt)
+
+
+def without_sizes_of_sheets(kept: ByRole, columns: Columns, price: PriceColumn) -> ByRole:
+    """The columns of a price for rolls without the size of the sheets that others beside it are for."""
+    sheets = any("sheet" in ways_of_price(other) for other in columns.prices)
+    if Role.SHEET_SIZE not in kept or not sheets or "roll" not in ways_of_price(price):
+        return kept
+    return {role: found for role, found in kept.items() if role is not Role.SHEET_SIZE}
 
 
 def _by_delivery(columns: Columns) -> dict[int, frozenset[str]]:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from tracker.intake.columns.column import PriceColumn
 from tracker.intake.columns.sizes.forms import form_of
+from tracker.intake.values.prices.money import price_unit
 
 
 def standing_apart(offers: Sequence[PriceColumn]) -> frozenset[int]:
@@ -34,7 +35,10 @@ def _spread(price: PriceColumn) -> frozenset[str]:
 
 def _lent(price: PriceColumn, offers: Sequence[PriceColumn]) -> bool:
     """The head 'Prix €/tonne' stands over the boards, runs on over a column that no known word heads, and ends where
-    'Départ usine' begins: it may be the title of them all."""
+    'Départ usine' begins: it may be the title of them all. 'Ark' over 'Format mm' and 'SEK/1000 ark' heads a group."""
+    heads = price.column.heads
+    if heads and heads[-1].column == price.index and price_unit(heads[-1].text) is not None:
+        return False
     lending = {head.column for head in price.column.heads} - {offer.index for offer in offers}
     others = [{head.column for head in offer.column.heads} for offer in offers if offer is not price]
     return bool(lending) and price.delivery is None and any(lending.isdisjoint(heads) for heads in others)

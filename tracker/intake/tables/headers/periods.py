@@ -12,7 +12,7 @@ from tracker.intake.words.phrases import blanked, without
 
 YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 _NUMBERED = re.compile(
-    r"(?:[QqHhTt]\.?\s?[1-4]|KW\s?\d{1,2}|(?:19|20)\d\d)(?:[\s/'’.-]*(?:(?:19|20)?\d\d|[QqHhTt]\.?\s?[1-4]))?"
+    r"(?:[QqHhTt]\.?\s?[1-4]|[1-4][Tt](?=[\s/-]*20\d\d)|KW\s?\d{1,2}|(?:19|20)\d\d)(?:[\s/'’.-]*(?:(?:19|20)?\d\d|[QqHhTt]\.?\s?[1-4]))?"
 )
 _LEFT_OVER = " .,'’/0123456789-"
 
@@ -43,9 +43,9 @@ def _without_names(text: str) -> str:
 
 
 def _quarters_in(text: str) -> set[int]:
-    """By their sign, 'Q3', or in words: '3. Quartal', 'third quarter'."""
+    """By their sign, 'Q3' and '3T 2026', or in words: '3. Quartal', 'third quarter'."""
     named = {int(match.value) for match in phrases("quarters").find(text)}
-    return named | {int(quarter) for quarter in _QUARTER.findall(text)}
+    return named | {int(found[1] or found[2]) for found in _QUARTER.finditer(text)}
 
 
 def without_estimates(text: str) -> str:
@@ -72,7 +72,7 @@ def is_later(text: str, other: str) -> bool:
 
 
 _HALF_A_YEAR = 6
-_QUARTER = re.compile(r"\b[QqTt]\.?\s?([1-4])\b")
+_QUARTER = re.compile(r"\b(?:[QqTt]\.?\s?([1-4])\b|([1-4])[Tt](?=[\s/-]*20\d\d))")
 
 
 def _month(text: str) -> int | None:
@@ -97,7 +97,7 @@ def months_in(text: str) -> frozenset[int]:
 
 
 _DASH = re.compile(r"\s*[-–—]\s*")
-_QUARTERS = re.compile(r"\b(?:[QqHhTt]\.?\s?[1-4](?:\s?[/'’]\s?\d\d)?|(?:19|20)\d\d)\b")
+_QUARTERS = re.compile(r"\b(?:[1-4][Tt](?=[\s/-]*20\d\d)|[QqHhTt]\.?\s?[1-4](?:\s?[/'’]\s?\d\d)?|(?:19|20)\d\d)\b")
 
 
 def without_periods(text: str) -> str:

@@ -8,7 +8,7 @@ from functools import lru_cache, partial
 
 from tracker.intake.values.boards.caliper import calipers_of
 from tracker.intake.values.boards.grade import GradeReading, find_grade
-from tracker.intake.values.boards.weight import weighs_an_order, weights_of
+from tracker.intake.values.boards.weight import weighs_no_board, weights_of
 from tracker.intake.values.figures.lengths import Measured
 from tracker.intake.values.figures.rates import ends_in_per
 from tracker.intake.values.figures.spans import FigureSpan, figure_spans
@@ -81,7 +81,7 @@ def _is_paid_for(text: str, span: FigureSpan) -> bool:
 
 
 def _is_order(text: str, end: Measured | None) -> bool:
-    return end is not None and end.unit == "pound" and weighs_an_order(text, end)
+    return end is not None and end.unit == "pound" and weighs_no_board(text, end)
 
 
 def _measured(of_caliper: bool, span: FigureSpan) -> MeasureSpan | None:

@@ -11,9 +11,10 @@ from tracker.intake.values.figures.lengths import Measured, measured, without_to
 from tracker.intake.values.figures.numbers import in_one_figure
 from tracker.intake.values.figures.spans import lone_figures
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
+from tracker.intake.values.prices.basis import found_bases
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import without
+from tracker.intake.words.phrases import tokens_of, without
 from tracker.trade.exact import GSM_PER_LB_MSF
 from tracker.trade.quantities import Exact, WeightUnit, density, grammage
 
@@ -174,7 +175,7 @@ def find_weights(text: str) -> tuple[WeightReading, ...]:
     found = []
     folded = fold(text)
     for one in lone_figures(text, "weight_units"):
-        if not one.unit or (one.unit == "pound" and weighs_an_order(text, one)):
+        if not one.unit or (one.unit == "pound" and weighs_no_board(text, one)):
             continue
         ream = _REAM.match(folded[one.end :].lstrip(" ,"))
         if ream is not None and one.unit == "pound":
@@ -186,11 +187,16 @@ def find_weights(text: str) -> tuple[WeightReading, ...]:
     return tuple({(reading.gsm, reading.unit): reading for reading in found}.values())
 
 
-def weighs_an_order(text: str, one: Measured) -> bool:
-    """'Min order 40,000 pounds': pounds in thousands, or behind words for a minimum, weigh an order and no board."""
-    return len({amount.value for amount in one.amounts}) > 1 or any(
-        match.end <= one.start for match in phrases("minimum").find(text)
-    )
+def weighs_no_board(text: str, one: Measured) -> bool:
+    """'Min order 40,000 pounds': pounds in thousands, or behind words for a minimum, weigh an order; the '100 lb' of
+    'per hundredweight (100 lb)' are what a price is for."""
+    of_order = any(match.end <= one.start for match in phrases("minimum").find(text))
+    return len({amount.value for amount in one.amounts}) > 1 or of_order or _is_of_a_price(text, one)
+
+
+def _is_of_a_price(text: str, one: Measured) -> bool:
+    found = tokens_of(text)
+    return any(found[per][1] <= one.start and one.end <= found[after - 1][2] for _, per, after in found_bases(text))
 
 
 def possible(

@@ -14,7 +14,7 @@ from tracker.intake.values.freight.loaded import without_loading
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.lists import joined, phrases, words
 from tracker.intake.words.phrases import Found, Phrases, tokens_of
 
 _LEAVE_OPEN = {"port", "open"}
@@ -57,13 +57,13 @@ def terms_in(text: str) -> list[Found[str]]:
     """The terms of delivery in a text, from left to right."""
     folded = fold(text)
     found = _terms().among(tokens(folded))
-    volumes = phrases("delivered_volumes").find(text)
+    others = joined("delivered_volumes", "lists_of_mills").find(text)
     told = [
         one
         for one in found
         if (folded[one.start : one.end] not in _CAPITALS_ONLY or _stands_out(text, one))
-        # 'Volumes livrés en 2025' tells how much was bought.
-        and not any(volume.start <= one.start and one.end <= volume.end for volume in volumes)
+        # 'Volumes livrés en 2025' tells how much was bought, and 'Mill price list' whose list it is.
+        and not any(other.start <= one.start and one.end <= other.end for other in others)
         and not (one.value == "port" and is_before_a_tax_number(text, one.end))
     ]
     return without_loading(text, told)

@@ -113,7 +113,8 @@ def _begins_with_minimum(text: str) -> bool:
 
 def _by_words(text: str) -> list[RoleReading]:
     text = text[: share_of_price(text)]
-    matches = _header_phrases_among(text)
+    # The '#' of '60# rolls' are pounds, and that of '# rolls' a number.
+    matches = [found for found in _header_phrases_among(text) if not _POUNDS.search(text[: found[3][0] + 1])]
     if tells_of_freight(text):
         matches = [found for found in matches if found[0] not in _SAID_OF_PRICES]
     if not matches:
@@ -129,6 +130,9 @@ def _by_words(text: str) -> list[RoleReading]:
         strength = base + (0.02 * min(after - first, 2) - 0.01 * min(first, 4) if several else 0)
         readings.append(RoleReading(role, round(strength, 3), text[span[0] : span[1]]))
     return readings
+
+
+_POUNDS = re.compile(r"\d#$")
 
 
 def _is_a_vendors_own(text: str, matches: list[tuple[Role, int, int, tuple[int, int]]]) -> bool:

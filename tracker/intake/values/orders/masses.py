@@ -203,6 +203,13 @@ def end_of_unit(folded: str, place: int) -> int | None:
     return start + unit.end
 
 
+_QUARTER = re.compile(r"(?<!\w)[1-4]t[\s/-]*20\d\d(?!\d)")
+
+
 def _part_of_more(folded: str, start: int, end: int) -> bool:
-    """'75 lb/MSF' and 'USD 5/t' are no weights of an order."""
-    return folded[end : end + 1] in ("/", "²") or folded[:start].rstrip()[-1:] in ("/",)
+    """'75 lb/MSF' and 'USD 5/t' are no weights of an order, and '2T 2026' is a quarter in Spain and France."""
+    return (
+        _QUARTER.match(folded, start) is not None
+        or folded[end : end + 1] in ("/", "²")
+        or folded[:start].rstrip()[-1:] in ("/",)
+    )

@@ -45,7 +45,9 @@ _YEAR_MONTH_DAY = re.compile(r"(\d{4})[- /]([^\W\d_]{3,10})[- /](\d{1,2})(?!\d)"
 _MONTH_YEAR = re.compile(r"([^\W\d_]{3,10})\.?\s*[-/, ]?\s*(?:(?:of|de|del)\s+)?'?(\d{4})(?!\d)")
 _YEAR_ALONE = re.compile(r"(?:(?:of|de|del|des jahres)\s+)?((?:20)\d{2})(?![\d./-])")
 _QUARTER = re.compile(
-    r"(?:q([1-4])|([1-4])\.?\s*(?:quartal|quarter|trimestre|kvartal(?:et)?|kv|q))\s*[-/, ]?\s*(?:de\s+)?(\d{4})"
+    # '2T 2026' is a quarter in Spanish and French; '2 t 2026' may be an order in that year.
+    r"(?:q([1-4])|([1-4])(?:\.?\s*(?:quartal|quarter|trimestre|kvartal(?:et)?|kv|q)|t))"
+    r"\s*[-/, ]?\s*(?:de\s+)?(\d{4})"
 )
 
 
