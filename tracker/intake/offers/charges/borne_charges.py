@@ -30,9 +30,7 @@ def borne_by(
     return frozenset(charge.index for charge in (charges if in_full else freight))
 
 
-def led_to_by(
-    price: PriceColumn, cells: Mapping[int, Cell], columns: Columns
-) -> tuple[frozenset[int], frozenset[int]]:
+def led_to_by(price: PriceColumn, cells: Mapping[int, Cell], columns: Columns) -> tuple[frozenset[int], frozenset[int]]:
     """The columns of charges between a list price and the net one that lead from the one to the other, and those of
     which that is not certain: 'Gross price 1,200 | Energy 40 | Net price 1,240' bears the energy, one of 1,140 may."""
     starts = [other.column for other in columns.prices if other.kind is Kind.LIST and other.index < price.index]
@@ -52,7 +50,7 @@ def led_to_by(
 
 
 def _discounted(start: Column, whole: Decimal, cells: Mapping[int, Cell], columns: Columns) -> bool:
-    """'List 1,200 | Discount 5 % | Energy 40 | Net 1,140': the discount alone makes the price, and the charge is left."""
+    """'List 1,200 | Discount 5 % | Energy 40 | Net 1,140': the discount alone makes the price, the charge is left."""
     first = figure_in(cells, start)
     if first is None:
         return False
