@@ -105,9 +105,9 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     free = [one for one in no_charges(text) if not (one.grades or one.days or one.form) and one.delivered is None]
     # 'Energy surcharge of $18/ST does not apply to Canadian customers': the others pay it, and who buys is not known.
     others = (one for one in no_charges(text) if one.open and of_some_customers(one.words))
-    found = (*found, *(ChargeWords(one.kind, one.label, clause=one.words) for one in others))
+    named = (*found, *(ChargeWords(one.kind, one.label, clause=one.words) for one in others))
     several = leads_to_several(text)
-    left = (relieved(one, free) for one in found if one and not (several and one.kind is ChargeKind.FREIGHT))
+    left = (relieved(one, free) for one in named if one and not (several and one.kind is ChargeKind.FREIGHT))
     return tuple(charge for charge in left if charge is not None)
 
 
