@@ -49,10 +49,11 @@ def test_reels_and_sheets_down_the_side_are_forms_and_no_order_sizes(labels):
     }  # fmt: skip
 
 
-def test_prices_of_two_quarters_are_asked_and_of_two_years_the_later_holds():
+def test_prices_of_two_quarters_are_asked_and_of_two_years_the_lists_own_holds():
     quarters = lines([["US$/ST"], ["Grade", "pt", "lb/MSF", "Q2 2026 price", "Q3 2026 price"], [*BOARD, 1180, 1210]])
     assert [line.state for line in quarters.values()] == [State.QUESTION] * 2
-    years = lines([["US$/ST"], ["Grade", "pt", "lb/MSF", "Price 2025", "Price 2026"], [*BOARD, 1180, 1210]])
+    made = "Price list of March 3, 2026, US$/ST"
+    years = lines([[made], ["Grade", "pt", "lb/MSF", "Price 2025", "Price 2026"], [*BOARD, 1180, 1210]])
     assert [line.offer.price for line in years.values()] == [1210]
 
 

@@ -76,3 +76,19 @@ def test_what_a_buyer_may_do_without_leaves_two_offers(bare):
 def test_a_surcharge_of_small_orders_settles_nothing():
     heads = ("Price", "Price without surcharge")
     assert len(_offers(heads, (3, 5), "Surcharge for orders below 5 t.")) == 6
+
+
+@pytest.mark.parametrize("order", [(3, 5), (5, 3)])
+@pytest.mark.parametrize(
+    ("paid", "bare"),
+    [
+        ("Price", "Price without surcharge"), ("Price incl. surcharge", "Price excl. surcharge"),
+        ("Preis", "Preis ohne Zuschlag"), ("Prix", "Prix hors supplément"), ("Precio", "Precio sin recargo"),
+        ("Pris", "Pris utan tillägg"),
+    ],
+)  # fmt: skip
+def test_of_a_surcharge_that_nothing_names_it_is_asked_which_price_is_paid(paid, bare, order):
+    heads = {3: paid, 5: bare}
+    rows = [["EUR/t, DAP"], ["Grade", "g/m²", "µm", *(heads[place] for place in order)]]
+    found = lines([*rows, *([*board[:3], *(board[place] for place in order)] for board in _BOARDS)])
+    assert {str(line.state) for line in found.values()} == {"question"}

@@ -25,12 +25,41 @@ SECOND = dict.fromkeys(("E3", "E4", "E5"), "accepted")
         ("Ref. 2025", "Price 2026"), ("Price 2025 (ref.)", "Price €/t"), ("Price 2025 (ref.)", "Price 2026 ex works"),
         ("Tarifa 2025 (recordatorio)", "Tarifa 2026"), ("Precio 2025 (a título informativo)", "Precio 2026"),
         ("Pris 2025 (referens)", "Pris 2026"), ("Pris 2025 (som jämförelse)", "Pris 2026"),
-        ("Price 2025", "Price 2026"), ("Tarifa 2025", "Tarifa 2026"), ("Pris 2025", "Pris 2026"),
-        ("Price 2025 €/t", "Quote 2026 €/t"), ("Price 2026 (ref.)", "Price 2027"),
+        ("Price 2026 (ref.)", "Price 2027"), ("Price 2024", "Price 2026"),
+        ("2025 actual price", "2026 price"), ("Actual price 2025 €/t", "Price 2026 €/t"),
+        ("Realized price 2025", "Price 2026"), ("2025 actual price", "Price"), ("Istpreis 2025", "Preis 2026"),
+        ("Preis 2025 (Ist)", "Preis 2026"), ("Prix réel 2025", "Prix 2026"), ("Prix 2025 réalisé", "Prix 2026"),
+        ("Precio real 2025", "Precio 2026"), ("Utfall 2025", "Pris 2026"), ("Faktiskt pris 2025", "Pris 2026"),
     ],
 )  # fmt: skip
 def test_the_earlier_years_price_is_not_offered(earlier, this):
     assert offered(earlier, this) == SECOND
+
+
+def test_the_spanish_word_for_the_price_in_force_is_no_english_actual():
+    assert offered("Precio actual 2025", "Precio 2026") == dict.fromkeys(("D3", "D4", "D5"), "accepted")
+
+
+CONSECUTIVE = [
+    ("Price 2026", "Price 2027"), ("Price 2025 €/t", "Quote 2026 €/t"), ("Preis 2026", "Preis 2027"),
+    ("Tarif 2026", "Tarif 2027"), ("Tarifa 2025", "Tarifa 2026"), ("Pris 2025", "Pris 2026"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("first", "second"), CONSECUTIVE)
+def test_where_nothing_dates_the_list_it_is_asked_which_years_price_holds(first, second):
+    assert offered(first, second) == dict.fromkeys(("D3", "E3", "D4", "E4", "D5", "E5"), "question")
+
+
+@pytest.mark.parametrize("title", ["EUR per tonne", "Price list of 3 March 2026, EUR per tonne"])
+def test_so_it_is_where_the_two_hardly_differ(title):
+    rows = [[title], ["Grade", "g/m²", "µm", "Price 2026", "Price 2027"], ["GC1", 240, 390, 1305, 1306]]
+    assert [str(line.state) for line in lines(rows).values()] == ["question"] * 2
+
+
+@pytest.mark.parametrize("title", ["Price list 2027, EUR per tonne", "Price list of 3 March 2027, EUR per tonne"])
+def test_the_year_or_the_day_of_the_list_decides(title):
+    assert offered("Price 2026", "Price 2027", title=title) == SECOND
 
 
 @pytest.mark.parametrize(

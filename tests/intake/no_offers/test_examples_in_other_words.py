@@ -46,3 +46,47 @@ def test_figures_that_may_be_made_up_are_asked_about(title):
 @pytest.mark.parametrize("title", ["Illustration board", "Sample sheets", "Only for CUK", "Prices for stock board"])
 def test_other_titles_head_a_list(title):
     assert states(title) == {"accepted"}
+
+
+ALONE = [["SBS", 18, 1200], ["CRB", 22, 800]]
+
+
+def alone(title):
+    """The states of the lines of a file's only list, and whether a note calls them indicative."""
+    found = read([[title], [], _HEAD, *ALONE]).lines
+    told = any("indicative" in note.text for line in found for note in line.notes)
+    return {str(line.state) for line in found}, told
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "Sample price list", "Price list (sample)", "Specimen", "Specimen price list", "Price list - SPECIMEN",
+        "Riverbend Board Inc. - Example price list", "Illustrative prices", "Sample quotation", "Dummy price list",
+        "Muster-Preisliste", "Musterpreisliste", "Preisliste (Muster)", "Beispiel-Preisliste", "Beispielpreise",
+        "Tarif exemple", "Exemple de tarif", "Tarif (spécimen)", "Lista de precios de ejemplo",
+        "Lista de precios (muestra)", "Ejemplo de lista de precios", "Exempelprislista", "Exempel på prislista",
+    ],
+)  # fmt: skip
+def test_of_a_list_called_a_specimen_it_is_asked_whether_anybody_offers_it(title):
+    assert alone(title)[0] == {"question"}
+
+
+@pytest.mark.parametrize(
+    "title", ["Indicative price list - for illustration only", "Prix indicatifs à titre d'exemple",
+              "Precios orientativos a modo de ejemplo"]
+)  # fmt: skip
+def test_an_example_is_none_for_being_called_indicative_too(title):
+    assert alone(title)[0] == {"question"}
+
+
+@pytest.mark.parametrize(
+    "title", ["Indicative prices", "Richtpreise", "Prix indicatifs", "Precios orientativos", "Riktpriser"]
+)
+def test_indicative_prices_are_offered_with_a_note(title):
+    assert alone(title) == ({"accepted"}, True)
+
+
+@pytest.mark.parametrize("title", ["Price list", "Price list for samples", "Musterbogen Preisliste", "Tarif type"])
+def test_a_list_of_samples_is_no_specimen(title):
+    assert alone(title)[0] == {"accepted"}

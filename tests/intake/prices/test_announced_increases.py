@@ -41,7 +41,7 @@ def test_the_old_price_in_a_hidden_column():
 def test_two_years_side_by_side_under_merged_heads():
     reading = read_rows(
         [
-            ["Ramsholt Board Ltd"],
+            ["Ramsholt Board Ltd, price list of 5 March 2026"],
             [],
             ["Grade", "gsm", "µm", "2026", None, "2025", None],
             [None, None, None, "£/t", "Lead time", "£/t", "Lead time"],

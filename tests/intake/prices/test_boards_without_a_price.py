@@ -48,8 +48,8 @@ def test_a_price_merged_over_several_boards_or_order_sizes_is_the_price_of_each(
 
 
 def test_a_price_that_has_expired_in_a_row_of_boards_heads_nothing():
-    rows = [["EUR per tonne"], ["Grade", "g/m²", "µm", "Price 2025", "Price 2026"], ["GC1", 240, 385, "expired", 1320]]
-    found = lines([*rows, ["GC2", 300, 490, 1220, 1250]])
+    rows = [["Price list of 3 March 2026, EUR per tonne"], ["Grade", "g/m²", "µm", "Price 2025", "Price 2026"]]
+    found = lines([*rows, ["GC1", 240, 385, "expired", 1320], ["GC2", 300, 490, 1220, 1250]])
     assert [line.offer.price for line in found.values()] == [1320, 1250]
 
 

@@ -65,3 +65,63 @@ def test_where_the_title_makes_no_exception_a_marked_row_is_asked(head, mark):
 @pytest.mark.parametrize("mark", ["new", "FSC"])
 def test_another_mark_names_no_money(mark):
     assert money("All prices EUR per tonne unless marked US$.", "Marked", mark) == ("EUR/tonne", "EUR/tonne")
+
+
+TICKED = [
+    ("All prices EUR per tonne unless marked US$.", "Marked"), ("Prices per tonne in EUR unless marked US$.", "Flag"),
+    ("Prices per tonne, in EUR except items marked US$.", "Mark"),
+    ("Alle Preise in EUR je Tonne, sofern nicht mit US$ gekennzeichnet.", "Kennz."),
+    ("Alle Preise je Tonne in EUR, sofern nicht US$ markiert.", "Markierung"),
+    ("Tous les prix en EUR la tonne sauf si marqués US$.", "Marqué"),
+    ("Tous les prix en EUR la tonne sauf mention US$.", "Repère"),
+    ("Todos los precios en EUR por 1000 kg salvo los marcados US$.", "Marcado"),
+    ("Alla priser i EUR per 1000 kg om ej märkta US$.", "Märkt"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("said", "head"), TICKED)
+@pytest.mark.parametrize("mark", ["x", "X", "*", "✓"])
+def test_a_bare_mark_stands_for_the_one_currency_excepted(said, head, mark):
+    assert money(said, head, mark) == ("EUR/tonne", "USD/tonne")
+
+
+@pytest.mark.parametrize("said", ["Prices in EUR unless marked US$", "Priser i EUR om ej märkta US$"])
+def test_the_currency_excepted_is_not_that_of_other_rows(said):
+    rows = [[said], ["Grade", "µm", "g/m²", "Price per 1000 kg"], *BOARDS]
+    assert [line.offer.currency for line in lines(rows).values()] == ["EUR"] * 3
+
+
+@pytest.mark.parametrize(
+    ("said", "note"),
+    [
+        ("All prices EUR per tonne unless marked US$.", "Marked grades are made to order."),
+        ("Alle Preise in EUR je Tonne, sofern nicht mit US$ gekennzeichnet.", "Markierte Sorten nur auf Bestellung."),
+    ],
+)
+def test_a_mark_that_may_mean_something_else_as_well_is_asked_about(said, note):
+    assert money(said, "Marked", "x", note) == ("EUR/tonne", "?")
+
+
+@pytest.mark.parametrize(("mark", "note"), [("x", "x = FSC certified"), ("*", "* FSC certified")])
+def test_a_mark_that_a_note_explains_names_no_money(mark, note):
+    assert money("All prices EUR per tonne unless marked US$.", "Marked", mark, note) == ("EUR/tonne", "EUR/tonne")
+
+
+def test_an_x_below_another_head_names_no_money():
+    assert money("All prices EUR per tonne unless marked US$.", "FSC", "x") == ("EUR/tonne", "EUR/tonne")
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "All prices EUR per tonne unless marked with an x, which are US$.",
+        "All prices EUR per tonne unless marked x (US$).",
+        "Alle Preise in EUR je Tonne, sofern nicht mit x (US$) gekennzeichnet.",
+    ],
+)
+def test_a_tick_that_the_sentence_names_is_the_one_in_the_rows(said):
+    assert money(said, "Marked", "x") == ("EUR/tonne", "USD/tonne")
+
+
+def test_where_marked_rows_are_per_something_else_as_well_they_are_asked_about():
+    assert money("All prices EUR per tonne unless marked US$ per cwt.", "Marked", "x") == ("EUR/tonne", "?")

@@ -22,6 +22,7 @@ from tracker.intake.offers.orders.sizes_named import sizes_named
 from tracker.intake.offers.prices.money_named import money_named
 from tracker.intake.offers.prices.of_all_prices import names_all_prices
 from tracker.intake.offers.prices.signs import evidence_of, sign_of_units, sign_said
+from tracker.intake.offers.prices.ticked_rows import MoneyOfMarks
 from tracker.intake.offers.prices.units import Units, units_of, units_seen
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.values.boards.grade import GradeReading, find_grade
@@ -95,6 +96,11 @@ class FileFacts:
     def money(self) -> frozenset[str]:
         """The currencies that the file names outright; looked for only where a shared sign asks."""
         return money_named(self.sheets)
+
+    @cached_property
+    def money_of_marks(self) -> MoneyOfMarks:
+        """What money marked rows are in; looked for only where a row is marked."""
+        return MoneyOfMarks(self.sheets)
 
     @property
     def coded_texts(self) -> frozenset[str]:

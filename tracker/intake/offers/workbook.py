@@ -84,8 +84,7 @@ def _earlier_prices_aside(columns: Columns, facts: FileFacts) -> None:
         set_earlier_year_aside(columns, facts.list_year)
     if made is not None:
         set_earlier_days_aside(columns, made, facts.date_order)
-    if facts.list_year is not None:
-        keep_this_years(columns, facts.list_year)
+    keep_this_years(columns, facts.list_year)
     if made is not None:
         set_earlier_periods_aside(columns, made)
 

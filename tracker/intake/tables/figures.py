@@ -46,3 +46,10 @@ def as_formatted(cell: Cell) -> str:
     unit = unit_of_format(cell.number_format)
     words = format_words(cell.number_format) if unit is not None and unit.currency is not None else ""
     return f"{cell.text.strip()} {words}" if words and words not in cell.text else cell.text.strip()
+
+
+def sure_share(cell: Cell) -> Decimal | None:
+    """The figure of a discount, '12 %' as 12."""
+    bare = cell.text.strip().removesuffix("%").rstrip()
+    told = isinstance(cell.value, str) and bare != cell.text.strip()
+    return sure_figure(cell._replace(value=bare, text=bare) if told else cell)

@@ -1,13 +1,15 @@
 """Prices of years, quarters and months that were over when a list was made, beside those it offers."""
 
+from collections.abc import Set
 from dataclasses import replace
 from datetime import date
 
-from tracker.intake.columns.column import Columns, Kind
+from tracker.intake.columns.column import Column, Columns, Kind
 from tracker.intake.columns.priced.in_force import SEVERAL_TIMES
 from tracker.intake.columns.priced.unnamed import UNNAMED
 from tracker.intake.columns.priced.years_in_heads import is_over, words_but_year, year_in_head
 from tracker.intake.tables.headers.periods import is_period, span_of
+from tracker.intake.values.heads.roles import Role
 
 
 def set_earlier_periods_aside(columns: Columns, made: date) -> None:
@@ -39,17 +41,37 @@ def _take_the_last(columns: Columns, made: date) -> None:
     columns.doubt = UNNAMED if is_period(last.column.text) else ""
 
 
-def keep_this_years(columns: Columns, year: int) -> None:
+def keep_this_years(columns: Columns, year: int | None) -> None:
     """'Price 2026 | Price 2027' in a list of 2026: the first is not over yet, and which one holds is asked.
 
-    Not where it is called old or shown once more: 'Price 2026 (ref.)'.
+    So it is in a list that does not say of which year it is: None. Not where the first is called old or shown once
+    more, 'Price 2026 (ref.)', nor where the change to the second stands beside them.
     """
     heads = [price.column for price in columns.prices if price.kind is Kind.OFFER]
-    later = {words_but_year(column) for column in heads if year_in_head(column) > year}
+    if year is None and columns.of(Role.CHANGE):
+        return
+    later = {(words_but_year(column), year_in_head(column)) for column in heads if _may_follow(column, year)}
     this = [
         price for price in columns.prices
-        if price.kind is Kind.PREVIOUS and year_in_head(price.column) == year
-        and words_but_year(price.column) in later and not is_over(price.column)
+        if price.kind is Kind.PREVIOUS and year in (None, year_in_head(price.column)) and not is_over(price.column)
+        and _follows(later, price.column, within=year is None)
     ]  # fmt: skip
     if this:
-        columns.prices = tuple(replace(one, kind=Kind.OFFER) if one in this else one for one in columns.prices)
+        # Each is asked about by its own year, also where they hardly differ.
+        columns.prices = tuple(
+            replace(one, kind=Kind.OFFER, label=one.label or one.column.text)
+            if one in this or (one.kind is Kind.OFFER and year_in_head(one.column)) else one
+            for one in columns.prices
+        )  # fmt: skip
+        columns.doubt = SEVERAL_TIMES
+
+
+def _may_follow(column: Column, year: int | None) -> bool:
+    return bool(year_in_head(column)) if year is None else year_in_head(column) > year
+
+
+def _follows(later: Set[tuple[str, int]], column: Column, *, within: bool) -> bool:
+    """Whether one of the later prices is the same but for its year; `within`: for the very next one, which may not have
+    begun when the list was made."""
+    words, year = words_but_year(column), year_in_head(column)
+    return any(words == other and (of == year + 1 or not within) for other, of in later)

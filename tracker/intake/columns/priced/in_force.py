@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from tracker.intake.columns.column import Column, Columns, Kind, basis_in_head, vendor_in_head
 from tracker.intake.columns.sizes.order_sizes import beside_unit, without_unit
 from tracker.intake.grid import Cell
-from tracker.intake.tables.headers.periods import is_later, without_periods
+from tracker.intake.tables.headers.periods import is_later, is_realised, without_periods
 from tracker.intake.tables.table import Words
 from tracker.intake.values.figures.halves import halves_of
 from tracker.intake.values.heads.roles import CHARGES, Role
@@ -32,7 +32,7 @@ def marked_as_old(kinds: Mapping[Column, Kind]) -> list[Column]:
 
 def _no_longer_in_force(group: list[Column]) -> list[Column]:
     """Those marked as old; all but the one that is marked as in force. Beside one to come it is asked from when on."""
-    marks = {column: {match.value for match in phrases("price_ages").find(column.text)} for column in group}
+    marks = {column: ages_in(column.text) for column in group}
     if any(find_dates(column.text) for column in group) and not all(marks.values()):
         return []
     if any("coming" in found for found in marks.values()):
@@ -42,6 +42,12 @@ def _no_longer_in_force(group: list[Column]) -> list[Column]:
         return [column for column in group if column is not in_force[0]]
     old = [column for column in group if marks[column] == {"old"}]
     return old if len(old) < len(group) else []
+
+
+def ages_in(head: str) -> set[str]:
+    """Whether a head calls its price old, in force or coming; the 'actual' of '2025 actual price' is not the Spanish
+    word for the second."""
+    return set() if is_realised(head) else {match.value for match in phrases("price_ages").find(head)}
 
 
 def still_to_come(kinds: Mapping[Column, Kind]) -> list[Column]:

@@ -36,6 +36,7 @@ from tracker.intake.columns.priced.standard_prices import ordinary_beside_yours,
 from tracker.intake.columns.priced.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.columns.priced.unread_prices import figures_in_doubt
 from tracker.intake.columns.priced.whose_prices import others_prices, says_whose_prices
+from tracker.intake.columns.priced.without_surcharge import WITHOUT_SURCHARGE, beside_one_without
 from tracker.intake.columns.priced.years_in_heads import of_earlier_years, of_several_years
 from tracker.intake.columns.priced.years_told import heads_indicative, stand_beside_years, years_beside
 from tracker.intake.columns.roles.headed_figures import heads_delivered
@@ -218,6 +219,8 @@ def _doubt(columns: Columns, unsure: str, samples: Mapping[int, Sequence[Cell]])
         return "several prices stand beside each other, and their heads do not say how they differ"
     if not_told_apart_by_time([price.column for price in offers], columns):
         return DIFFERENCE
+    if beside_one_without(price.column for price in offers):
+        return WITHOUT_SURCHARGE
     if starts_an_index([price.column for price in offers], columns):
         return "a base price and an index stand beside the price, and the figures do not show what they make"
     if unsure and offers:

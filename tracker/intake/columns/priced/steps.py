@@ -8,10 +8,12 @@ from itertools import product
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.roles.headed_figures import says_delivery, tells_offers_apart
 from tracker.intake.grid import Cell
-from tracker.intake.tables.figures import sure_figure
+from tracker.intake.tables.figures import sure_figure, sure_share
 from tracker.intake.tables.headers.periods import is_later
 from tracker.intake.tables.table import Table
 from tracker.intake.values.changes.totals import is_total
+from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.freight.prices_without import head_without
 from tracker.intake.values.heads.roles import CHARGES, Role
 from tracker.intake.words.lists import phrases
 
@@ -64,12 +66,19 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
             if _leads(first, last, second):
                 roles[price.index] = Role.CHANGE
             continue
-        if _leads(first, second, last) or _never_reckoned(start, price, figures):
+        if _leads(first, second, last, _ways_of(step, price)) or _never_reckoned(start, price, figures):
             roles |= {start.index: _of_start(start), step.index: Role.CHANGE}
             if not named:
                 roles[price.index] = Role.PRICE
     roles |= _summed_up(starts, between, prices, figures) | _after_discount(columns, starts, between, prices, table)
     return [replace(column, role=roles[column.index]) if column.index in roles else column for column in columns]
+
+
+def _ways_of(step: Column, price: Column) -> tuple[_Way, ...]:
+    """What is called a surcharge is taken off no price but 'Price without surcharge': 'Gross 1,200 | Energy 40 | Net
+    1,160' leaves it to be added."""
+    without = any(head_without(head.text) is not None for head in price.said)
+    return _PUT_ON if charges_named(step.text) and not without else _WAYS
 
 
 def _of_old(start: Column, step: Column, price: Column) -> bool:
@@ -164,15 +173,9 @@ def figures_by_row(table: Table, column: Column) -> dict[int, Decimal]:
     """The figures of a column that can be read for certain, but for those of rows that sum others up."""
     rows = {row.index: table.view.rows[row.index] for row in table.rows[:_LOOKED_AT]}
     cells = ((row, found.get(column.index)) for row, found in rows.items() if not _sums_up(found))
-    figures = ((row, sure_figure(_without_percent(cell, column))) for row, cell in cells if cell is not None)
+    read = sure_share if column.role is Role.DISCOUNT else sure_figure
+    figures = ((row, read(cell)) for row, cell in cells if cell is not None)
     return {row: figure for row, figure in figures if figure is not None}
-
-
-def _without_percent(cell: Cell, column: Column) -> Cell:
-    """'12 %' below 'Remise' as 12."""
-    bare = cell.text.strip().removesuffix("%").rstrip()
-    share = column.role is Role.DISCOUNT and isinstance(cell.value, str) and bare != cell.text.strip()
-    return cell._replace(value=bare, text=bare) if share else cell
 
 
 def _sums_up(row: Mapping[int, Cell]) -> bool:
@@ -212,3 +215,4 @@ def _share(rate: Decimal) -> Decimal:
 
 
 _WAYS = (_added, _taken_off, _share_added, _share_taken_off)
+_PUT_ON = (_added, _share_added)

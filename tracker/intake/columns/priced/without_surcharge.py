@@ -55,6 +55,18 @@ def _without_bare_prices(columns: list[Column], table: Table, texts: Iterable[Wo
     return [replace(column, role=roles.get(column.index, column.role)) for column in columns]
 
 
+def beside_one_without(offers: Iterable[Column]) -> bool:
+    """'Price | Price without surcharge': one offer, and of which surcharge, and who bears it, is not said."""
+    offers = [*offers]
+    bare = [column for column in offers if _leaves_out(column)]
+    return len(offers) == _PAIR and len(bare) == 1 and not any(map(tells_offers_apart, offers))
+
+
+_PAIR = 2
+WITHOUT_SURCHARGE = "a price and one without a surcharge stand beside each other, and it is not said who pays that one"
+"""The doubt that such a pair leaves."""
+
+
 def _is_surcharge(column: Column) -> bool:
     return column.role in _SURCHARGES and any(is_of_all_board(head.text) for head in column.said)
 

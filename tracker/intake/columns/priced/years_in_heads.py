@@ -3,9 +3,9 @@
 from collections.abc import Iterable, Mapping
 
 from tracker.intake.columns.column import Column, Kind, basis_in_head
-from tracker.intake.columns.priced.in_force import plainly
+from tracker.intake.columns.priced.in_force import ages_in, plainly
 from tracker.intake.columns.sizes.order_sizes import without_unit
-from tracker.intake.tables.headers.periods import YEAR, says_estimate
+from tracker.intake.tables.headers.periods import YEAR, is_realised, says_estimate
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.validity import until_in_head
 from tracker.intake.words.lists import phrases, without_words
@@ -65,7 +65,7 @@ def is_shown_again(head: str) -> bool:
     What is expected of a year to come is shown for information as well.
     """
     over = any(match.value == "over" for match in phrases("periods_told").find(head))
-    return (over or bool(phrases("shown_again").find(head))) and not says_estimate(head)
+    return (over or is_realised(head) or bool(phrases("shown_again").find(head))) and not says_estimate(head)
 
 
 def is_over(column: Column) -> bool:
@@ -94,5 +94,4 @@ def _may_be_told_by_year(group: Mapping[int, Iterable[Column]]) -> bool:
 
 
 def _marks_of(column: Column) -> set[str]:
-    shown = {"again"} if is_shown_again(column.text) else set()
-    return shown | {match.value for match in phrases("price_ages").find(column.text)}
+    return ({"again"} if is_shown_again(column.text) else set()) | ages_in(column.text)

@@ -2,13 +2,15 @@
 
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
+from itertools import product
 
-from tracker.intake.columns.column import Column, Columns, PriceColumn
+from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn
 from tracker.intake.grid import Cell
-from tracker.intake.tables.figures import sure_figure
+from tracker.intake.tables.figures import sure_figure, sure_share
 from tracker.intake.values.heads.roles import ON_TOP, Role
 
 _ROUNDED = Decimal("0.006")
+_ROUNDED_SHARE = Decimal("0.001")
 
 
 def borne_by(
@@ -26,6 +28,36 @@ def borne_by(
     starts = [start for other in mill_prices if (start := figure_in(cells, other.column)) is not None]
     in_full = whole is not None and any(abs(start + added - whole) <= _ROUNDED for start in starts)
     return frozenset(charge.index for charge in (charges if in_full else freight))
+
+
+def led_to_by(price: PriceColumn, cells: Mapping[int, Cell], columns: Columns) -> tuple[frozenset[int], frozenset[int]]:
+    """The columns of charges between a list price and the net one that lead from the one to the other, and those of
+    which that is not certain: 'Gross price 1,200 | Energy 40 | Net price 1,240' bears the energy, one of 1,140 may."""
+    starts = [other.column for other in columns.prices if other.kind is Kind.LIST and other.index < price.index]
+    between = [
+        charge for charge in columns.of(*ON_TOP)
+        if any(start.index < charge.index < price.index for start in starts) and figure_in(cells, charge)
+    ]  # fmt: skip
+    whole, figures = figure_in(cells, price.column), {one.index: figure_in(cells, one) for one in between}
+    if whole is None or not between or any(_discounted(start, whole, cells, columns) for start in starts):
+        return frozenset(), frozenset()
+    ways = [figures.keys(), *({index} for index in figures)]
+    for start, way in product(starts, ways):
+        first = figure_in(cells, start)
+        if first is not None and abs(first + sum(figures[index] or 0 for index in way) - whole) <= _ROUNDED:
+            return frozenset(way), frozenset(figures.keys() - way)
+    return frozenset(), frozenset(figures)
+
+
+def _discounted(start: Column, whole: Decimal, cells: Mapping[int, Cell], columns: Columns) -> bool:
+    """'List 1,200 | Discount 5 % | Energy 40 | Net 1,140': the discount alone makes the price, the charge is left."""
+    first = figure_in(cells, start)
+    if first is None:
+        return False
+    told = (cells[one.index] for one in columns.of(Role.DISCOUNT, Role.CHANGE) if one.index in cells)
+    off = [abs(share) for cell in told if (share := sure_share(cell)) is not None]
+    ways = (way for figure in off for way in (first - figure, first * (1 - figure / 100), first * (1 - figure)))
+    return any(abs(way - whole) <= max(_ROUNDED, _ROUNDED_SHARE * whole) for way in ways)
 
 
 def beside_mill_price(price: PriceColumn, offers: Sequence[PriceColumn]) -> bool:

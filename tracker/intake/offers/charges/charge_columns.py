@@ -8,7 +8,7 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.grid import Cell
-from tracker.intake.offers.charges.borne_charges import beside_mill_price, borne_by, figure_in
+from tracker.intake.offers.charges.borne_charges import beside_mill_price, borne_by, figure_in, led_to_by
 from tracker.intake.offers.charges.charge_units import may_share_unit
 from tracker.intake.offers.charges.relief import relieved_columns
 from tracker.intake.offers.draft import Draft
@@ -64,7 +64,8 @@ def charge_columns(
     unread = _unread_charges(price, columns, cells)
     if not charged:
         return replace(_NONE_CHARGED[beside_mill_price(price, offers)], unread=unread)
-    borne = borne_by(price, offers, cells, columns) | relieved_columns(columns, free, offers)
+    led, perhaps_led = led_to_by(price, cells, columns)
+    borne = borne_by(price, offers, cells, columns) | relieved_columns(columns, free, offers) | led
     form = _FormOfPrice(price, offers, cells, draft)
     other = frozenset(column.index for column in charged if form.is_other(column))
     chosen = frozenset(column.index for column in charged if left_to_buyer.get(column.index)) - borne
@@ -74,7 +75,7 @@ def charge_columns(
     unsure = {column.index for column in left if of_sized_orders(column.text) or _may_be_borne(column, draft)}
     unsure |= {column.index for column in left if form.may_be_other(column) or _may_be_a_change(column, columns)}
     unsure |= {column.index for column in left if left_to_buyer.get(column.index, False) is None}
-    unsure |= {column.index for column in left if _is_cut_short(column)}
+    unsure |= {column.index for column in left if _is_cut_short(column) or column.index in perhaps_led}
     optional = chosen | (other - borne if form.is_only else frozenset())
     return ChargeColumns(
         (borne | other) - sums - optional, (sums | unsure | _exclude_each_other(left)) - chosen, optional, some - borne,

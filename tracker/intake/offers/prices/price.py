@@ -28,6 +28,7 @@ from tracker.intake.offers.prices.no_currency import why_no_currency
 from tracker.intake.offers.prices.out_of_measure import look_over
 from tracker.intake.offers.prices.price_cell import PriceCell, Standing
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
+from tracker.intake.offers.prices.ticked_rows import ticked_rows
 from tracker.intake.offers.prices.unit_cells import UnitCell, counted, unit_cells
 from tracker.intake.offers.rows.rows import WholeRow
 from tracker.intake.values.prices.money import find_price_unit
@@ -62,13 +63,14 @@ def fill_price(
     remarks = columns.remarks_in(whole.cells)
     said_beside, denied = remarked(remarks), denied_by_remarks(remarks, facts)
     take_sheet_remarked(draft, said_beside)
-    if not units and not said_beside and not denied and read.says_no_unit and not draft.cell.comment:
+    marks = ticked_rows(whole.cells, columns, facts.money_of_marks) if remarks else ()
+    if not units and not said_beside and not marks and not denied and read.says_no_unit and not draft.cell.comment:
         (currency, basis), said = money.settled, list(money.basis)
     else:
         currencies = _currency_claims(draft, read, units, money)
         bases = _basis_claims(draft, read, units, money, facts)[: 1 if read.keyed else None]
         currencies = currencies[:1] if read.keyed and read.currency is not None else currencies
-        currency = settle([*currencies[:1], currencies_in(said_beside), *_but(currencies[1:], denied)])
+        currency = settle([*currencies[:1], (*currencies_in(said_beside), *marks), *_but(currencies[1:], denied)])
         said = [*bases[:1], bases_in(said_beside, facts), *_but(bases[1:], denied)]
         basis = settle(said)
     _fill_currency(draft, currency, facts)

@@ -61,6 +61,14 @@ def says_estimate(text: str) -> bool:
     return without_estimates(text) != text and is_period(without_estimates(text))
 
 
+def is_realised(text: str) -> bool:
+    """'2025 actual price', 'Preis 2025 (Ist)': what was charged in a year."""
+    return bool(YEAR.search(text)) and bool(phrases("realised_prices").find(_BRACKETS.sub(" ", YEAR.sub(" ", text))))
+
+
+_BRACKETS = re.compile(r"[()\[\]]")
+
+
 def is_later(text: str, other: str) -> bool:
     """Whether a text's one month or quarter follows the other's by up to half a year: 'Jan' after 'Dec'. Where each
     names its year, whether it is later at all: 'Jan 2025' is not after 'Q3 2026'."""

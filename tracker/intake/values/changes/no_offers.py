@@ -60,6 +60,7 @@ def called_an_example(text: str) -> bool:
     """Whether a title says so by itself or set apart: 'How to get to a price per MSF (example, invented figures)', 'For
     illustration only', 'Example: prices of SBS'. 'Example: 18 pt at $1,190' goes on to tell it, and 'prices, e.g. for
     cartons' is of others."""
+    text = _HYPHEN.sub(" – ", text)
     parts = [(match.start(), match.group().strip(" .*")) for match in _PARTS.finditer(text) if match.group().strip()]
     for place, (start, part) in enumerate(parts):
         kind = _kind_of_part(part)
@@ -78,7 +79,7 @@ def _heads_a_title(behind: str) -> bool:
 
 def _kind_of_part(part: str) -> str | None:
     """The kind of words for an example that a part is, with an 'only' or the prices that are shown for it at the most:
-    'Nur zur Illustration', 'Prices for illustration only'. An 'Illustration board' is one to draw on."""
+    'Nur zur Illustration', 'Indicative prices for illustration only'. An 'Illustration board' is one to draw on."""
     found = phrases("examples").find(part)
     if len(found) != 1 or found[0].value == _ELSEWHERE:
         return phrases("examples").whole(part)
@@ -88,7 +89,8 @@ def _kind_of_part(part: str) -> str | None:
 
 
 _ONLY = ("only_these", "no_other_boards")
-_PRICES = ("price_words", "copula", "articles", "stays_there")
+_PRICES = ("price_words", "indicative", "list_names", "price_lists", "copula", "articles", "stays_there")
+_HYPHEN = re.compile(r"\s-\s")
 
 
 @lru_cache(maxsize=4096)

@@ -56,9 +56,13 @@ def title_offers(text: str) -> Offering:
     return max(others, _of_a_paper(text))
 
 
+_BRACKETS = str.maketrans(dict.fromkeys("()[]", " "))
+
+
 def _of_a_paper(text: str) -> Offering:
     """'DRAFT - not an offer', 'Example only, prices fictitious', 'Please quote the following, target prices'."""
-    said = {match.value for match in phrases("not_quoted").find(text)}
+    # 'Price list (sample)' is a sample price list.
+    said = {match.value for match in phrases("not_quoted").find(" ".join(text.translate(_BRACKETS).split()))}
     named = any(match.value == _NAMED for match in phrases("prices_of_others").find(text))
     asks = "asks" in said or bool(phrases("requests_for_offers").find(text))
     # 'Sheets are not on offer at present' leaves the rolls.

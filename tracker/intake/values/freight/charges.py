@@ -22,8 +22,10 @@ from tracker.intake.values.freight.charge_parts import (
 from tracker.intake.values.freight.charged_forms import charged_form, form_not_freed
 from tracker.intake.values.freight.charged_measures import WidthBound
 from tracker.intake.values.freight.charges_together import named_alone, named_together, parted_at_plus
+from tracker.intake.values.freight.charges_told_before import of_some_customers
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
+from tracker.intake.values.freight.included_together import may_be_included, without_included
 from tracker.intake.values.freight.named_before import with_their_names
 from tracker.intake.values.freight.not_included import left_out_of_prices, without_denied, without_not_included
 from tracker.intake.values.freight.open_shares import is_open_share
@@ -94,15 +96,18 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
-    others = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders, told_by_its_line)
-    own = map(without_not_included, map(without_other_goods, with_their_names(map(left_out_of_prices, clauses(text)))))
-    told = (clause for clause in own if not any(tells(clause) for tells in others))
+    beside = (tells_costs, _tells_of_prices, of_other_dealings, begins_with_small_orders, told_by_its_line)
+    own = map(without_other_goods, with_their_names(map(left_out_of_prices, map(without_included, clauses(text)))))
+    told = (clause for clause in map(without_not_included, own) if not any(tells(clause) for tells in beside))
     bearing = form_not_freed(text)
     found = (_if_decided(one, clause) for clause in told for one in _of_form(clause, bearing))
     # What ends or begins on a day is told once the day of the list is known.
     free = [one for one in no_charges(text) if not (one.grades or one.days or one.form) and one.delivered is None]
+    # 'Energy surcharge of $18/ST does not apply to Canadian customers': the others pay it, and who buys is not known.
+    others = (one for one in no_charges(text) if one.open and of_some_customers(one.words))
+    named = (*found, *(ChargeWords(one.kind, one.label, clause=one.words) for one in others))
     several = leads_to_several(text)
-    left = (relieved(one, free) for one in found if one and not (several and one.kind is ChargeKind.FREIGHT))
+    left = (relieved(one, free) for one in named if one and not (several and one.kind is ChargeKind.FREIGHT))
     return tuple(charge for charge in left if charge is not None)
 
 
@@ -125,7 +130,7 @@ def _if_decided(charge: ChargeWords | None, clause: str) -> ChargeWords | None:
     if charge is None:
         return None
     ahead = bool(thought) and thought[0].start < clause.find(charge.label)
-    unsure = ahead or perhaps_added(clause) or may_be_of_other_dealings(clause)
+    unsure = ahead or may_be_included(clause) or perhaps_added(clause) or may_be_of_other_dealings(clause)
     return replace(charge, clause=clause, amounts=() if unsure else charge.amounts)
 
 

@@ -7,7 +7,7 @@ from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import tokens_of
+from tracker.intake.words.phrases import Found, tokens_of
 
 _FIGURE = r"((?<![\d.,])\d[\d.,]*(?<![.,]))"
 _MONEY = r"[^\W\d]{1,3}\s?|[$€£]\s?"
@@ -39,3 +39,31 @@ def of_some_alone(behind: str) -> bool:
     everybody = any(match.value == "everybody" for match in phrases("ended_for").find(of_whom))
     said = any(map(str.isalpha, of_whom)) and not any(map(str.isdigit, of_whom))
     return said and not (everybody or find_dates(of_whom) or phrases("price_words").find(of_whom))
+
+
+def of_some_customers(part: str) -> bool:
+    """'Canadian customers', 'customers in Canada'; not 'our customers', 'all customers' and 'the customer'."""
+    named = (match for match in phrases("some_customers").find(part) if match.value == "any")
+    return any(_is_told_apart(part[: match.start], part[match.end :]) for match in named)
+
+
+def _is_told_apart(before: str, behind: str) -> bool:
+    told = phrases("some_customers").at(tokens_of(behind), 0)
+    if told is not None and told.value == "told":
+        return True
+    ahead = _LAST.search(before)
+    if ahead is None:
+        return False
+    word, next_word = ahead[1], _NEXT.match(behind)
+    if any(lead.end == len(before.rstrip()) for lead in _leads(before)):
+        # 'Aux clients canadiens'.
+        return next_word is not None and phrases("says_nothing_more").whole(next_word[1]) is None
+    return all(phrases(section).whole(word) is None for section in ("ended_for", "articles", "says_nothing_more"))
+
+
+def _leads(before: str) -> list[Found[str]]:
+    return [match for match in phrases("ended_for").find(before) if match.value == "leads"]
+
+
+_NEXT = re.compile(r"\s+([^\W\d_]+)")
+_LAST = re.compile(r"([^\W\d_][^\s(),;:]*)\s+$")

@@ -11,8 +11,14 @@ from functools import lru_cache
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
 from tracker.intake.values.freight.charged_forms import form_freed
-from tracker.intake.values.freight.charges_told_before import figures_beside, is_earlier, of_some_alone
+from tracker.intake.values.freight.charges_told_before import (
+    figures_beside,
+    is_earlier,
+    of_some_alone,
+    of_some_customers,
+)
 from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.freight.included_together import without_included
 from tracker.intake.values.freight.relief_days import ReliefDays, relief_days
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.denials import denied
@@ -89,7 +95,7 @@ def no_charges(text: str) -> tuple[NoCharge, ...]:
 
 def _all(text: str) -> Iterator[NoCharge]:
     before: list[_Named] = []
-    for clause in clauses(text):
+    for clause in map(without_included, clauses(text)):
         hangs = bool(phrases("only_if").find(clause))
         for place, part in enumerate(COMMA.split(clause)):
             named = _named_in(_without_rates(part))
@@ -157,7 +163,7 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
     for match in phrases("relieved").find(part):
         if denied(part, match) or _AMOUNT_NEXT.match(part[match.end :]):
             continue
-        if match.value == _EXEMPT and not _grades(part):
+        if match.value == _EXEMPT and not (_grades(part) or of_some_customers(part)):
             # 'Stock items are not affected': nothing tells which lines those are.
             continue
         subject = _subject(part, named, match)
@@ -181,11 +187,14 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
 
 
 _OF_A_TIME, _EXEMPT = ("waived", "ended"), "exempt"
+_WITHIN = ("within", "holds", "of_which")
 
 
 def _is_open(part: str, charge: _Named, said: Found[str], clause: str) -> bool:
-    """'The energy surcharge for exports is gone', '…, which was suspended in 2025, applies again': of which boards, or
-    whether it is still so, is not known."""
+    """'The energy surcharge for exports is gone', '…, which was suspended in 2025, applies again', '… does not apply to
+    Canadian customers': of which boards, or whether it is still so, or for this buyer, is not known."""
+    if said.value not in _WITHIN and of_some_customers(part):
+        return True
     if said.value not in _OF_A_TIME or _grades(part):
         return False
     between = part[charge.end : said.start] if part[charge.start : charge.end] == charge.label else ""

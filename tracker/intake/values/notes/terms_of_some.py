@@ -22,6 +22,7 @@ from tracker.intake.values.notes.told_plainly import BOARDS, Plain, told_plainly
 from tracker.intake.values.notes.ways_named import ways_named
 from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.times.goods_in_stock import in_stock_for_some_orders
 from tracker.intake.values.times.lasting import lasting
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, calendar_days, lead_phrases, lead_unit
 from tracker.intake.values.times.lead_by_itself import names_a_store
@@ -128,12 +129,14 @@ def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> 
     bare = _bare(plain, ahead) if not counted and not masses and named is not None else None
     leads = tuple(dict.fromkeys([lead for lead, _, _ in counted] + ([bare[0]] if bare is not None else [])))
     stock, no_stock = _stock(plain)
+    stocked_for_all = not in_stock_for_some_orders(piece.clause)
     how = _how_told(text, plain, masses, bare is not None, spoken=spoken or least.begun)
     masses = () if how.other_weight else masses
     otherwise = not of_money and named is not None and _is_otherwise(text)
     # Without words for deliveries, how often boards are made is no time of theirs.
     rare = named is not None and not leads and bool(joined("made_so.rarely").find(plain)) and _names_a_time(plain)
     read = (how.least and least.sure) if masses else how.lead or (tells_its_time(plain) and not how.figures_left)
+    read = read and (stocked_for_all or not stock)
     boards = piece.boards if but is None else SomeBoards(beside="others", told=(but,))
     if boards is None and read and not masses and _is_one_lead(leads) and not phrases("not_lead").find(piece.clause):
         boards = _of_a_form(text)

@@ -16,8 +16,9 @@ def money_ticked(head: str, text: str) -> str | None:
     A head of one letter may be a key's.
     """
     named = head.strip() if currency_text(head) is not None and find_currencies(head) else None
-    return named if named is not None and _says_yes(text) else None
+    return named if named is not None and says_yes(text) else None
 
 
-def _says_yes(text: str) -> bool:
+def says_yes(text: str) -> bool:
+    """Whether a cell is a tick, or answers so."""
     return _TICK.fullmatch(text) is not None or phrases("answers").whole(text) == "yes"

@@ -9,6 +9,7 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.notes.money_of_marked import money_excepted
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.masses import find_masses
@@ -73,6 +74,8 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     told = with_pounds_as_money(_without_marks_of_pallets(without_other_times(clause)))
     told = without_weights(_without_definition(told))
     clause = without_other_money(beside_exchange(without_other_lists(without_payment(told))))
+    excepted = money_excepted(clause)
+    clause = clause if excepted is None else excepted.without
     defined = _sign_defined(clause)
     if defined is not None:
         yield SaysCurrency(defined, clause)

@@ -3,6 +3,7 @@ it, 'The items are in stock', 'Artiklarna finns i lager', or those that it is kn
 
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.rest import rest_of
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import joined, phrases
 
 _BESIDE = ("copula", "made_so.there", "made_so.kept", "at_once")
@@ -15,6 +16,14 @@ def listed_goods_in_stock(part: str) -> bool:
     if goods is None or len(said) != 1 or denied(part, said[0]) or phrases("may_be").find(part):
         return False
     return not rest_of(part, [goods.span, said[0].span], *_BESIDE)
+
+
+def in_stock_for_some_orders(clause: str) -> bool:
+    """'In stock in small lots', 'in kleinen Mengen ab Lager': others wait, and for how long is not told. What begins
+    with 'Small lots …' says nothing of other orders."""
+    little = [match for match in phrases("little_in_stock").find(clause) if clause[: match.start].strip(" -–•*")]
+    stock = joined("from_stock.any", "kept_in_stock").find(clause) if little else []
+    return bool(stock) and not find_currencies(clause)
 
 
 def told_in_stock(part: str) -> bool:

@@ -13,6 +13,7 @@ from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.times.around_delivery import is_notice
 from tracker.intake.values.times.delivery_sentences import begins_with_samples, without_samples
 from tracker.intake.values.times.done_besides import without_doings
+from tracker.intake.values.times.goods_in_stock import in_stock_for_some_orders
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, counts_plain_days, lead_text, lead_unit
 from tracker.intake.values.times.lead_sentences import find_lead, lead_in_remark, leads_by_grade
 from tracker.intake.values.times.lead_unread import LeadUnread, lead_unread, names_week
@@ -28,7 +29,7 @@ weeks' part nothing."""
 @lru_cache(maxsize=8192)
 def lead_remarked(text: str) -> LeadTime | LeadUnread | None:
     """The one lead time that a remark states; unread where it speaks of a time that may be one."""
-    if leads_by_grade(text) or _of_samples(text):
+    if leads_by_grade(text) or _of_samples(text) or any(map(in_stock_for_some_orders, clauses(text))):
         return LeadUnread(text.strip())
     # A word that leads to it may be parted from it by a comma: 'ab Werk, Lieferzeit 4 Wochen'.
     said = find_lead(text) or lead_in_remark(text)

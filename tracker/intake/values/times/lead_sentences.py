@@ -8,6 +8,7 @@ from functools import cache, lru_cache
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.unless import unless_at
+from tracker.intake.values.orders.bracket_pieces import LOADS_AND_COUNTS
 from tracker.intake.values.times.around_delivery import without_notices
 from tracker.intake.values.times.delivery_sentences import (
     lead_topics,
@@ -18,6 +19,7 @@ from tracker.intake.values.times.delivery_sentences import (
 )
 from tracker.intake.values.times.done_besides import without_doings
 from tracker.intake.values.times.firm_times import without_firm
+from tracker.intake.values.times.goods_in_stock import in_stock_for_some_orders
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
 from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once, leaves_for_some
 from tracker.intake.values.times.leads_in_full import tells_its_time, tells_no_more
@@ -68,7 +70,8 @@ def find_lead(text: str) -> LeadTime | None:
     weeks'.
     """
     found: dict[tuple[int, int], LeadTime] = {}
-    if any(map(leaves_for_some, clauses(text))) or _is_of_mill_goods(text):
+    told = clauses(text)
+    if any(leaves_for_some(one) or in_stock_for_some_orders(one) for one in told) or _is_of_mill_goods(text):
         return None
     named, unread = False, list[bool]()
     for clause in map(told_of_orders, clauses(text)):
@@ -98,6 +101,8 @@ def _leaves_unread(clause: str) -> bool:
         return True
     # Which boards have another time is told elsewhere.
     clause = _before_exceptions(clause)
+    if any(map(_names_an_order, _TERMS.split(clause))):
+        return True
     told = _TERMS.split(without_firm(clause))
     if any(match.first == 0 for part in told for match in phrases("only_if").find(part[: unless_at(part)])):
         return True
@@ -107,6 +112,17 @@ def _leaves_unread(clause: str) -> bool:
     # '…, 3 weeks' behind a comma is the time of what was spoken of; days may be those of payment.
     in_days = [part for part in timed if part not in topics and lead_unit(part) is LeadUnit.DAY]
     return not all(map(tells_no_more, (*timed, *topics) if in_days else timed))
+
+
+def _names_an_order(part: str) -> bool:
+    """'5-20 pallets: lead time 3 weeks' is the time of such orders."""
+    if not (lead_topics(part) or _counts_time(part)):
+        return False
+    loads = (match for match in phrases("bracket").find(part) if match.value in LOADS_AND_COUNTS)
+    return any(_COUNTED.search(part[: match.start]) for match in loads)
+
+
+_COUNTED = re.compile(r"\d\s*$")
 
 
 def _adds_a_time(part: str) -> bool:
