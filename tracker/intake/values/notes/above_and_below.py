@@ -17,7 +17,11 @@ from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.not_included import denied_within, not_included
 from tracker.intake.values.notes.clauses import sentences_of, stops_in
 from tracker.intake.values.notes.rest import rest_of
-from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.orders.minimum import LeastUnread
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_unread import LeadUnread
+from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import Found, blanked, tokens_of
 
@@ -222,10 +226,16 @@ def _without_earlier(text: str) -> str:
 
 
 def _leading(text: str, sides: list[Side]) -> list[SidePart]:
-    """Sentences before the first that tells sides apart: of both where both are told of."""
+    """Sentences before the first that tells sides apart: of both where both are told of. Terms before what is said of
+    the prices below may be of those above alone: 'Lead time 3 weeks. All prices below are delivered.'"""
     if not text:
         return []
-    return [SidePart(sides[0] if len(set(sides)) == 1 else Side.BOTH, text)]
+    side = sides[0] if len(set(sides)) == 1 else Side.BOTH
+    terms = side is Side.BELOW and any(isinstance(one, _TERMS) for one in statements(text))
+    return [SidePart(Side.UNKNOWN if terms else side, text)]
+
+
+_TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, LeastUnread)
 
 
 def _ended(parts: list[SidePart]) -> list[SidePart]:
