@@ -58,9 +58,7 @@ def parts_by_side(text: str) -> tuple[SidePart, ...]:
     if (excluded := _excluded(text)) is not None:
         return (excluded,)
     if (side := _added_to(text)) is not None:
-        # 'Below' is a limit elsewhere.
-        below = phrases("prices_below").find(text) if side is Side.BELOW else ()
-        return (SidePart(side, blanked(text, (match.span for match in below))),)
+        return (SidePart(side, _without_those_below(text) if side is Side.BELOW else text),)
     found = _subjects(text)
     if not found:
         return _about_the_end(text) or tuple(_doubted(text))
@@ -207,16 +205,23 @@ def _is_set_against(ahead: str) -> bool:
 
 
 def _about_the_end(text: str) -> tuple[SidePart, ...]:
-    """'Freight is included in the above prices.': a sentence that ends with them."""
-    last = next(reversed(phrases("prices_above").find(text)), None)
-    if last is None or any(map(str.isalnum, text[last.end :])) or text.rstrip().endswith(":"):
+    """'Freight is included in the above prices.', 'Energie 3 % kommt zu den Preisen unten hinzu': a sentence that ends
+    with them."""
+    last = next(reversed(joined("prices_above", "prices_below").find(text)), None)
+    if last is None or text.rstrip().endswith(":") or rest_of(text[last.end :], (), "added_behind"):
         return ()
     ahead = text[: last.start].rstrip()
     leads = any(one.end >= len(ahead) for one in phrases("says_of_prices_above").find(ahead))
-    text = _without_earlier(text)
+    side = _SIDES[last.value]
+    text = _without_earlier(text) if side is Side.ABOVE else _without_those_below(text)
     if _is_set_against(ahead) or not (leads and statements(text)):
         return ()
-    return (SidePart(Side.ABOVE, text),)
+    return (SidePart(side, text),)
+
+
+def _without_those_below(text: str) -> str:
+    """A text about the prices below without the words for them, which are a limit elsewhere."""
+    return " ".join(blanked(text, (match.span for match in phrases("prices_below").find(text))).split())
 
 
 def _without_earlier(text: str) -> str:
