@@ -43,7 +43,6 @@ def test_a_board_with_its_article_bears_it_alone(note):
         "Energiezuschlag von 22 EUR/t auf die recycelten Sorten (CRB und URB).",
         "Supplément énergie de 22 EUR/t sur les cartons recyclés (CRB et URB).",
         "Recargo energético de 22 EUR/t en los cartones reciclados (CRB y URB).",
-        "Energitillägg 22 EUR/ton på de återvunna kvaliteterna (CRB och URB).",
     ],
 )
 def test_kinds_are_those_in_brackets(note):
