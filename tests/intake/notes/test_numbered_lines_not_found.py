@@ -52,3 +52,41 @@ def test_lines_are_found_under_what_a_list_calls_them(head, note):
     rows = [[number, *row] for number, row in enumerate(ROWS, start=1)]
     found = _plain(note, rows, [head, *HEAD])
     assert [offer.lead_days for offer in found] == [(21, 21), (35, 35), (35, 35)]
+
+
+LATER = [[number, *row] for number, row in enumerate(ROWS, start=11)]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Lead time 3 weeks, items 2 and 3: 5 weeks", "Lieferzeit 3 Wochen, Pos. 2 und 3: 5 Wochen",
+        "Délai 3 semaines, postes 2 et 3 : 5 semaines", "Leveranstid 3 veckor, pos 2 och 3: 5 veckor",
+        "Plazo de entrega 3 semanas, renglones 2 y 3: 5 semanas",
+    ],
+)  # fmt: skip
+def test_lines_numbered_higher_may_be_meant_by_their_place(note):
+    found = list(lines([["No.", *HEAD], *LATER, [note]]).values())
+    assert [line.offer.lead_days for line in found] == [(21, 21), None, None]
+    assert ["lead-time-unread" in [note.code.value for note in line.notes] for line in found] == [False, True, True]
+
+
+def test_the_freight_and_the_smallest_order_of_such_lines_are_open_as_well():
+    found = _plain("Prices delivered; items 2 and 3 ex works", LATER, ["No.", *HEAD])
+    assert [offer.delivered for offer in found] == [True, None, None]
+    found = _plain("Minimum 5 t. Items 2 and 3: minimum 10 t", LATER, ["No.", *HEAD])
+    assert [offer.minimum_kg for offer in found] == [5000, None, None]
+
+
+def test_lines_that_a_list_is_too_short_for_are_none_of_it():
+    found = _plain("Lead time 3 weeks, items 8 and 9: 5 weeks", LATER, ["No.", *HEAD])
+    assert [offer.lead_days for offer in found] == [(21, 21)] * 3
+
+
+def test_lines_of_a_table_before_are_none_of_one_that_counts_on():
+    first = [[number, *row] for number, row in enumerate(ROWS, start=1)]
+    then = [[number, grade, weight + 20, price] for number, (grade, weight, price) in enumerate(ROWS, start=4)]
+    rows = [["No.", *HEAD], *first, [], ["No.", *HEAD], *then, [], ["Lead time 3 weeks, items 2 and 3: 5 weeks"]]
+    found = [line.offer.lead_days for line in lines(rows).values()]
+    assert found[3:] == [(21, 21)] * 3
+    assert (21, 21) not in found[1:3]

@@ -138,6 +138,31 @@ def test_what_is_added_to_one_side_is_charged_on_it_alone(said, gap):
         assert charged == ([[3], [3], [], []] if side == 0 else [[], [], [3], [3]])
 
 
+LED = {
+    "en": ("Energy 3 % is added to the above prices", "Energy 3 % is added to the prices below"),
+    "de": ("Energie 3 % kommt zu den obigen Preisen hinzu", "Energie 3 % kommt zu den Preisen unten hinzu"),
+    "fr": ("Énergie 3 % en sus des prix ci-dessus", "Énergie 3 % en sus des prix ci-dessous"),
+    "es": ("Energía 3 % se añade a los precios de arriba", "Energía 3 % se añade a los precios de abajo"),
+    "sv": ("Energi 3 % tillkommer på priserna ovan", "Energi 3 % tillkommer på priserna nedan"),
+}
+"""The same as sentences that begin with the charge."""
+
+
+@pytest.mark.parametrize("said", LED.values(), ids=LED)
+@pytest.mark.parametrize("gap", [[], [[]], [[], _HEAD]], ids=["lot", "gap", "table"])
+def test_so_it_is_where_the_charge_is_named_first(said, gap):
+    for side, note in enumerate(said):
+        rows = [_HEAD, *_ABOVE, [note], *gap, *_BELOW]
+        charged = [[charge.price for charge in line.offer.charges] for line in lines(rows).values()]
+        assert charged == ([[3], [3], [], []] if side == 0 else [[], [], [3], [3]])
+
+
+def test_a_charge_that_names_no_side_is_still_of_its_lot():
+    rows = [_HEAD, ["SBS"], *_ABOVE, ["Energy 3 %"], ["CRB"], *_BELOW, ["Energy 4 %"]]
+    charged = [[charge.price for charge in line.offer.charges] for line in lines(rows).values()]
+    assert charged == [[3], [3], [4], [4]]
+
+
 @pytest.mark.parametrize("gap", [[], [[], _HEAD], [_HEAD]], ids=["lot", "table", "touching"])
 def test_so_are_entries_in_rows_below_such_a_line(gap):
     rows = [_HEAD, *_ABOVE, ["Added to the prices above:"], ["Energy 3 %"], ["Toll 4 EUR/t"], *gap, *_BELOW]

@@ -167,3 +167,29 @@ def test_no_keys(other):
         ("SBS", Decimal(1200), False),
         ("CRB", Decimal(900), False),
     ]
+
+
+LEADS = {
+    "en": ("Lead time", "LT", "Code", "3 weeks", "from stock"),
+    "de": ("Lieferzeit", "Lieferfrist", "Code", "3 Wochen", "ab Lager"),
+    "fr": ("Délai", "Délai de livraison", "Code", "3 semaines", "sur stock"),
+    "es": ("Plazo", "Plazo de entrega", "Código", "3 semanas", "en stock"),
+    "sv": ("Leveranstid", "Lev.tid", "Kod", "3 veckor", "från lager"),
+}
+
+
+@pytest.mark.parametrize("gap", [[], [[]]], ids=["touching", "apart"])
+@pytest.mark.parametrize(("lead", "other", "code", "weeks", "stock"), LEADS.values(), ids=LEADS)
+def test_a_key_may_head_what_codes_mean_by_the_column_that_they_stand_in(lead, other, code, weeks, stock, gap):
+    for head in (lead, other):
+        rows = [["Grade", "g/m²", "Price EUR/t", head], ["GC1", 250, 1100, "A"], ["GD2", 300, 800, "B"]]
+        found = _sheets([*rows, *gap, [code, lead], ["A", weeks], ["B", stock]]).lines
+        assert [line.offer.lead_days for line in found] == [(21, 21), (0, 0)]
+
+
+def test_such_a_key_of_other_codes_explains_nothing():
+    rows = [["Grade", "g/m²", "Price EUR/t", "Lead time"], ["GC1", 250, 1100, "A"], ["GD2", 300, 800, "B"]]
+    found = _sheets([*rows, [], ["Code", "Lead time"], ["17", "3 weeks"], ["18", "5 weeks"]]).lines
+    assert [line.offer.lead_days for line in found] == [None, None]
+    found = _sheets([*rows, [], ["Code", "Minimum order"], ["A", "3 t"], ["B", "5 t"]]).lines
+    assert [(line.offer.lead_days, line.offer.minimum_kg) for line in found[:2]] == [(None, None)] * 2

@@ -149,3 +149,23 @@ def test_a_discount_of_one_board_at_several_sizes_is_its_own():
     own = zip(("5 t", "10 t", "20 t"), ("1 %", "2 %", "3 %"), strict=True)
     rows += [[*board, None, *one] for board, one in zip(boards, own, strict=True)]
     assert [line.offer.from_kg for line in lines(rows).values()] == [5000, 10000, 20000]
+
+
+@pytest.mark.parametrize("gap", [(), (None,)])
+@pytest.mark.parametrize("count", [2, 3])
+@pytest.mark.parametrize(("heads", "sizes"), DISCOUNTS)
+def test_nor_do_two_sizes_or_discounts_right_beside_the_price(heads, sizes, count, gap):
+    entries = [(size, f"{share} %") for share, size in enumerate(sizes[:count], start=1)]
+    entries += [(None, None)] * (len(_BOARDS) - count)
+    rows = [["Grade", "g/m²", "EUR/t", *gap, *heads]]
+    rows += [[*board, *gap, *one] for board, one in zip(_BOARDS, entries, strict=True)]
+    found = list(lines(rows).values())
+    assert [line.state for line in found] == ["question"] * 3
+    assert [(line.offer.from_kg, line.offer.below_kg) for line in found] == [(None, None)] * 3
+
+
+def test_a_price_behind_a_discount_is_that_of_its_size():
+    heads = ["Grade", "g/m²", "List EUR/t", "Order size", "Discount", "Net EUR/t"]
+    rows = [heads, ["GC1", 300, 1200, "from 5 t", "5 %", 1140], ["GC2", 320, 1100, "from 10 t", "10 %", 990]]
+    found = lines(rows).values()
+    assert [(line.offer.price, line.offer.from_kg) for line in found] == [(1140, 5000), (990, 10000)]

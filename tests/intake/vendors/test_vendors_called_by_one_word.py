@@ -14,14 +14,14 @@ LANGUAGES = {
 }  # fmt: skip
 
 
-def compared(language, name, *, weeks=True):
-    title, board, price, lead, first, last = LANGUAGES[language]
+def compared(language, name, *, weeks=True, title=None):
+    compares, board, price, lead, first, last = LANGUAGES[language]
     under = [price, lead] if weeks else [price]
     names = [cell for one in (first, name, last) for cell in (one, *[None] * (len(under) - 1))]
     figures = [cell for at, one in enumerate((1265, 1249, 1272)) for cell in (one, *([4 + at] if weeks else []))]
     heads = [[board, "g/m²", "µm", *names], [None, None, None, *under * 3]]
     blocks = merged((2, 3, 2, 4), (2, 5, 2, 6), (2, 7, 2, 8)) if weeks else ()
-    found = lines([[title], [], *heads, ["GC1", 240, 385, *figures]], merged=blocks)
+    found = lines([[title or compares], [], *heads, ["GC1", 240, 385, *figures]], merged=blocks)
     return [(line.offer.vendor, str(line.state)) for line in found.values()]
 
 
@@ -48,3 +48,13 @@ def test_one_word_over_a_price_alone_may_be_anything(language):
 def test_a_word_of_the_trade_between_firms_is_none(language, word):
     vendors = [vendor for vendor, state in compared(language, word) if state == "accepted"]
     assert word not in vendors
+
+
+TITLES = {"de": "Preise EUR/t", "en": "Prices EUR/t", "es": "Precios EUR/t", "fr": "Prix EUR/t", "sv": "Priser EUR/t"}
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_where_nothing_says_that_bids_are_compared_it_may_be_a_town_and_is_asked(language):
+    *_, first, last = LANGUAGES[language]
+    found = compared(language, "Brackwell", title=TITLES[language])
+    assert found == [(first, "accepted"), (None, "question"), (last, "accepted")]

@@ -28,7 +28,7 @@ def with_bids(
     """The prices with the vendors whose names head them, and what nobody bids beside them set aside; `columns`: all of
     the table; `texts`: what stands over it."""
     offered = without_no_vendors(without_indexes(prices), texts)
-    beside = with_one_word_vendors(_with_vendors_beside(offered, texts), columns)
+    beside = with_one_word_vendors(_with_vendors_beside(offered, texts), columns, texts)
     return _with_bids_only(without_means(beside, samples))
 
 

@@ -1,7 +1,7 @@
 """Notes about some of a table's lines only: kept from the others, and put first for those that they are about."""
 
 import re
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence, Set
 from dataclasses import replace
 
 from tracker.intake.columns.column import Columns
@@ -38,7 +38,8 @@ class OfSomeLines:
     """The texts of a table's levels that are about some of its lines, and which lines those are.
 
     A name that no line of the table has says nothing of which are meant: such a text holds for all. One about numbers
-    that none has holds for none, and where no table has numbers, any line may be meant.
+    that none has holds for none; the 'items 2 and 3' of lines from 11 on may be the second and the third, and where no
+    table has numbers, any line may be meant.
     """
 
     def __init__(self, table: Table, columns: Columns, levels: Iterable[Level]) -> None:
@@ -64,7 +65,9 @@ class OfSomeLines:
         self._of_codes = {words: coded for words in every if (coded := codes.meant(words))}
         self._of_boards = {words: meant for words, meant in known.items() if meant.boards is not None}
         self._of_rows = {words: meant for words, meant in known.items() if meant.boards is None}
-        self._of_any = frozenset(words for words in self._of_rows if words.unsure)
+        self._unsure = frozenset(words for words in self._of_rows if words.unsure)
+        counted = [row.index for row in table.rows if self._numbers_of(table.view.rows[row.index])] if told else []
+        self._places = {index: place for place, index in enumerate(counted, start=1)}
         self._of_rows |= {words: LinesMeant(meant.rest) for words, meant in self._of_codes.items()}
 
     def of_row(self, whole: WholeRow) -> frozenset[Words]:
@@ -72,18 +75,26 @@ class OfSomeLines:
         if not self._of_rows:
             return frozenset()
         cells = whole.cells
-        numbers = set(_numbers(cells[index].text for index in self._counting if index in cells))
+        numbers = self._numbers_of(cells)
         names = {fold(cells[index].text.strip()) for index in self._naming if index in cells}
-        return self._of_any | frozenset(
+        perhaps = (words for words in self._unsure if self._is_at_its_place(whole, self._of_rows[words]))
+        return frozenset(perhaps) | frozenset(
             words
             for words, meant in self._of_rows.items()
             if (_holds_code(cells, self._of_codes[words]) if words in self._of_codes else meant.numbers & numbers
                 or (meant.name and fold(meant.name) in names))
         )  # fmt: skip
 
+    def _numbers_of(self, cells: Mapping[int, Cell]) -> set[int]:
+        return set(_numbers(cells[index].text for index in self._counting if index in cells))
+
+    def _is_at_its_place(self, whole: WholeRow, meant: LinesMeant) -> bool:
+        """Whether a row may be one of lines that none is numbered as: by its place, or any where none has a number."""
+        return not self._places or self._places.get(whole.row.index) in meant.numbers
+
     def left_to_row(self, levels: tuple[Level, ...], own: frozenset[Words]) -> tuple[Level, ...]:
         """The levels of a row without what is said of other rows; what is said of its own comes first."""
-        return _put_first(levels, own, self._of_rows, self._of_any) if self._of_rows else levels
+        return _put_first(levels, own, self._of_rows, self._unsure) if self._of_rows else levels
 
     def left_to_board(self, scope: Scope, draft: Draft) -> Scope:
         """The scope of a row whose board is known, likewise."""
@@ -139,19 +150,23 @@ def of_own_lines(level: Level, read: ReadTable, tables: Sequence[ReadTable]) -> 
     is that table's. Of lines that no table counts it is not known which are meant."""
     if level.foreign:
         return level
-    if not any(map(_counted, tables)):
-        texts = tuple(replace(words, unsure=True) if _counts_lines(words, level) else words for words in level.texts)
-        return level if texts == level.texts else replace(level, texts=texts)
-    if len(tables) < 2:
-        return level
-    texts = tuple(words for words in level.texts if not _of_another(words, level, read, tables))
+    counted = frozenset[int]().union(*map(_counted, tables))
+    longest = max(len(_counted(each)) for each in tables) if counted else _ARTICLE
+    texts = tuple(
+        replace(words, unsure=True) if _counts_otherwise(words, level, counted, longest) else words
+        for words in level.texts
+        if len(tables) < 2 or not counted or not _of_another(words, level, read, tables)
+    )
     return level if texts == level.texts else replace(level, texts=texts)
 
 
-def _counts_lines(words: Words, level: Level) -> bool:
-    """Not by the numbers of articles, which may stand anywhere, nor by those of a contract's."""
+def _counts_otherwise(words: Words, level: Level, counted: Set[int], longest: int) -> bool:
+    """Whether it may count lines by their place, that none is numbered as: not by the numbers of articles, which may
+    stand anywhere, nor by those of a contract's."""
     meant = _meant(words, level)
-    return meant is not None and bool(meant.numbers) and max(meant.numbers) < _ARTICLE and not meant.of_contract
+    if meant is None or not meant.numbers or meant.of_contract or meant.numbers & counted:
+        return False
+    return max(meant.numbers) < _ARTICLE and (not counted or (max(meant.numbers) <= longest))
 
 
 def _of_another(words: Words, level: Level, read: ReadTable, tables: Sequence[ReadTable]) -> bool:

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from tracker.intake.tables.parts.terms_told import terms_told
 from tracker.intake.tables.rows.closing_words import Sides, sides_of, tells_sides
+from tracker.intake.tables.rows.terms_between import sides_told, terms_ahead
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
@@ -77,7 +78,13 @@ def _told(view: View, rows: Sequence[int]) -> dict[int, Sides]:
     if not any(tells_sides(view.rows[row].values()) for row in rows):
         return {}
     by_row = {row: [words for words in said if words.row == row] for said in (words_of(view, rows),) for row in rows}
-    return {row: sides_of(said) for row, said in by_row.items() if any(parts_by_side(words.text) for words in said)}
+    told = {row: sides_of(said) for row, said in by_row.items() if any(parts_by_side(words.text) for words in said)}
+    first = min(told, default=None)
+    ahead = [words for row in rows if first is not None and row < first for words in by_row[row]]
+    if first is None or not ahead or terms_ahead(ahead) < len(ahead):
+        return told
+    # 'Lead time 3 weeks' over 'All prices below are delivered' may be of the table above alone.
+    return {**{words.row: Sides((), ()) for words in ahead}, **told, first: sides_told([*ahead, *by_row[first]])}
 
 
 def parted(rows: Sequence[int], end: int | None) -> tuple[list[int], list[int]]:

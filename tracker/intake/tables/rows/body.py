@@ -20,6 +20,7 @@ from tracker.intake.tables.rows.charge_lines import (
 )
 from tracker.intake.tables.rows.closing_words import Sides, close, sides_of, tells_sides
 from tracker.intake.tables.rows.terms_below import tells_terms_of_prices
+from tracker.intake.tables.rows.terms_between import TermsBetween, closing_kinds, sides_told
 from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
@@ -52,12 +53,13 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     pending: list[int] = []
     headings: Headings | None = None
     last: int | None = None
-    lot = 0
+    lot = group = 0
     rows = tuple(rows)
     priced = frozenset(row for row in rows if _is_priced(view, row, valued))
     boards = priced | _without_price(view, [row for row in rows if row not in priced], priced, valued)
     end = _last_board(view, rows, boards)
     boards |= charges_among(view, [row for row in rows if row not in boards], boards, end)
+    between = closing_kinds(words_of(view, [row for row in rows if row > end]), end)
     for row in rows:
         if row in view.going_on and row - 1 == last and row not in boards:
             body.rows[-1].lines += tuple(words_of(view, [row]))
@@ -68,9 +70,11 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
         notes = [other for other in pending if last is not None and _is_footnote(view, other, headings)]
         body.notes += notes
         body.notes += notes_before_charges(view, [other for other in pending if end < other and other not in notes])
-        told = _sides(view, [other for other in pending if other not in notes], last)
-        lot = close(body.rows, lot, told.above) if told.above else lot
-        headings = Headings(told.below, headings) if told.below else headings
+        told, of_group = _sides(view, [other for other in pending if other not in notes], last, between)
+        since = max(lot, group) if of_group else lot
+        lot = close(body.rows, since, told.above) if told.above else lot
+        if told.below:
+            headings, group = Headings(told.below, headings), len(body.rows)
         pending = []
         gap = last is not None and any(other not in view.joined_rows for other in range(last + 1, row))
         body.rows.append(BodyRow(row, headings, gap))
@@ -78,20 +82,30 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     closing = [other for other in pending if lot and _is_about_rows_above(view, other)]
     if closing:
         close(body.rows, lot, tuple(words_of(view, closing)))
-    body.after = [other for other in pending if other not in closing]
+    left = [other for other in pending if other not in closing]
+    said = words_of(view, left)
+    own = said[: between.below_the_last(said, last)] if last is not None else []
+    if own:
+        close(body.rows, max(lot, group), tuple(own))
+    body.after = [other for other in left if other not in {words.row for words in own}]
     return body
 
 
-def _sides(view: View, rows: Sequence[int], last: int | None) -> Sides:
-    """What rows of words say of the rows above them and of those below."""
+def _sides(view: View, rows: Sequence[int], last: int | None, between: TermsBetween) -> tuple[Sides, bool]:
+    """What rows of words say of the rows above them and of those below; and whether only of the last group above."""
     said = tuple(words_of(view, rows))
-    tells = last is not None and any(tells_sides(view.rows[row].values()) for row in rows)
-    return sides_of(said) if tells else Sides((), said)
+    if last is None:
+        between.above_the_first(said)
+        return Sides((), said), False
+    if any(tells_sides(view.rows[row].values()) for row in rows):
+        return sides_told(said), False
+    return between.sides(said, last), True
 
 
 def _is_about_rows_above(view: View, row: int) -> bool:
     """A line with nothing for what follows it."""
-    told = _sides(view, [row], row)
+    said = tuple(words_of(view, [row]))
+    told = sides_of(said) if tells_sides(view.rows[row].values()) else Sides((), said)
     return bool(told.above) and not told.below
 
 

@@ -25,6 +25,7 @@ from tracker.intake.values.freight.charge_amounts import left_beside
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.freight.charges import find_charges
 from tracker.intake.values.freight.freight_to_buyer import freight_to_buyer
+from tracker.intake.values.notes.above_and_below import parts_by_side
 from tracker.intake.values.notes.statements import SaysOrders, statements
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.words.lists import phrases
@@ -40,8 +41,9 @@ def states_charge(cells: Mapping[int, Cell]) -> bool:
     told = find_charges(said)
     if len(told) != 1 or not told[0].amounts:
         return False
-    # 'An energy surcharge of 3 % applies from May' is a sentence.
-    return len(cells) > 1 or (len(said) <= _LONGEST and said.lstrip(" +").startswith(told[0].label))
+    # 'An energy surcharge of 3 % applies from May' is a sentence, and so is 'Energy 3 % is added to the above prices'.
+    sentence = len(said) > _LONGEST or bool(parts_by_side(said))
+    return len(cells) > 1 or (not sentence and said.lstrip(" +").startswith(told[0].label))
 
 
 def cell_of_board(cells: Mapping[int, Cell], index: int) -> Cell | None:

@@ -8,6 +8,7 @@ from itertools import groupby
 from typing import NamedTuple
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.headers.heads import head_of, head_of_words
 from tracker.intake.tables.headers.keys import Told
 from tracker.intake.tables.rows.keyed_columns import explained_codes
 from tracker.intake.tables.table import HeadedColumn, Table, Words
@@ -65,7 +66,7 @@ def key_tables(view: View, tables: Sequence[Table]) -> list[KeyTable]:
 def _headed_at(view: View, row: int, index: int) -> KeyTable | None:
     """The key whose last column is headed by a cell."""
     cells = view.rows[row]
-    if index - 1 not in cells or index + 1 in cells or not _means(cells[index]):
+    if index - 1 not in cells or index + 1 in cells or not (_means(cells[index]) or _names_itself(view, row, index)):
         return None
     width = 3 if index - 2 in cells else 2
     first = index - width + 1
@@ -81,10 +82,22 @@ def _means(cell: Cell) -> bool:
     return isinstance(cell.value, str) and len(text) <= _LONGEST_HEAD and phrases("key_heads").whole(text) is not None
 
 
+def _names_itself(view: View, row: int, index: int) -> bool:
+    """'Code | Lead time': the head over what codes mean is that of the column in which they stand."""
+    code, said = view.rows[row][index - 1], view.rows[row][index]
+    alone = index - 2 not in view.rows[row] and isinstance(said.value, str) and len(said.text) <= _LONGEST_HEAD
+    return alone and _is_of_codes(code) and head_of(said) is not None
+
+
+def _is_of_codes(cell: Cell) -> bool:
+    return isinstance(cell.value, str) and bool(_plain(cell.text)) and not _without_code(cell.text)
+
+
 def _rows(view: View, top: int, first: int, last: int) -> Iterator[KeyRow]:
     """The rows below the heads, down to the first that is no code with what it means. A field may be named once, over
     all of its codes."""
-    head, named = view.rows[top][first].text, last - first > 1
+    named = last - first > 1
+    head = view.rows[top][first if named or _means(view.rows[top][last]) else last].text
     for row in range(top + 1, view.order[-1] + 1):
         cells = view.rows.get(row, {})
         if row not in view.rows and top + 1 < row and row + 1 in view.rows:
@@ -173,11 +186,17 @@ def _named(head: str, columns: Sequence[HeadedColumn]) -> int | None:
     if not _without_code(head):
         coded = [place for place, one in enumerate(columns) if phrases("code_words").find(_plain(one.called))]
         return coded[0] if len(coded) == 1 else None
-    for read in (_plain, _without_code):
+    for read in (_plain, _without_code, _kind):
         named = [place for place, column in enumerate(columns) if read(head) and read(column.called) == read(head)]
         if named:
             return named[0] if len(named) == 1 else None
     return None
+
+
+def _kind(text: str) -> str:
+    """What a head by another word is for: 'LT' is 'Lead time'."""
+    head = head_of_words(text)
+    return "" if head is None or head.role is None else head.role.value
 
 
 def _plain(head: str) -> str:

@@ -32,10 +32,11 @@ def boards_excepted(text: str) -> Excepted | None:
     """The boards for which a text does not hold; None where it excepts none, or not whole boards."""
     for match in phrases("excepted").find(text):
         before, behind = text[: match.start].rstrip(_STOPS), text[match.end :].lstrip(" :")
-        of_kind = kind_meant(behind) if before else None
+        words, rest = boards_ahead(without_leading(behind, *_LEADING))
+        # 'Greyboard (URB)' is no kind of which the grade in brackets is left over.
+        of_kind = kind_meant(behind) if before and not words.endswith(")") else None
         if of_kind is not None:
             return Excepted(of_kind.boards, before, _said_of_them(of_kind.behind))
-        words, rest = boards_ahead(without_leading(behind, *_LEADING))
         if not words:
             words, rest = measures_ahead(behind)
         if words:

@@ -17,7 +17,11 @@ from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.not_included import denied_within, not_included
 from tracker.intake.values.notes.clauses import sentences_of, stops_in
 from tracker.intake.values.notes.rest import rest_of
-from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.orders.minimum import LeastUnread
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_unread import LeadUnread
+from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import Found, blanked, tokens_of
 
@@ -54,9 +58,7 @@ def parts_by_side(text: str) -> tuple[SidePart, ...]:
     if (excluded := _excluded(text)) is not None:
         return (excluded,)
     if (side := _added_to(text)) is not None:
-        # 'Below' is a limit elsewhere.
-        below = phrases("prices_below").find(text) if side is Side.BELOW else ()
-        return (SidePart(side, blanked(text, (match.span for match in below))),)
+        return (SidePart(side, _without_those_below(text) if side is Side.BELOW else text),)
     found = _subjects(text)
     if not found:
         return _about_the_end(text) or tuple(_doubted(text))
@@ -203,16 +205,23 @@ def _is_set_against(ahead: str) -> bool:
 
 
 def _about_the_end(text: str) -> tuple[SidePart, ...]:
-    """'Freight is included in the above prices.': a sentence that ends with them."""
-    last = next(reversed(phrases("prices_above").find(text)), None)
-    if last is None or any(map(str.isalnum, text[last.end :])) or text.rstrip().endswith(":"):
+    """'Freight is included in the above prices.', 'Energie 3 % kommt zu den Preisen unten hinzu': a sentence that ends
+    with them."""
+    last = next(reversed(joined("prices_above", "prices_below").find(text)), None)
+    if last is None or text.rstrip().endswith(":") or rest_of(text[last.end :], (), "added_behind"):
         return ()
     ahead = text[: last.start].rstrip()
     leads = any(one.end >= len(ahead) for one in phrases("says_of_prices_above").find(ahead))
-    text = _without_earlier(text)
+    side = _SIDES[last.value]
+    text = _without_earlier(text) if side is Side.ABOVE else _without_those_below(text)
     if _is_set_against(ahead) or not (leads and statements(text)):
         return ()
-    return (SidePart(Side.ABOVE, text),)
+    return (SidePart(side, text),)
+
+
+def _without_those_below(text: str) -> str:
+    """A text about the prices below without the words for them, which are a limit elsewhere."""
+    return " ".join(blanked(text, (match.span for match in phrases("prices_below").find(text))).split())
 
 
 def _without_earlier(text: str) -> str:
@@ -222,10 +231,16 @@ def _without_earlier(text: str) -> str:
 
 
 def _leading(text: str, sides: list[Side]) -> list[SidePart]:
-    """Sentences before the first that tells sides apart: of both where both are told of."""
+    """Sentences before the first that tells sides apart: of both where both are told of. Terms before what is said of
+    the prices below may be of those above alone: 'Lead time 3 weeks. All prices below are delivered.'"""
     if not text:
         return []
-    return [SidePart(sides[0] if len(set(sides)) == 1 else Side.BOTH, text)]
+    side = sides[0] if len(set(sides)) == 1 else Side.BOTH
+    terms = side is Side.BELOW and any(isinstance(one, _TERMS) for one in statements(text))
+    return [SidePart(Side.UNKNOWN if terms else side, text)]
+
+
+_TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, LeastUnread)
 
 
 def _ended(parts: list[SidePart]) -> list[SidePart]:

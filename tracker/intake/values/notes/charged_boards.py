@@ -40,7 +40,7 @@ def charged_boards(text: str) -> Charged | None:
     where others are named beside them, or any is excepted."""
     if len(clauses(text)) != 1 or any(phrases(section).find(text) for section in _EXCEPT):
         return None
-    text = _HYPHEN.sub(r"\1 ", _without_asides(text))
+    text = _by_their_grades(_HYPHEN.sub(r"\1 ", _without_asides(text)))
     if not any(map(str.isdigit, text)) or not _adds(text):
         return None
     bearing = _bearing(text) or _named_apart(text) or _named_at_the_end(text)
@@ -51,6 +51,24 @@ def charged_boards(text: str) -> Charged | None:
         return behind
     # Of 'surcharge $25/ST, payable for CRB in rolls' it is not told who bears it otherwise.
     return None if _stands_apart(text, behind.boards) else _held_open(behind)
+
+
+def _by_their_grades(text: str) -> str:
+    """'On the recycled boards (CRB and URB)' as 'on the CRB and URB'."""
+    for match in phrases("charged_on").find(text):
+        named = _IN_BRACKETS.match(text, match.end)
+        kind = named is not None and not rest_of(named["kind"], (), "families", "coating", "board_goods", "articles")
+        if (
+            named is not None
+            and kind
+            and named["kind"].strip()
+            and boards_behind(named["grades"]) == (named["grades"], "")
+        ):
+            return f"{text[: match.end]} {named['grades']}{text[named.end() :]}"
+    return text
+
+
+_IN_BRACKETS = re.compile(r"(?P<kind>[^(),;:]*)\((?P<grades>[^()]+)\)")
 
 
 def _held_open(charged: Charged) -> Charged:

@@ -15,6 +15,7 @@ from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.charges_apart import boards_freed, charges_apart
 from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.notes.charged_boards import charged_boards, frees_the_others
+from tracker.intake.values.notes.charged_but import charged_but
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.delivery_apart import delivery_apart
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
@@ -46,6 +47,7 @@ def lines_apart(text: str) -> tuple[str, ...]:
         or _each_by_itself(text)
         or _before_boards(text)
         or _charged_by_itself(text)
+        or charged_but(text)
     )
     return with_what_leads(told or of_all_and_some(text))
 

@@ -30,7 +30,8 @@ class Piece:
     @property
     def excepts(self) -> bool:
         """Whether it excepts boards by other words than its first ones: 'SBS excepted'."""
-        apart = joined("made_so.apart").find(self.text)
+        # The 'menos' of 'menos de 3 t' excepts nothing.
+        apart = joined("made_so.apart", "bracket.below").find(self.text)
         found = outside(joined("excepted", "exceptions").find(self.text), apart)
         # Of 'greyboard is the exception' something is told behind.
         return any(match.first > 0 for match in found)

@@ -21,6 +21,7 @@ from tracker.intake.values.notes.times_carried_on import goes_on_with_another
 from tracker.intake.values.notes.told_plainly import BOARDS, Plain, told_plainly
 from tracker.intake.values.notes.ways_named import ways_named
 from tracker.intake.values.orders.masses import Mass, find_masses
+from tracker.intake.values.orders.minimum import find_minimum
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.goods_in_stock import in_stock_for_some_orders
 from tracker.intake.values.times.lasting import lasting
@@ -135,7 +136,8 @@ def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> 
     otherwise = not of_money and named is not None and _is_otherwise(text)
     # Without words for deliveries, how often boards are made is no time of theirs.
     rare = named is not None and not leads and bool(joined("made_so.rarely").find(plain)) and _names_a_time(plain)
-    read = (how.least and least.sure) if masses else how.lead or (tells_its_time(plain) and not how.figures_left)
+    of_least = (how.least or _tells_the_least(piece, masses)) and least.sure
+    read = of_least if masses else how.lead or (tells_its_time(plain) and not how.figures_left)
     read = read and (stocked_for_all or not stock)
     boards = piece.boards if but is None else SomeBoards(beside="others", told=(but,))
     if boards is None and read and not masses and _is_one_lead(leads) and not phrases("not_lead").find(piece.clause):
@@ -149,7 +151,7 @@ def _told(piece: Piece, ahead: list[TermsOfSome], before: list[TermsOfSome]) -> 
         to_order=not leads and (no_stock or bool(joined("made_so.to_order").find(text))),
         speaks_of_least=bool(ahead) and ahead[-1].of_least and not ahead[-1].of_lead and tells_figure(piece.text),
         no_minimum=bool(phrases("no_minimum").find(text)),
-        read=read and not (no_stock or otherwise or rare) and _is_plain(text, boards),
+        read=read and not (no_stock or otherwise or rare) and _is_plain(text, boards, of_least=bool(masses)),
     )
 
 
@@ -209,10 +211,16 @@ def _names_a_time(plain: str) -> bool:
     return counts_time(plain) or any(unit in ("day", "working_day", "week", "month") for unit in units)
 
 
-def _is_plain(text: str, boards: SomeBoards | None) -> bool:
+def _tells_the_least(piece: Piece, masses: tuple[Mass, ...]) -> bool:
+    """'We can't take less than 10,000 lb an item', of all boards: what it says is read as a smallest order."""
+    told = find_minimum(piece.text) if piece.boards is None and len(masses) == 1 else None
+    return told is not None and told.words == masses[0].words
+
+
+def _is_plain(text: str, boards: SomeBoards | None, *, of_least: bool) -> bool:
     """Whether no word makes it uncertain, as 'may take' does; rolls or sheets are some boards of all."""
-    # The 'can' of 'can be had', and the 'no' of 'no minimum'.
-    told = without_words(text, "made_so", "no_minimum")
+    # The 'can' of 'can be had', the 'no' of 'no minimum', and the 'not' of 'not less than 5 t'.
+    told = without_words(text, *(("orders_refused", "at_least") if of_least else ()), "made_so", "no_minimum")
     if any(phrases(section).find(told) for section in ("may_be", "some_of_them", "only_if", "negations")):
         return False
     return boards.certain if boards is not None else not phrases("forms_named").find(text)
