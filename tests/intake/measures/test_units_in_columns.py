@@ -1,7 +1,5 @@
 """Units of measure in columns of their own beside the figures."""
 
-import pytest
-
 from tests.intake.sheets import lines, prices
 
 
@@ -42,33 +40,3 @@ def test_a_unit_of_the_smallest_order_and_the_price_is_both():
         ("short_ton", 4536),
         ("lb", 1814),
     ]
-
-
-BESIDE_QUANTITIES = {
-    "en": ("Quantity", "Unit", "Price EUR", "Unit price EUR"),
-    "de": ("Menge", "Einheit", "Preis EUR", "Einzelpreis EUR"),
-    "fr": ("Quantité", "Unité", "Prix EUR", "Prix unitaire EUR"),
-    "es": ("Cantidad", "Unidad", "Precio EUR", "Precio unitario EUR"),
-    "sv": ("Kvantitet", "Enhet", "Pris EUR", "Enhetspris EUR"),
-}
-
-
-def _bases(heads, *rows):
-    boards = [("GC1", 250), ("GC2", 275)]
-    found = lines([("Board", "g/m²", *heads), *((*board, *row) for board, row in zip(boards, rows, strict=True))])
-    return [(str(line.state), line.offer.basis) for line in found.values()]
-
-
-@pytest.mark.parametrize("heads", BESIDE_QUANTITIES.values(), ids=BESIDE_QUANTITIES)
-def test_the_unit_of_a_quantity_is_not_known_to_be_that_of_the_price_behind_it(heads):
-    quantity, unit, price, each = heads
-    assert _bases((quantity, unit, price), (20, "t", 1100), (40, "t", 900)) == [("question", None)] * 2
-    assert _bases((quantity, unit, each), (20, "t", 1100), (40, "t", 900)) == [("accepted", "tonne")] * 2
-    assert _bases((price, unit, quantity), (1100, "t", 20), (900, "t", 40)) == [("accepted", "tonne")] * 2
-    told = _bases((quantity, unit, f"{price}/t"), (20000, "kg", 1100), (40000, "kg", 900))
-    assert told == [("accepted", "tonne")] * 2
-
-
-def test_one_that_changes_with_the_prices_is_theirs():
-    told = _bases(("Quantity", "Unit", "Price EUR"), (20, "t", 1100), (40000, "kg", 0.9))
-    assert told == [("accepted", "tonne"), ("accepted", "kg")]

@@ -94,11 +94,11 @@ def prices_by_strange_units(columns: list[Column], samples: Mapping[int, Sequenc
 def units_of_quantities(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
     """Of two columns of units the one right of a quantity is the quantity's: 'Min qty | Unit' beside 'Price | Per',
     'Scale from | UoM' beside 'Rate | per | UoM'; so is the only one where prices name their unit themselves, or stand
-    apart from it: 'Min qty | Origin | Unit | Mill | Price', or where all have the same one to their left. Where it
-    repeats one unit, that is a head of the quantity's."""
+    apart from it: 'Min qty | Origin | Unit | Mill | Price'. Where it repeats one unit, that is a head of the
+    quantity's."""
     units = [column for column in columns if column.role is Role.BASIS]
     behind = {column.index: quantity for column in units if (quantity := _quantity_before(column, columns, samples))}
-    if not behind or (len(behind) == len(units) and not _priced_without(behind, columns, samples)):
+    if not behind or (len(behind) == len(units) and not _priced_without(behind, columns)):
         return columns
     said = {quantity.index: _one_text(samples[index]) for index, quantity in behind.items()}
     return [
@@ -123,29 +123,12 @@ def _is_figure(cell: Cell) -> bool:
     return isinstance(cell.value, Decimal) or any(map(str.isdigit, cell.text))
 
 
-def _priced_without(
-    units: Mapping[int, Column], columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]
-) -> bool:  # fmt: skip
-    """Whether prices have a unit in their heads, or none of these columns is one of theirs."""
+def _priced_without(units: Mapping[int, Column], columns: Sequence[Column]) -> bool:
+    """Whether prices have a unit in their heads, or none of these columns stands beside one of theirs."""
     prices = [column for column in columns if column.role in PRICE_ROLES]
     if prices and all(column.bases for column in prices):
         return True
-    beside = [column for column in columns if column.index in units]
-    return bool(prices) and not any(
-        price.index == unit.index - 1 or (price.index == unit.index + 1 and _leads(unit, price, units, samples))
-        for price in prices
-        for unit in beside
-    )
-
-
-def _leads(
-    unit: Column, price: Column, quantities: Mapping[int, Column], samples: Mapping[int, Sequence[Cell]]
-) -> bool:  # fmt: skip
-    """Whether a unit left of a price is that price's: 'Quantity | Unit | Price' over '20 | t | 1100' tells what the 20
-    are. Where 'kg' and 't' change with the prices, or a head says so ('Price unit', 'Unit price'), it is."""
-    if quantities[unit.index].index != unit.index - 1 or len(samples[unit.index]) > 1:
-        return True
-    return bool(phrases("price_words").find(unit.text) or phrases("prices_each").find(price.text))
+    return bool(prices) and not any(abs(column.index - unit) == 1 for column in prices for unit in units)
 
 
 def _in_unit(quantity: Column, unit: Cell | None) -> Column:
