@@ -6,6 +6,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.caliper import MICRON_SIGN, caliper_unit
 from tracker.intake.values.boards.weight import weight_units, without_density
+from tracker.intake.values.figures.letters_of_places import letters_of_a_place
 from tracker.intake.values.freight.delivery import leads_to_a_place
 from tracker.intake.values.heads.last_days import heads_last_days
 from tracker.intake.values.heads.limits import limit_ahead
@@ -113,7 +114,7 @@ def _begins_with_minimum(text: str) -> bool:
 
 def _by_words(text: str) -> list[RoleReading]:
     text = text[: share_of_price(text)]
-    matches = _header_phrases_among(text)
+    matches = [found for found in _header_phrases_among(text) if not letters_of_a_place(text, *found[3])]
     if tells_of_freight(text):
         matches = [found for found in matches if found[0] not in _SAID_OF_PRICES]
     if not matches:
