@@ -28,6 +28,7 @@ from tracker.intake.tables.parts.remarks_beside import said_of_boards_beside, wi
 from tracker.intake.tables.parts.segments import segments_of
 from tracker.intake.tables.parts.terms_boxes import said_of_tables_beside, with_terms_apart
 from tracker.intake.tables.parts.words_between import by_table, parted, said_of_all, taken_by_tables
+from tracker.intake.tables.rows.boards_over_sizes import with_measures_below
 from tracker.intake.tables.rows.body import Body, body_of
 from tracker.intake.tables.rows.charge_lines import charges_apart
 from tracker.intake.tables.rows.group_lines import leads_to_groups
@@ -157,7 +158,7 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
     several = len(segments) > 1
     for columns in segments:
         part = part_of(band, rows, range(columns[0].index, columns[-1].index + 1)) if several else band
-        told, body = _told_whole(part, rows, _valued(columns))
+        told, body = _told_whole(part, rows, columns)
         if told is not part:
             after -= part.rows.keys() - told.rows.keys()
         part = told
@@ -170,9 +171,11 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
     return tables, sorted(after)
 
 
-def _told_whole(part: View, rows: list[int], valued: frozenset[int]) -> tuple[View, Body]:
+def _told_whole(part: View, rows: list[int], columns: Sequence[HeadedColumn]) -> tuple[View, Body]:
     """The rows below a header, each board on one line."""
+    valued = _valued(columns)
     part, own = with_measures_written_out(part, [row for row in rows if row in part.rows])
+    part = with_measures_below(part, own, columns, valued)
     body = body_of(part, own, valued)
     joined = with_second_lines(part, own, body, valued)
     if joined is None:
