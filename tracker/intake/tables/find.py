@@ -9,6 +9,7 @@ from tracker.intake.tables.headers.broken_heads import with_whole_order_sizes
 from tracker.intake.tables.headers.heads import head_of_words, is_bare_number
 from tracker.intake.tables.headers.own_rows import belongs_to
 from tracker.intake.tables.headers.unit_rows import priced_anew
+from tracker.intake.tables.headers.units_at_foot import with_units_at_foot
 from tracker.intake.tables.headers.zones import (
     Zone,
     measured_anew,
@@ -128,6 +129,7 @@ def _upright_tables(band: View) -> SheetTables:
     for place, zone in enumerate(zones):
         end = zones[place + 1].top if place + 1 < len(zones) else None
         rows = [row for row in band.order if row > zone.bottom and (end is None or row < end)]
+        zone.columns, rows = with_units_at_foot(band, rows, zone.columns)
         apart = charges_apart(band, rows) if place and end is None else []
         found, after = _zone_tables(band, zone, [row for row in rows if row not in apart])
         after += apart
