@@ -20,6 +20,7 @@ from tracker.intake.tables.headers.zones import (
     zone_at,
 )
 from tracker.intake.tables.lying.ages_over import ages_over, with_ages
+from tracker.intake.tables.lying.boards_beside import rows_named_beside
 from tracker.intake.tables.lying.label_pairs import Pair, pairs_beside, with_pairs
 from tracker.intake.tables.lying.label_units import with_label_units
 from tracker.intake.tables.lying.long_forms import said_beside_all
@@ -83,7 +84,10 @@ def _lying_tables(view: View) -> tuple[list[Table], View]:
         if ages:
             with_ages(table, ages)
             taken.update((run.rows[0] - 1, column) for column in view.rows[run.rows[0] - 1])
-        table.titles = tuple(words_of(view, _rows_right_above(view, run.rows[0] - bool(ages), above)))
+        beside = rows_named_beside(view, run)
+        named = words_of(part_of(view, beside, range(run.column)), beside)
+        taken.update((row, column) for row in beside for column in range(run.column))
+        table.titles = (*words_of(view, _rows_right_above(view, run.rows[0] - bool(ages), above)), *named)
         tables.append(table)
         taken.update((row, column) for row in run.rows for column in range(run.column, run.right + 1))
         taken.update(place for pair in pairs for place in pair.places)
