@@ -1,4 +1,4 @@
-"""'SBS C1S' in the corner over rows of delivery, forms or order sizes, calipers and weights across: each block a board."""
+"""'SBS C1S' in the corner over rows of delivery, forms or order sizes, calipers across: each block is a board."""
 
 import pytest
 

@@ -121,8 +121,8 @@ def _grade(board: Board, cells: Cells, columns: Columns, scope: Scope, facts: Fi
 
 
 def _over_the_rows(columns: Columns) -> dict[str, Said[GradeReading]]:
-    """'SBS C1S' over '14 pt' and '18 pt', or over the order sizes, forms or ways of delivery of a cross-tab: the board's
-    name heads what it costs by."""
+    """'SBS C1S' over '14 pt' and '18 pt', or over the order sizes, forms or ways of delivery of a cross-tab: its
+    name heads what a board costs by."""
     heads = [
         (cell, head.grade)
         for column in columns.of(*MEASURES, *_COSTS_BY)
