@@ -88,3 +88,10 @@ def test_a_charge_below_such_a_row_is_no_board():
     rows = [["EUR/t"], ["Grade", "g/m²", "µm", "Price"], ["GC1", 240, 385, 1200], ["GC2", 290, 470]]
     rows += [["Freight to Halden", None, None, 35], ["GD2", 340, 445, 800]]
     assert "D5" not in {line.offer.source.cell for line in read(rows).lines}
+
+
+def test_so_have_they_its_lead_time_unless_they_say_their_own():
+    rows = [["EUR/t"], ["Grade", "g/m²", "µm", "Price", "Lead time"], ["GC1", 240, 385, None, "3 weeks"]]
+    rows += [["under 3 t", None, None, 1348], ["from 3 t", None, None, 1317, "5 weeks"]]
+    rows += [["GC2", 290, 470], ["under 3 t", None, None, 1256], ["from 3 t", None, None, 1236]]
+    assert [line.offer.lead_days for line in lines(rows).values()] == [(21, 21), (35, 35), None, None]

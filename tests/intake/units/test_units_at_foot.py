@@ -81,3 +81,20 @@ def test_a_row_of_units_above_further_prices_is_not_at_the_foot():
     rows = [["Riocastel"], LISTS["en"][0], BOARDS[0], ["Units:", "g/m²", "µm", "EUR/t", "weeks"], BOARDS[1]]
     assert all(line.offer.basis in (None, Basis.TONNE) for line in lines(rows).values())
     assert lines(rows)["D3"].state is State.QUESTION
+
+
+def test_freight_and_smallest_orders_have_theirs():
+    head = ["Grade", "Caliper", "Weight", "Price", "Freight", "Lead", "Min. order"]
+    rows = [["Varnholt"], head, ["SBS C1S", 16, 67, 1207, 40, 4, 20000], ["URB", 30, 106, 698, 40, 2, 10000]]
+    found = lines([*rows, ["Units", "pt", "lb/MSF", "US$/short ton", "US$/short ton", "weeks", "lb"]])
+    offer = found["D3"].offer
+    assert round(offer.minimum_kg) == 9072
+    assert [(charge.price, charge.basis) for charge in offer.charges] == [(40, Basis.SHORT_TON)]
+    assert {line.state for line in found.values()} == {State.ACCEPTED}
+
+
+def test_a_foot_between_two_tables_is_of_the_one_above():
+    head = LISTS["en"][0]
+    rows = [["Riocastel"], head, *BOARDS, ["Units:", "g/m²", "µm", "EUR/t", "weeks"], [], head, *BOARDS]
+    found = lines([*rows, ["Units:", "g/m²", "µm", "USD/t", "weeks"]])
+    assert [line.offer.currency for line in found.values()] == ["EUR", "EUR", "USD", "USD"]

@@ -70,10 +70,8 @@ def _fits(column: HeadedColumn, unit: Cell) -> bool:
         named = bool(head.across) or head.role is None or head.role in _IN_MONEY
         money, per = (_money(own), _money(said)), (_per(own), _per(said))
         return named and all(known is None or known == told for known, told in (money, per))
-    for roles, says in _MEASURED:
-        if says(said):
-            return not head.across and head.role in (None, *roles) and (not says(own) or says(own) == says(said))
-    return False
+    told = [says for roles, says in _MEASURED if head.role in (None, *roles) and says(said)]
+    return bool(told) and not head.across and all(not says(own) or says(own) == says(said) for says in told)
 
 
 def _money(said: Header) -> str | None:

@@ -1,5 +1,5 @@
-"""A board's measures beside its name in a row without a price, over its prices by order size, form or delivery:
-'GC1 | 240 | 385' over 'under 3 t | | | 1348' and 'from 3 t | | | 1317'."""
+"""A board's measures and terms beside its name in a row without a price, over its prices by order size, form or
+delivery: 'GC1 | 240 | 385 | | 3 weeks' over 'under 3 t | | | 1348' and 'from 3 t | | | 1317'."""
 
 from collections.abc import Collection, Sequence
 from dataclasses import replace
@@ -13,7 +13,7 @@ from tracker.intake.tables.view import View
 from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.delivery import find_delivery
-from tracker.intake.values.heads.roles import MEASURES
+from tracker.intake.values.heads.roles import MEASURES, Role
 from tracker.intake.values.orders.brackets import bracket_text
 
 _Cells = dict[int, Cell]
@@ -22,11 +22,14 @@ _Cells = dict[int, Cell]
 def with_measures_below(
     view: View, rows: Sequence[int], columns: Sequence[HeadedColumn], valued: Collection[int]
 ) -> View:
-    """The view with such measures in each row of prices, and the board's name alone left above them.
+    """The view with such measures and terms in each row of prices that has no other, and the board's name alone left
+    above them.
 
     They keep the address that they have in the vendor's file.
     """
-    measured = frozenset(column.index for column in columns if _is_of_measures(column)) - frozenset(valued)
+    roles = {column.index: _role(column) for column in columns if column.index not in valued}
+    measured = frozenset(index for index, role in roles.items() if role in MEASURES)
+    told = frozenset(index for index, role in roles.items() if role in _TOLD)
     if view.passing or not measured:
         return view
     changed: dict[int, _Cells] = {}
@@ -35,8 +38,8 @@ def with_measures_below(
         cells = view.rows[row]
         if board is not None and _goes_on(cells, measured, valued):
             own = view.rows[board]
-            changed[row] = cells | {column: own[column] for column in measured & own.keys()}
-            changed[board] = {column: cell for column, cell in own.items() if column not in measured}
+            changed[row] = {column: own[column] for column in told & own.keys()} | cells
+            changed[board] = {column: cell for column, cell in own.items() if column not in told}
         else:
             board = row if _names_and_measures(cells, measured, valued) else None
     if not changed:
@@ -44,9 +47,12 @@ def with_measures_below(
     return replace(view, rows={row: changed.get(row, cells) for row, cells in view.rows.items()})
 
 
-def _is_of_measures(column: HeadedColumn) -> bool:
+_TOLD = MEASURES | {Role.SHEET_SIZE, Role.LEAD_TIME, Role.MINIMUM, Role.VALIDITY}
+
+
+def _role(column: HeadedColumn) -> Role | None:
     head = head_of_words(column.text) if column.heads else None
-    return head is not None and head.role in MEASURES and not head.across
+    return head.role if head is not None and not head.across else None
 
 
 def _names_and_measures(cells: _Cells, measured: Collection[int], valued: Collection[int]) -> bool:
