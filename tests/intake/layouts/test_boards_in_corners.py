@@ -49,3 +49,15 @@ def test_rows_that_name_boards_keep_their_own():
 @pytest.mark.parametrize("label", ["Tamarind Bright", "Brown"])
 def test_rows_of_unknown_names_are_asked_about(label):
     assert State.ACCEPTED not in {line.state for line in blocks((label, "Cedar")).values()}
+
+
+@pytest.mark.parametrize("towns", [("Harlow Gap, IN", "Mill Ferry, TN"), ("Regina (SK)", "Calgary (AB)")])
+def test_towns_of_states_are_where_the_board_goes(towns):
+    found = blocks(towns)
+    assert [line.offer.grade for line in found.values()] == ["FBB"] * 6 + ["CRB"] * 6
+    assert {line.state for line in found.values()} == {State.ACCEPTED}
+
+
+@pytest.mark.parametrize("names", [("Nova PE", "Nova MB"), ("Tamarind", "Cedar"), ("Halden, grey", "Halden, white")])
+def test_names_that_may_be_boards_are_asked_about(names):
+    assert State.ACCEPTED not in {line.state for line in blocks(names).values()}
