@@ -104,3 +104,9 @@ def test_sizes_of_pages_in_turn_and_of_unknown_mills():
     for step, title in enumerate(titles):
         rows += [[title], head, ["GC1", 250, 405, 1400 - 20 * step], ["GD2", 350, 460, 900 - 10 * step], []]
     assert bounds(lines(rows))[::2] == [(1000, 5000), (1000, 5000), (5000, None), (5000, None)]
+
+
+def test_kilos_and_tonnes_are_one_scale():
+    head = ["Sorte", "g/m²", "µm", "bis 2.000 kg", "ab 2.000 kg", "ab 8 t", "ab 20 t"]
+    found = lines([["EUR/t"], head, ["GC1", 250, 405, 1386, 1338, 1309, 1285]])
+    assert bounds(found) == [(None, 2000), (2000, 8000), (8000, 20000), (20000, None)]

@@ -9,6 +9,7 @@ from tracker.intake.columns.column import PriceColumn
 from tracker.intake.values.orders.brackets import Bracket
 from tracker.intake.values.orders.brackets_in_kg import KgBracket
 from tracker.intake.values.orders.loads import LOADS
+from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import without
 
@@ -72,7 +73,9 @@ def _words_beside(prices: Sequence[PriceColumn]) -> list[str]:
 
 def _besides_size(price: PriceColumn) -> str:
     text = price.bracket_head.text if price.bracket_head is not None else ""
-    return " ".join(_WORDS.findall(without(text, phrases("bracket").find(text)).casefold()))
+    # '2.000 kg' and '8 t' are sizes of one scale.
+    said = _WORDS.findall(without(text, phrases("bracket").find(text)).casefold())
+    return " ".join(word for word in said if not find_mass_units(word))
 
 
 _WORDS = re.compile(r"[^\W\d_]+")
