@@ -9,6 +9,7 @@ from tracker.intake.tables.headers.broken_heads import with_whole_order_sizes
 from tracker.intake.tables.headers.heads import head_of_words, is_bare_number
 from tracker.intake.tables.headers.own_rows import belongs_to
 from tracker.intake.tables.headers.unit_rows import priced_anew
+from tracker.intake.tables.headers.units_at_foot import with_units_at_foot
 from tracker.intake.tables.headers.zones import (
     Zone,
     measured_anew,
@@ -19,6 +20,7 @@ from tracker.intake.tables.headers.zones import (
     zone_at,
 )
 from tracker.intake.tables.lying.ages_over import ages_over, with_ages
+from tracker.intake.tables.lying.boards_beside import rows_named_beside
 from tracker.intake.tables.lying.label_pairs import Pair, pairs_beside, with_pairs
 from tracker.intake.tables.lying.label_units import with_label_units
 from tracker.intake.tables.lying.long_forms import said_beside_all
@@ -28,6 +30,7 @@ from tracker.intake.tables.parts.remarks_beside import said_of_boards_beside, wi
 from tracker.intake.tables.parts.segments import segments_of
 from tracker.intake.tables.parts.terms_boxes import said_of_tables_beside, with_terms_apart
 from tracker.intake.tables.parts.words_between import by_table, parted, said_of_all, taken_by_tables
+from tracker.intake.tables.rows.boards_over_sizes import with_measures_below
 from tracker.intake.tables.rows.body import Body, body_of
 from tracker.intake.tables.rows.charge_lines import charges_apart
 from tracker.intake.tables.rows.group_lines import leads_to_groups
@@ -81,7 +84,10 @@ def _lying_tables(view: View) -> tuple[list[Table], View]:
         if ages:
             with_ages(table, ages)
             taken.update((run.rows[0] - 1, column) for column in view.rows[run.rows[0] - 1])
-        table.titles = tuple(words_of(view, _rows_right_above(view, run.rows[0] - bool(ages), above)))
+        beside = rows_named_beside(view, run)
+        named = words_of(part_of(view, beside, range(run.column)), beside)
+        taken.update((row, column) for row in beside for column in range(run.column))
+        table.titles = (*words_of(view, _rows_right_above(view, run.rows[0] - bool(ages), above)), *named)
         tables.append(table)
         taken.update((row, column) for row in run.rows for column in range(run.column, run.right + 1))
         taken.update(place for pair in pairs for place in pair.places)
@@ -127,6 +133,7 @@ def _upright_tables(band: View) -> SheetTables:
     for place, zone in enumerate(zones):
         end = zones[place + 1].top if place + 1 < len(zones) else None
         rows = [row for row in band.order if row > zone.bottom and (end is None or row < end)]
+        zone.columns, rows = with_units_at_foot(band, rows, zone.columns)
         apart = charges_apart(band, rows) if place and end is None else []
         found, after = _zone_tables(band, zone, [row for row in rows if row not in apart])
         after += apart
@@ -157,7 +164,7 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
     several = len(segments) > 1
     for columns in segments:
         part = part_of(band, rows, range(columns[0].index, columns[-1].index + 1)) if several else band
-        told, body = _told_whole(part, rows, _valued(columns))
+        told, body = _told_whole(part, rows, columns)
         if told is not part:
             after -= part.rows.keys() - told.rows.keys()
         part = told
@@ -170,9 +177,11 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
     return tables, sorted(after)
 
 
-def _told_whole(part: View, rows: list[int], valued: frozenset[int]) -> tuple[View, Body]:
+def _told_whole(part: View, rows: list[int], columns: Sequence[HeadedColumn]) -> tuple[View, Body]:
     """The rows below a header, each board on one line."""
+    valued = _valued(columns)
     part, own = with_measures_written_out(part, [row for row in rows if row in part.rows])
+    part = with_measures_below(part, own, columns, valued)
     body = body_of(part, own, valued)
     joined = with_second_lines(part, own, body, valued)
     if joined is None:

@@ -18,6 +18,7 @@ from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.statements import Statement, statements
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.validity import Validity
@@ -125,7 +126,7 @@ def _labelled(said: str, label: Cell) -> str:
     """What is collected so far; a bare label takes the colon that it would have in one cell ('Vendor' | 'X Inc.'), and
     a list's number too: 'Quote 4711' beside 'US$ per cwt' is no amount."""
     worded = said[-1:].isalpha() or _ENDS_IN_WORDS.search(said) is not None
-    ends = worded or _numbers_a_list(said) or _CODE.fullmatch(said) is not None
+    ends = worded or _numbers_a_list(said) or _CODE.fullmatch(said) is not None or _ends_in_a_code(said)
     bare = said == label.text.strip() and ends
     return f"{said}:" if bare else said
 
@@ -134,6 +135,13 @@ def _numbers_a_list(said: str) -> bool:
     return any(map(str.isdigit, said)) and any(match.start == 0 for match in phrases("list_names").find(said))
 
 
+def _ends_in_a_code(said: str) -> bool:
+    """'Customer prices CP-220' beside 'US$ per cwt' is no amount of 220; 'Price EUR-220' may be one."""
+    code = _CODE_BEHIND.search(said) if phrases("price_words").find(said) else None
+    return code is not None and not find_currencies(code["letters"])
+
+
+_CODE_BEHIND = re.compile(r"\s(?P<letters>[^\W\d_]{1,5})[-/]\d+[A-Z]?$")
 _ENDS_IN_WORDS = re.compile(r"[^\W\d]\s*\([^()]*[^\W\d][^()]*\)$")
 """'Prices are per (ton / cwt / MSF)'."""
 _CODE = re.compile(r"[^\W\d]{1,4}\d{1,3}")

@@ -65,6 +65,14 @@ def as_a_place(head: Header) -> Header:
     return replace(head, roles=(*head.roles, RoleReading(Role.DESTINATION, _OUTRIGHT, head.text)))
 
 
+def are_towns(texts: Sequence[str]) -> bool:
+    """'Harlow Gap, IN' and 'Mill Ferry (TN)': several names, each set off from the letters of a state of one country;
+    'Nova PE' and 'Nova MB' may be boards."""
+    countries = [_countries_of(text) if "," in text or "(" in text else frozenset[str]() for text in texts]
+    shared = frozenset.intersection(*countries) if len(countries) > 1 else frozenset()
+    return any(_is_town(text, country) for text in texts for country in shared)
+
+
 # A name of at most three words, and the letters of a state.
 _OF_A_STATE = re.compile(
     r"(?P<town>[^\W\d_][\w.'’-]*(?: [^\W\d_][\w.'’-]*){0,2}?)(?:, ?| | ?\()(?P<state>[A-Z]{2,3})\b\)?"
@@ -76,7 +84,12 @@ def _countries_of(text: str) -> frozenset[str]:
     ID' and 'GC1 DE'."""
     match = _OF_A_STATE.match(text.strip())
     said = header(match["town"]) if match is not None else None
-    if match is None or said is None or said.role not in (None, Role.DESTINATION) or said.grade is not None:
+    # 'Mill Ferry' has a word for a vendor in it, and is no head of one.
+    heads = said is not None and any(
+        one.role is not Role.DESTINATION and (one.role is not Role.VENDOR or one.strength >= _OUTRIGHT)
+        for one in said.roles
+    )
+    if match is None or said is None or heads or said.grade is not None:
         return frozenset()
     return frozenset(country for country, letters in words("states").items() if match["state"] in letters)
 

@@ -4,6 +4,7 @@ from collections.abc import Callable, Sequence
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column
+from tracker.intake.columns.groups.places import are_towns
 from tracker.intake.columns.roles.fits import fit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headerless.headless import says_price
@@ -69,6 +70,8 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
     if all(phrases("basis").whole(cell.text) in ("roll", "sheet") for cell in texts):
         # Under no word for a unit or an order, 'reels' is the form that the board comes in.
         return Role.FORM
+    if are_towns([cell.text for cell in texts]):
+        return Role.DESTINATION
     for role in _BY_CELLS:
         if role is Role.COATING and not _share(texts, _names_coating):
             # 'No' under 'Alternative?' answers another question.

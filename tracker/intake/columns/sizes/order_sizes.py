@@ -10,7 +10,7 @@ from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
-from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS, VEHICLES
+from tracker.intake.values.orders.bracket_pieces import NAMED_SIZE, PIECES_OR_TONS, VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
 from tracker.intake.values.orders.counted_orders import counted_size, counts_orders
 from tracker.intake.values.orders.loads import LOADS
@@ -48,9 +48,14 @@ _NAME_FIRST = re.compile(r"\W*[^\W\d]\D*\d")
 
 
 def _weighed_below(column: Column, level: int) -> tuple[int, Bracket] | None:
-    """The 'under 15 t' below 'Pallet price', which says how much is ordered by the pallet."""
+    """The 'under 15 t' below 'Pallet price' or 'Small orders', which says how much that is."""
     above = column.said[level].bracket
-    if above is None or above.not_weight not in LOADS or above.start is not None or above.end is not None:
+    if (
+        above is None
+        or above.not_weight not in (*LOADS, NAMED_SIZE)
+        or above.start is not None
+        or above.end is not None
+    ):
         return None
     sizes = ((below, head.bracket) for below, head in enumerate(column.said) if below > level and is_order_size(head))
     return next(((below, size) for below, size in sizes if size is not None and _is_weight(size)), None)

@@ -5,6 +5,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Columns, PriceColumn
+from tracker.intake.columns.sizes.forms import form_alone
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.line_defaults import take_defaults
 from tracker.intake.offers.boards.loosely_named import beside_headings
@@ -18,7 +19,7 @@ from tracker.intake.values.boards.board_words import names_only_another_board, n
 from tracker.intake.values.boards.grade import GradeReading, coated_count, find_grade
 from tracker.intake.values.boards.open_grades import UNCOATED, by_coating, contradicted, left_open
 from tracker.intake.values.boards.open_headings import board_unknown, coats_any
-from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.heads.roles import MEASURES, Role
 from tracker.intake.values.prices.was_now import without_earlier
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -110,26 +111,29 @@ def _grade(board: Board, cells: Cells, columns: Columns, scope: Scope, facts: Fi
         named = beside_headings(named, cells, columns, scope)
     elif words and not others:
         named = _together(words, facts, board.coated_sides)
-    if not named and not words:
-        named = _over_the_measures(columns)
-        board.coated_sides = next((said.value.coated_sides for said in named.values()), None)
+    if not named and all(form_alone(cell.text) for cell in words):
+        named = _over_the_rows(columns)
+        board.coated_sides = next((said.value.coated_sides for said in named.values()), board.coated_sides)
     _take_grades(board, named)
     if board.grades or not (others or any(board_unknown(cell.text) for cell in words)):
         _grade_around(board, scope, facts)
     board.grades = tuple(contradicted(list(board.grades), board.coated_sides, board.coated))
 
 
-def _over_the_measures(columns: Columns) -> dict[str, Said[GradeReading]]:
-    """'SBS C1S' over '14 pt' and '18 pt', or over the order sizes of a cross-tab: the board's name heads what it costs
-    by."""
+def _over_the_rows(columns: Columns) -> dict[str, Said[GradeReading]]:
+    """'SBS C1S' over '14 pt' and '18 pt', or over the order sizes, forms or ways of delivery of a cross-tab: its
+    name heads what a board costs by."""
     heads = [
         (cell, head.grade)
-        for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.BRACKET)
+        for column in columns.of(*MEASURES, *_COSTS_BY)
         for cell, head in zip(column.heads, column.said, strict=True)
-        if column.role is not Role.BRACKET or names_only_board(cell.text)
+        if column.role in MEASURES or names_only_board(cell.text)
     ]
     named = {grade: Said(read, at(cell), cell.text) for cell, read in heads if read for grade in read.grades}
     return named if len(named) == 1 else {}
+
+
+_COSTS_BY = (Role.BRACKET, Role.FORM, Role.DELIVERY_TERMS, Role.DESTINATION)
 
 
 def _together(words: list[Cell], facts: FileFacts, sides: int | None) -> dict[str, Said[GradeReading]]:

@@ -75,10 +75,10 @@ def _names_a_size(part: str) -> bool:
     return named is not None and named.not_weight == NAMED_SIZE
 
 
-def brackets_in(texts: Iterable[Words]) -> tuple[Bracket, ...]:
-    """Every order size among some titles."""
-    found = (bracket_in_heading(words.text) for words in texts)
-    return tuple(bracket for bracket in found if bracket is not None)
+def brackets_in(texts: Iterable[Words]) -> list[tuple[Words, Bracket]]:
+    """Every order size among some titles, each with its title."""
+    found = ((words, bracket_in_heading(words.text)) for words in texts)
+    return [(words, bracket) for words, bracket in found if bracket is not None]
 
 
 def bracket_around(scope: Scope) -> tuple[Words, Bracket] | None:

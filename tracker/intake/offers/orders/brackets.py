@@ -14,6 +14,8 @@ from tracker.intake.offers.orders.bracket_words import bracket_around, brackets_
 from tracker.intake.offers.orders.loads_weighed import weighed
 from tracker.intake.offers.orders.order_terms import least_of, ton_of
 from tracker.intake.offers.orders.row_sizes import NO_UNIT, NOT_UNDERSTOOD, size_of_row
+from tracker.intake.offers.orders.sizes_by_group import sizes_by_group
+from tracker.intake.offers.orders.sizes_of_titles import TitledSizes, size_of_title, sizes_of_titles
 from tracker.intake.offers.rows.rows import WholeRow
 from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
@@ -48,7 +50,7 @@ class Brackets:
     by_column: dict[int, Said[KgBracket]] = field(default_factory=dict)
     by_row: dict[int, Said[KgBracket]] = field(default_factory=dict)
     by_cell: dict[tuple[int, int], Said[KgBracket]] = field(default_factory=dict)
-    titled: dict[Bracket, KgBracket] = field(default_factory=dict)
+    titled: TitledSizes = field(default_factory=dict)
     facts: FileFacts = field(default_factory=FileFacts)
 
     def of(self, column: PriceColumn, row: int, scope: Scope) -> Said[KgBracket] | None:
@@ -60,7 +62,7 @@ class Brackets:
         if around is None:
             return self._noted(scope)
         words, bracket = around
-        return Said(self.titled[bracket], at(words.cell), words.text)
+        return Said(size_of_title(self.titled, words, bracket), at(words.cell), words.text)
 
     def _noted(self, scope: Scope) -> Said[KgBracket] | None:
         """The order size that a note, or the sheet's name, says the prices hold for; to be asked where notes say two.
@@ -85,19 +87,18 @@ def brackets_of(columns: Columns, rows: Iterable[WholeRow], titles: Sequence[Wor
 
     `titles`: those of all tables and headings of the sheet, because a title's order size ends where another's begins.
     """
-    titled = tuple(dict.fromkeys(brackets_in(titles)))
-    ends = dict(zip(titled, _joined(titled, facts), strict=True))
-    return Brackets(_across(columns, facts), _down(columns, rows, facts), _paired(columns, rows, facts), ends, facts)
+    titled = sizes_of_titles(brackets_in(titles), lambda written: _joined(written, facts))
+    return Brackets(_across(columns, facts), _down(columns, rows, facts), _paired(columns, rows, facts), titled, facts)
 
 
 def _across(columns: Columns, facts: FileFacts) -> dict[int, Said[KgBracket]]:
     headed = [
-        (price.index, head, bracket)
+        (price, head)
         for price in columns.prices
-        if (bracket := price.bracket) is not None and (head := price.bracket_head) is not None
+        if price.bracket is not None and (head := price.bracket_head) is not None
     ]
-    in_kg = _joined(tuple(bracket for *_, bracket in headed), facts)
-    return {index: Said(kg, at(head), head.text.strip()) for (index, head, _), kg in zip(headed, in_kg, strict=True)}
+    in_kg = sizes_by_group([price for price, _ in headed], lambda written: _joined(written, facts))
+    return {price.index: Said(kg, at(head), head.text.strip()) for (price, head), kg in zip(headed, in_kg, strict=True)}
 
 
 def _joined(written: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, ...]:

@@ -11,6 +11,7 @@ from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.footnotes import is_footnote
 from tracker.intake.offers.notes.said import Said, at
+from tracker.intake.offers.rows.numbered_offers import offers_numbered
 from tracker.intake.offers.rows.old_sheets import age_of_sheet, outdated_sheets
 from tracker.intake.offers.rows.replaced_lists import (
     REPLACED,
@@ -211,7 +212,7 @@ class Doubts:
         self._titles = read.table.titles
         texts = (words for one in sheet.tables for words in (*one.table.titles, *one.table.headings()))
         self._rounds = len({named for words in (*texts, *_above(sheet)) if (named := round_of_bids(words.text))})
-        self._numbered = _offers_numbered(read.table.titles)
+        self._numbered = offers_numbered(read, sheet)
         # 'The superseded prices are shown for reference' is said of the column of those.
         told_apart = any(price.kind is Kind.PREVIOUS for price in read.columns.prices)
         old = None if told_apart else next(_doubtful(around, self._tables), None)
@@ -246,13 +247,6 @@ class Doubts:
         named = next((words for words in told if round_of_bids(words.text)), None) if self._rounds > 1 else None
         if named is not None and round_of_bids(named.text) != "last":
             yield Doubt(_said(named.cell, named.text), _OUTDATED)
-
-
-def _offers_numbered(titles: Iterable[Words]) -> frozenset[Words]:
-    """'Offer 1 | Offer 2 | Offer 3' over one board each of a table on its side: none of them is an earlier round."""
-    named = {words: said for words in titles if (said := round_of_bids(words.text))}
-    apart = len(named) > 1 and "last" not in named.values() and len({words.row for words in named}) == 1
-    return frozenset(named) if apart else frozenset()
 
 
 def _doubtful(texts: Iterable[Words], tables: Sequence[Table]) -> Iterator[Doubt]:

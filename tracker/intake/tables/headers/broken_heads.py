@@ -37,13 +37,23 @@ def _whole(upper: Cells, lower: Cells) -> Iterator[tuple[int, Cell]]:
         if _is_figure(piece.text) and any(map(str.isdigit, rest.text)) and not _leads_to(piece.text, rest.text):
             # A price above the head of the next table.
             continue
-        if find_grade(piece.text) is not None:
-            # 'GC1' over '< 5 t' heads a group of order sizes.
+        if find_grade(piece.text) is not None or (_is_whole(rest) and _heads_the_next(column, upper, lower)):
+            # 'GC1' over '< 5 t' heads a group of order sizes, and so does 'Part loads' over 'from 1 t | from 3 t'.
             continue
         text = one_size(piece.text, rest.text)
         size = bracket_text(text) if text is not None else None
         if text is not None and size is not None and begins_or_ends(size):
             yield column, rest._replace(value=text, text=text)
+
+
+def _heads_the_next(column: int, upper: Cells, lower: Cells) -> bool:
+    """Whether nothing but this piece stands over the next column, where a whole order size stands as well."""
+    return column + 1 not in upper and column + 1 in lower and _is_whole(lower[column + 1])
+
+
+def _is_whole(cell: Cell) -> bool:
+    size = bracket_text(cell.text)
+    return size is not None and begins_or_ends(size)
 
 
 def _is_figure(text: str) -> bool:

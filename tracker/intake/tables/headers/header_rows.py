@@ -1,5 +1,6 @@
 """Whether a row of cells heads a table: its words name what stands below, or one property of board is spread across."""
 
+import re
 from collections.abc import Iterable
 from decimal import Decimal
 from itertools import pairwise
@@ -197,9 +198,23 @@ _SPREAD = MEASURES.union(ORDER_SIZES)
 def axes_named(corner: Cell) -> frozenset[Role]:
     """The properties of board that a corner names outright; 'carton premium' is a board, though it says carton."""
     head = head_of(corner)
-    if any(sign.isdecimal() for sign in corner.text) and not (head is not None and head.unit):
+    figured = any(sign.isdecimal() for sign in _without_area(corner.text))
+    if figured and not (head is not None and head.unit):
         return frozenset()
-    return frozenset(r.role for r in header_roles(corner.text) if r.role in AXIS_ROLES and r.strength >= _OUTRIGHT)
+    named = {r.role for r in header_roles(corner.text) if r.role in AXIS_ROLES and r.strength >= _OUTRIGHT}
+    said = header(corner.text)
+    # 'lb/3000 sq ft' by itself.
+    weighs = head is not None and head.unit and len(said.weight_units) == 1 and not said.weights
+    return frozenset(named | {Role.WEIGHT} if weighs else named)
+
+
+def _without_area(text: str) -> str:
+    """'Basis weight, lb per 3,000 sq ft' without the area that such pounds are on."""
+    said = header(text)
+    return _AREA.sub(" ", text, count=1) if len(said.weight_units) == 1 and not said.weights else text
+
+
+_AREA = re.compile(r"(?<![\d.,])[13][.,'’ \u00a0\u202f]?000(?![\d.,]*\d)")
 
 
 def _prices_under(view: View, row: int) -> bool:

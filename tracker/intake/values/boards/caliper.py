@@ -9,6 +9,7 @@ from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.values.figures.lengths import Measured, measured, without_tolerance
+from tracker.intake.values.figures.letters_of_places import letters_of_a_place
 from tracker.intake.values.figures.numbers import NumberReading, in_one_figure
 from tracker.intake.values.figures.spans import lone_figures
 from tracker.intake.words.fold import fold
@@ -81,7 +82,9 @@ def bare_caliper(value: Decimal) -> CaliperReading | None:
 def caliper_unit(text: str) -> CaliperUnit | None:
     """The unit that a header or unit row names: 'Caliper (pt)', 'µm', 'Dicke in mm'. None for none or two."""
     units = {
-        match.value for match in phrases("caliper_units").find(text) if not _ordinary_word(text, match.start, match.end)
+        match.value
+        for match in phrases("caliper_units").find(text)
+        if not (_ordinary_word(text, match.start, match.end) or letters_of_a_place(text, match.start, match.end))
     }
     if MICRON_SIGN.search(text):
         units.add(CaliperUnit.MICROMETRE.value)

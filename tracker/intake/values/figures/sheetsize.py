@@ -7,6 +7,7 @@ from enum import StrEnum
 from functools import lru_cache
 
 from tracker.intake.values.boards.board_words import names_board_and_price
+from tracker.intake.values.figures.letters_of_places import letters_of_a_place
 from tracker.intake.values.figures.numbers import NUMBER, number_readings
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -69,7 +70,8 @@ def _in_decimals(match: re.Match[str]) -> str:
 
 def length_unit(text: str) -> LengthUnit | None:
     """The unit of length that a header names: 'Size (cm)', 'Format mm'. None for none or two."""
-    found = {match.value for match in phrases("length_units").find(text)}
+    units = phrases("length_units").find(text)
+    found = {match.value for match in units if not letters_of_a_place(text, match.start, match.end)}
     if "in" in found and len(found) > 1:
         # 'Format in mm' says mm; 'in' is the preposition.
         found.discard("in")

@@ -6,6 +6,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.caliper import MICRON_SIGN, caliper_unit
 from tracker.intake.values.boards.weight import weight_units, without_density
+from tracker.intake.values.figures.letters_of_places import letters_of_a_place
 from tracker.intake.values.freight.delivery import leads_to_a_place
 from tracker.intake.values.heads.last_days import heads_last_days
 from tracker.intake.values.heads.limits import limit_ahead
@@ -113,8 +114,7 @@ def _begins_with_minimum(text: str) -> bool:
 
 def _by_words(text: str) -> list[RoleReading]:
     text = text[: share_of_price(text)]
-    # The '#' of '60# rolls' are pounds, and that of '# rolls' a number.
-    matches = [found for found in _header_phrases_among(text) if not _POUNDS.search(text[: found[3][0] + 1])]
+    matches = [found for found in _header_phrases_among(text) if not _is_no_word(text, *found[3])]
     if tells_of_freight(text):
         matches = [found for found in matches if found[0] not in _SAID_OF_PRICES]
     if not matches:
@@ -132,7 +132,9 @@ def _by_words(text: str) -> list[RoleReading]:
     return readings
 
 
-_POUNDS = re.compile(r"\d#$")
+def _is_no_word(text: str, start: int, end: int) -> bool:
+    """The 'IN' of 'Harlow Gap, IN'; and the '#' of '60# rolls', which are pounds, where that of '# rolls' counts."""
+    return letters_of_a_place(text, start, end) or (text[start] == "#" and text[:start][-1:].isdigit())
 
 
 def _is_a_vendors_own(text: str, matches: list[tuple[Role, int, int, tuple[int, int]]]) -> bool:
