@@ -49,6 +49,7 @@ def test_where_every_sheet_says_so_it_is_asked(note):
         "This offer is void if not accepted within 14 days.",
         "Orders under this list that were cancelled are charged.",
         "* These prices are superseded.",
+        "Los precios anteriores incluyen palés.",
     ],
 )
 def test_what_may_be_meant_otherwise_passes_over_nothing(note):

@@ -47,7 +47,10 @@ def _age_told_below(sheet: ReadSheet) -> Age:
 
 
 def _is_of_this_list(clause: str) -> bool:
-    return any(not clause[: match.start].strip(" *-–•") for match in phrases("these_prices").find(clause))
+    """'This list is superseded'; 'Los precios anteriores' are those above, and 'precios anteriores' earlier ones."""
+    begins = [match for match in phrases("these_prices").find(clause) if not clause[: match.start].strip(" *-–•")]
+    states = [mark for mark in phrases("superseded").find(clause) if mark.value != "list"]
+    return any(mark.start >= match.end for match in begins for mark in states)
 
 
 def age_told_of_table(read: ReadTable, sheets: Sequence[ReadSheet]) -> Age:
