@@ -10,6 +10,7 @@ from tracker.intake.offers.boards.legend import (
     UnitEntry,
     explaining_texts,
     listed_names,
+    names_by_affix,
     names_in_rows,
     names_with_figures,
     unit_codes,
@@ -135,7 +136,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.sizes = sizes_named(texts)
     facts.order_units = _order_units(texts)
     legends = [one for one in (*said, *names_in_rows(sheets)) if isinstance(one, LegendEntry)]
-    legends += names_with_figures(sheets, legends)
+    legends += [*names_with_figures(sheets, legends), *names_by_affix(sheets)]
     facts.names = _names(legends)
     listed = {*(fold(one.name).strip() for one in legends), *(listed_names(sheets) if legends else ())}
     facts.unexplained = frozenset(listed - facts.names.keys())

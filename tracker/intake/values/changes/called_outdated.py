@@ -18,8 +18,8 @@ def calls_outdated(clause: str) -> bool:
 
 
 def ends_outdated(clause: str) -> bool:
-    """'The CRB prices are superseded', 'Die GD2-Preise sind überholt': what a clause says of prices last. It is not said
-    of a surcharge, of an earlier list, or of a day to come."""
+    """'The CRB prices are superseded', 'Die GD2-Preise sind überholt': what a clause says of prices last; not of a
+    surcharge, of an earlier list, or of a day to come."""
     prices = phrases("price_words").find(clause)
     # 'Prices' is what a list may be called as well.
     spans = {price.span for price in prices}
