@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.boards.grade import GradeReading, find_grade
-from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.rest import rest_of
@@ -97,8 +96,7 @@ def _grade_alone(said: str) -> GradeReading | None:
         return None
     named = {word for word, _, _ in tokens_of(grade.words)}
     spans = [(start, end) for word, start, end in tokens_of(said) if word in named]
-    left = rest_of(said, spans, *_AROUND).split()
-    return grade if all(map(_names_an_item, left)) else None
+    return None if rest_of(said, [*spans, *items_named(said)], *_AROUND) else grade
 
 
 _AROUND = (
@@ -107,6 +105,7 @@ _AROUND = (
 )  # fmt: skip
 
 
-def _names_an_item(word: str) -> bool:
-    roles = header_roles(word.strip(" .,:;()"))
-    return bool(roles) and roles[0].role in (Role.PRODUCT, Role.GRADE, Role.ITEM)
+def items_named(clause: str) -> Iterator[tuple[int, int]]:
+    """Where a clause calls rows by what their codes are: 'items', 'item numbers', 'Artikel'."""
+    roles = (Role.PRODUCT, Role.GRADE, Role.ITEM)
+    return (match.span for match in phrases("headers").find(clause) if match.value in roles)
