@@ -214,7 +214,7 @@ def _notes_within(text: str) -> tuple[str, ...]:
 
     'Prices in EUR/t, those marked with * in EUR/kg' is the note '* those in EUR/kg' behind 'Prices in EUR/t'.
     """
-    told = [money_of_marked(sentence) or _notes_in(sentence) for sentence in sentences_of(text)]
+    told = [[*(money_of_marked(sentence) or _notes_in(sentence))] for sentence in sentences_of(text)]
     sentences = list(_on_their_matter(told))
     notes = tuple(part for parts in sentences for part in parts if sign_ahead(part))
     plain = (", ".join(part for part in parts if not sign_ahead(part)) for parts in sentences)
