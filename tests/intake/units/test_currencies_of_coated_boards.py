@@ -36,3 +36,10 @@ def test_it_is_that_of_the_coated_one(note):
 )
 def test_others_are_meant_by_other_words(note, found):
     assert _currencies(note) == found
+
+
+@pytest.mark.parametrize("board", ["Solid bleached board, C1S", "Coated recycled board, C1S"])
+def test_a_coating_behind_a_comma_names_no_board_of_its_own(board):
+    heading = [f"{board} - US$ per short ton - 4 weeks"]
+    found = lines([["Caliper (pt)", "Weight (lb/MSF)", "Price"], heading, [16, 67, 1220], [18, 75, 1211]])
+    assert [(str(line.state), line.offer.currency) for line in found.values()] == [("accepted", "USD")] * 2
