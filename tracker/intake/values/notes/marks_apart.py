@@ -207,6 +207,7 @@ def said_of_the_others(piece: str, said: str) -> str:
 
 
 _LEAD = "Lead time"
+_FIGURE = re.compile(r"(?:[$€£]|[A-Z]{3}\s)?\s*\d")
 
 
 def _notes_within(text: str) -> tuple[str, ...]:
@@ -231,8 +232,11 @@ def _on_their_matter(sentences: Iterable[list[str]]) -> Iterator[list[str]]:
             sign = sign_ahead(part)
             topic = topic if sign else topic_of(part, *OF_TERMS)
             said = without_leading(without_sign(part).strip(_STOPS), "articles", "marked").strip(_STOPS)
-            told = f"{topic}: {without_boards_word(said).strip(_STOPS)}"
-            carries_on = topic and sign and not statements(without_sign(part)) and statements(told)
+            said = without_boards_word(said).strip(_STOPS)
+            # 'Items marked * come on pallets of 1 t' is about something else.
+            bare = _FIGURE.match(said) or phrases("from_stock").whole(said) is not None
+            told = f"{topic}: {said}" if topic and sign and bare else ""
+            carries_on = told and not statements(without_sign(part)) and statements(told)
             whole.append(f"{part[: part.index(sign) + len(sign)]} {told}" if carries_on else part)
         yield whole
 
