@@ -83,3 +83,21 @@ def test_a_limit_of_sheets_leaves_the_cost_open(note):
 @pytest.mark.parametrize(("note", "borne"), [("Surcharge for calipers below 405 µm: EUR 40/t", [(), (), ("40",)])])
 def test_a_limit_of_calipers_is_one_of_boards(note, borne):
     assert _charges(note) == borne
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Formate, die größer sind als 50 x 70 cm, kosten einen Zuschlag von 3 % auf den Tonnenpreis.",
+        "Sheets that are larger than 50 x 70 cm bear a surcharge of 3 %.",
+        "Les formats qui dépassent 50 x 70 cm supportent un supplément de 3 %.",
+        "Los formatos que superen 50 x 70 cm llevan un recargo del 3 %.",
+        "Format som är större än 50 x 70 cm har ett tillägg på 3 %.",
+    ],
+)
+def test_so_does_one_told_in_a_sentence(note):
+    assert _charges(note, "Format", _FORMATS) == [("open",)] * 3
+
+
+def test_a_charge_without_a_size_is_one_of_all_sheets():
+    assert _charges("Zuschlag von 3 % auf den Tonnenpreis", "Format", _FORMATS) == [("3",)] * 3

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.sheets import book, grid, read_workbook
+from tests.intake.sheets import book, grid, lines, read_workbook
 from tracker.trade.offer import Answers
 
 ROWS = [["Board", "g/m²", "µm", "Price"], ["GC2", 250, 400, 1690], ["GD2", 350, 455, 1215], ["SBS *", 300, 390, 1410]]
@@ -49,3 +49,48 @@ def test_of_lines_marked_unseen_the_currency_is_nobodys(letter):
 
 def test_a_star_in_a_name_marks_nothing():
     assert currencies("Prices for Star Board are euros per tonne.") == ["EUR"] * 3
+
+
+_BOARDS = [["Board", "g/m²", "µm", "EUR/t"], ["GC2", 250, 400, 1190], ["GD2 *", 350, 455, 815], ["SBS", 300, 390, 1410]]
+
+
+def _terms(*notes):
+    found = lines([*_BOARDS, [], *([note] for note in notes)]).values()
+    return [(line.offer.minimum_kg, line.offer.lead_days) for line in found]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Minimum order 10 tonnes an item, starred items 2 tonnes.",
+        "Minimum order 10 tonnes per item; starred items: 2 tonnes",
+        "Minimum order 10 tonnes, items with a star 2 tonnes",
+        "Mindestmenge 10 t je Artikel, Artikel mit Stern 2 t.",
+        "Mindestmenge 10 t, mit Sternchen gekennzeichnete Artikel 2 t.",
+        "Mindestmenge 10 t, besternte Artikel 2 t",
+        "Commande minimum 10 t par article, articles marqués d'un astérisque 2 t.",
+        "Pedido mínimo 10 t por artículo, los artículos con asterisco 2 t.",
+        "Minsta order 10 ton per artikel, stjärnmärkta artiklar 2 ton.",
+    ],
+)
+def test_a_smallest_order_of_starred_lines_is_theirs(note):
+    assert [int(least) for least, _ in _terms(note)] == [10000, 2000, 10000]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Lead time 4 weeks, starred items 2 weeks.",
+        "Lieferzeit 4 Wochen, besternte Artikel 2 Wochen.",
+        "Délai de livraison 4 semaines, articles marqués d'un astérisque 2 semaines.",
+        "Plazo de entrega 4 semanas, artículos con asterisco 2 semanas.",
+        "Leveranstid 4 veckor, stjärnmärkta artiklar 2 veckor.",
+    ],
+)
+def test_so_is_a_lead_time(note):
+    assert [lead for _, lead in _terms(note)] == [(28, 28), (14, 14), (28, 28)]
+
+
+def test_what_they_have_of_another_matter_is_no_smallest_order():
+    assert _terms("Minimum order 10 tonnes, starred items 2 weeks from receipt of order.")[0][0] == 10000
+    assert [least for least, _ in _terms("Lead time 4 weeks, starred items 2 tonnes.")] == [None] * 3

@@ -10,6 +10,7 @@ from tracker.intake.offers.boards.legend import (
     UnitEntry,
     explaining_texts,
     listed_names,
+    names_by_affix,
     names_in_rows,
     names_with_figures,
     unit_codes,
@@ -25,6 +26,7 @@ from tracker.intake.offers.prices.signs import evidence_of, sign_of_units, sign_
 from tracker.intake.offers.prices.ticked_rows import MoneyOfMarks
 from tracker.intake.offers.prices.units import Units, units_of, units_seen
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.values.boards.affixed_codes import Affix
 from tracker.intake.values.boards.grade import GradeReading, find_grade
 from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.boards.weights_told import UNTOLD, WeightBasis
@@ -45,6 +47,7 @@ from tracker.intake.values.orders.masses import Mass, find_mass_units
 from tracker.intake.values.orders.thousands import unit_of_thousands
 from tracker.intake.values.prices.basis import find_basis, is_tonelada
 from tracker.intake.values.prices.currency import DOLLARS, find_currencies
+from tracker.intake.values.prices.tons_of_codes import tons_of_codes
 from tracker.intake.values.times.dates import DateOrder, date_order
 from tracker.intake.values.times.lead import LeadUnit
 from tracker.intake.values.times.lead_units import lead_unit_said
@@ -59,7 +62,7 @@ class FileFacts:
 
     `lone_t`: which ton a 't' is, where that is not told by the units of the file being metric. `tons_differ`: it says
     in one place that a ton is this, and in another that it is that. `loads_alike`: prices are the same for all loads.
-    `ton_answered`: a person said which ton it is.
+    `ton_answered`: a person said which ton it is. `tons_of_codes`: what a ton is in rows with such codes.
     """
 
     decimal_sign: str | None = None
@@ -67,6 +70,7 @@ class FileFacts:
     ton: MassUnit | None = None
     lone_t: MassUnit | None = None
     tons_differ: bool = False
+    tons_of_codes: tuple[tuple[Affix, MassUnit | None], ...] = ()
     ton_answered: bool = False
     units: Units = field(default_factory=Units)
     weights: WeightBasis = UNTOLD
@@ -127,7 +131,8 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.units = units_seen(sheets)
     _settle_ton(facts, said, answers)
     # 'In table 1 ton = 2,000 lb' is no definition for other tables.
-    facts.tons_differ = facts.tons_differ or any(map(defines_of_tables, texts))
+    facts.tons_of_codes = tuple(dict.fromkeys(told for text in texts for told in tons_of_codes(text)))
+    facts.tons_differ = facts.tons_differ or bool(facts.tons_of_codes) or any(map(defines_of_tables, texts))
     facts.ton, facts.lone_t = (None, None) if facts.tons_differ else (facts.ton, facts.lone_t)
     facts.weights = weights_of_file(sheets)
     facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
@@ -141,7 +146,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.sizes = sizes_named(texts)
     facts.order_units = _order_units(texts)
     legends = [one for one in (*said, *names_in_rows(sheets)) if isinstance(one, LegendEntry)]
-    legends += names_with_figures(sheets, legends)
+    legends += [*names_with_figures(sheets, legends), *names_by_affix(sheets)]
     facts.names = _names(legends)
     listed = {*(fold(one.name).strip() for one in legends), *(listed_names(sheets) if legends else ())}
     facts.unexplained = frozenset(listed - facts.names.keys())

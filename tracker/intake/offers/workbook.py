@@ -7,6 +7,7 @@ from itertools import groupby
 
 from tracker.intake.columns.assign import columns_of
 from tracker.intake.columns.column import Columns, Kind
+from tracker.intake.columns.priced.columns_told import set_columns_aside_as_told
 from tracker.intake.columns.priced.earlier_periods import keep_this_years, set_earlier_periods_aside
 from tracker.intake.columns.priced.earlier_year import set_earlier_days_aside, set_earlier_year_aside
 from tracker.intake.columns.priced.periods_told import set_periods_aside_as_told
@@ -105,6 +106,7 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
         _earlier_prices_aside(read.columns, facts)
     for sheet in sheets:
         for read in sheet.tables:
+            set_columns_aside_as_told(read.columns, sheet.all_texts())
             set_periods_aside_as_told(read.columns, sheet.all_texts())
             set_other_years_aside(read.columns, _above(read, sheet), sheet.all_texts())
     layouts = {sheet.name: sheet.layout for sheet in sheets if sheet.layout is not None}

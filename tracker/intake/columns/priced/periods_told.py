@@ -55,6 +55,8 @@ def _said(notes: Iterable[str]) -> Iterator[tuple[str, frozenset[int]]]:
     for note in notes:
         for clause in clauses(note):
             ages = {match.value for match in phrases("periods_told").find(clause) if not denied(clause, match)}
+            shown = any(not denied(clause, match) for match in phrases("shown_only").find(clause))
+            ages |= {_OVER} if shown else set()
             told = _without_ends(clause)
             months = months_in(told) if ages and _speaks_of_prices(told) else frozenset()
             if months:

@@ -8,8 +8,9 @@ from itertools import pairwise
 
 from tracker.intake.offers.sheet import ReadSheet
 from tracker.intake.tables.table import Words
+from tracker.intake.values.boards.affixed_codes import affixed_codes
 from tracker.intake.values.boards.code_figures import figure_counts_sides, of_letters_and_figure
-from tracker.intake.values.boards.grade import GradeReading
+from tracker.intake.values.boards.grade import GradeReading, find_grade
 from tracker.intake.values.boards.legends import LegendEntry, entries_side_by_side, legend, of_name
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.basis import basis_text
@@ -59,6 +60,18 @@ def names_with_figures(sheets: Iterable[ReadSheet], legends: Iterable[LegendEntr
 
 
 _FEWEST_LETTERS = 2
+
+
+def names_by_affix(sheets: Iterable[ReadSheet]) -> Iterator[LegendEntry]:
+    """Codes of rows that a text explains by how they begin or end: 'all items are GD2, those ending in K are CUK'."""
+    sheets = tuple(sheets)
+    texts = dict.fromkeys(text for sheet in sheets for text in sheet.all_texts())
+    told = [codes for text in texts if (codes := affixed_codes(text)) is not None]
+    for code in dict.fromkeys(_called(sheets, Role.PRODUCT, Role.GRADE, Role.ITEM)) if told else ():
+        named = find_grade(code)
+        grades = [grade for codes in told if (grade := codes.grade_of(code)) is not None]
+        if grades and not (named is not None and named.grades):
+            yield from (LegendEntry(code, grade) for grade in grades)
 
 
 def listed_names(sheets: Iterable[ReadSheet]) -> Iterator[str]:

@@ -5,13 +5,14 @@ import re
 from collections.abc import Iterator
 from typing import TypeVar
 
-from tracker.intake.columns.column import Columns
+from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.boards_held import ANY_BOARD, BoardPriced
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.notes.titles import titles_of_boards
 from tracker.intake.offers.prices.of_all_prices import parts_excepted
+from tracker.intake.values.figures.sheetsize import find_sheet_sizes, sheet_text
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.prices.units_of_parts import parts_named, units_of_parts
@@ -25,15 +26,28 @@ def parts_of_row(cells: dict[int, Cell], columns: Columns, scope: Scope) -> froz
     excepts a part from them."""
     if not _has_parts(scope):
         return frozenset()
-    alone = (_form_alone(cells[column.index].text) for column in columns.of(Role.FORM) if column.index in cells)
-    named = (parts_named(text) for text in _texts(cells, columns, scope))
-    return next(filter(None, (*alone, *named)), frozenset())
+    told = (_form_told(cells[column.index].text, column) for column in columns.of(*_FORMS) if column.index in cells)
+    named = (parts_named(text) or _sized(text) for text in _texts(cells, columns, scope))
+    return next(filter(None, (*told, *named)), frozenset())
 
 
-def _form_alone(text: str) -> frozenset[str]:
-    """'Reel' and 'Sheet', which say in what form one board comes; elsewhere they are what a price is per."""
+_FORMS = (Role.FORM, Role.SHEET_SIZE)
+
+
+def _form_told(text: str, column: Column) -> frozenset[str]:
+    """'Reel' and 'Sheet', which say in what form one board comes; elsewhere they are what a price is per. Beside '70 x
+    100 cm' stand 'Roll 700 mm' and 'Roll' in the same column."""
     form = phrases("basis").whole(text)
-    return frozenset({form}) if form in ("roll", "sheet") else frozenset()
+    named = frozenset({form}) if form in ("roll", "sheet") else parts_named(text)
+    rolls = frozenset({"roll"}) if phrases("rolls").find(text) else frozenset[str]()
+    sheets = frozenset({"sheet"}) if sheet_text(text, column.length_unit) else _sized(text)
+    # 'Rolls, cut to 70 x 100 cm' are either.
+    forms = (named - {"export", "home"}) | rolls | sheets
+    return named | forms if len(forms) <= 1 else named - forms
+
+
+def _sized(text: str) -> frozenset[str]:
+    return frozenset({"sheet"} if find_sheet_sizes(text) else ())
 
 
 def _has_parts(scope: Scope) -> bool:
@@ -48,7 +62,7 @@ def _has_parts(scope: Scope) -> bool:
 
 
 def _texts(cells: dict[int, Cell], columns: Columns, scope: Scope) -> Iterator[str]:
-    described = columns.of(Role.FORM, Role.PRODUCT, Role.GRADE)
+    described = columns.of(Role.PRODUCT, Role.GRADE)
     yield from (cells[column.index].text for column in described if column.index in cells)
     yield from (words.text for words in reversed(scope.headings))
     titles = (words.text for level in scope.levels if level.name == "title" for words in reversed(level.texts_above))

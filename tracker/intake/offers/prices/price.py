@@ -29,7 +29,7 @@ from tracker.intake.offers.prices.out_of_measure import look_over
 from tracker.intake.offers.prices.price_cell import PriceCell, Standing
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
 from tracker.intake.offers.prices.ticked_rows import ticked_rows
-from tracker.intake.offers.prices.unit_cells import UnitCell, counted, unit_cells
+from tracker.intake.offers.prices.unit_cells import UnitCell, counted, ton_of_row, unit_cells
 from tracker.intake.offers.rows.rows import WholeRow
 from tracker.intake.values.prices.money import find_price_unit
 from tracker.trade.basis import BY_SHEET, Basis
@@ -76,7 +76,8 @@ def fill_price(
     _fill_currency(draft, currency, facts)
     if basis.against is not None:
         basis = as_marked(of_these_rows(basis, said, draft), money.basis, draft)
-    _fill_basis(draft, counted(basis, whole, columns, facts), facts)
+    draft.by_figure = draft.by_figure or bool(facts.tons_of_codes)
+    _fill_basis(draft, counted(basis, whole, columns, facts), facts, ton_of_row(whole, columns, facts))
     if read.delivered is not None:
         draft.delivered = read.delivered
     look_over(draft)
@@ -224,9 +225,9 @@ def _dollar(settled: Settled[str], facts: FileFacts) -> str | None:
     return "USD" if facts.named_dollars <= {"USD"} else None
 
 
-def _fill_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
+def _fill_basis(draft: Draft, settled: Settled[str], facts: FileFacts, of_row: MassUnit | None) -> None:
     values = settled.values
-    ton = facts.lone_t if settled.by is not None and settled.by.lone_t else facts.ton
+    ton = of_row or (facts.lone_t if settled.by is not None and settled.by.lone_t else facts.ton)
     answered = False
     if values == _TONS and settled.against is None and ton is not None:
         values = frozenset({_TON_VALUES[ton]})

@@ -10,6 +10,7 @@ from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.draft import DECIMAL, Draft
 from tracker.intake.offers.prices.rivals import HOLDS
 from tracker.intake.offers.rows.rows import WholeRow
+from tracker.intake.values.changes.called_outdated import ends_outdated
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.price_kinds import tells_price_kind
@@ -208,8 +209,8 @@ def without_repeats(drafts: Iterable[Draft]) -> list[Draft]:
 
 
 def disagreeing_rows(drafts: Iterable[Draft]) -> None:
-    """Asks about rows of one table that are the same in everything but the price."""
-    drafts = list(drafts)
+    """Asks about rows of one table that are the same in everything but the price, and that no note calls superseded."""
+    drafts = [draft for draft in drafts if not any(ends_outdated(asked.words) for asked in draft.asked)]
     first: dict[tuple[object, ...], Draft] = {}
     times = _times_said(drafts)
     for draft in drafts:

@@ -17,7 +17,9 @@ from tracker.intake.values.prices.basis import basis_text
 from tracker.intake.values.prices.money import PriceUnit, unit_of_text
 from tracker.intake.values.prices.money_ticked import money_ticked
 from tracker.intake.values.prices.ton_kinds import ton_under
+from tracker.intake.values.prices.tons_of_codes import ton_of
 from tracker.intake.words.fold import fold
+from tracker.trade.quantities import MassUnit
 
 _UNITS = (Role.BASIS, Role.PER_QUANTITY, Role.CURRENCY)
 
@@ -115,3 +117,9 @@ def _counts(one: UnitCell, facts: FileFacts) -> tuple[Decimal, ...]:
 
 def _only_currency(one: UnitCell) -> bool:
     return one.unit is not None and one.unit.basis is None
+
+
+def ton_of_row(whole: WholeRow, columns: Columns, facts: FileFacts) -> MassUnit | None:
+    """'Ton in items that begin with DOM is the short ton': the one of the row's item, where the file tells it so."""
+    named = columns.of(Role.ITEM, Role.PRODUCT, Role.GRADE) if facts.tons_of_codes else ()
+    return ton_of((whole.cells[one.index].text for one in named if one.index in whole.cells), facts.tons_of_codes)

@@ -7,8 +7,11 @@ from collections.abc import Iterable, Iterator, Sequence
 from tracker.intake.offers.notes.of_named_sheets import is_telling
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Words
-from tracker.intake.values.changes.list_age import Age
+from tracker.intake.values.changes.list_age import Age, age_of_list
 from tracker.intake.values.changes.named_lists import age_of_named
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.note_signs import sign_ahead
+from tracker.intake.words.lists import phrases
 
 REPLACED = "a text says that this list is superseded"
 """Why its tables are passed over."""
@@ -20,13 +23,34 @@ def age_told_elsewhere(sheet: ReadSheet, sheets: Sequence[ReadSheet]) -> Age:
     """What the file's texts say of a sheet by its name. Where all with prices are said to be replaced, that is of what
     stands elsewhere, and leaves it open."""
     priced = [other for other in sheets if _is_priced(other)]
-    if len(priced) < _SEVERAL or sheet not in priced:
+    if sheet not in priced:
         return Age.IN_FORCE
     names = tuple(other.name for other in priced)
-    texts = tuple(dict.fromkeys(text for one in sheets for text in _texts(one)))
-    age = _age_of(sheet.name, names, texts)
-    left = age is Age.SUPERSEDED and any(_age_of(name, names, texts) is Age.IN_FORCE for name in names)
+    texts = tuple(dict.fromkeys(text for one in sheets for text in _texts(one))) if len(priced) >= _SEVERAL else ()
+    age = _age_of_sheet(sheet, names, texts)
+    left = age is Age.SUPERSEDED and any(_age_of_sheet(other, names, texts) is Age.IN_FORCE for other in priced)
     return Age.DOUBTFUL if age is Age.SUPERSEDED and not left else age
+
+
+def _age_of_sheet(sheet: ReadSheet, names: Sequence[str], texts: Iterable[str]) -> Age:
+    return max(_age_of(sheet.name, names, texts), _age_told_below(sheet))
+
+
+def _age_told_below(sheet: ReadSheet) -> Age:
+    """What 'This list is cancelled and replaced by list B' says below the only table of a sheet."""
+    if len(sheet.tables) != 1:
+        return Age.IN_FORCE
+    table = sheet.tables[0].table
+    below = (words for words in _words(sheet) if words.row > table.first_row and not sign_ahead(words.text))
+    told = (age_of_list(clause) for words in below for clause in clauses(words.text) if _is_of_this_list(clause))
+    return max(told, default=Age.IN_FORCE)
+
+
+def _is_of_this_list(clause: str) -> bool:
+    """'This list is superseded'; 'Los precios anteriores' are those above, and 'precios anteriores' earlier ones."""
+    begins = [match for match in phrases("these_prices").find(clause) if not clause[: match.start].strip(" *-–•")]
+    states = [mark for mark in phrases("superseded").find(clause) if mark.value != "list"]
+    return any(mark.start >= match.end for match in begins for mark in states)
 
 
 def age_told_of_table(read: ReadTable, sheets: Sequence[ReadSheet]) -> Age:

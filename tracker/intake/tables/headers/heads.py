@@ -18,6 +18,7 @@ from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
 from tracker.intake.values.heads.two_words import two_words
 from tracker.intake.values.notes.note_signs import WITHIN
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
 from tracker.intake.values.orders.broken_sizes import breaks_off
@@ -212,10 +213,12 @@ def _value_only(said: Header, across: str) -> bool:
 
 
 def _is_price_of_a_year(text: str) -> bool:
-    """'Price 2026 USD/ST' and 'EUR/t 2026' are heads; '2026 USD/ST' may be a price."""
-    if not YEAR.search(text):
+    """'Price 2026 USD/ST', 'EUR/t 2026' and 'Budget 2027 $' are heads; '2026 USD/ST' may be a price."""
+    year = YEAR.search(text)
+    if year is None:
         return False
-    if _UNIT_THEN_YEAR.fullmatch(text):
+    estimated = phrases("indicative").whole(text[: year.start()].strip()) is not None
+    if _UNIT_THEN_YEAR.fullmatch(text) or (estimated and not rest_of(text[year.end() :], (), "currency")):
         return True
     return any(r.role in PRICE_ROLES and r.words.strip() != text.strip() for r in header(text).roles)
 

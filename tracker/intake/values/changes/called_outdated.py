@@ -2,6 +2,7 @@
 'Los precios anteriores no incluyen transporte' is said of the prices above it."""
 
 from tracker.intake.values.freight.charges import find_charges
+from tracker.intake.values.notes.denials import denied
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import Found, tokens_of
 
@@ -14,6 +15,23 @@ def calls_outdated(clause: str) -> bool:
     above = [match for match in named if _says_of_them(clause, match)]
     found = phrases("superseded").find(clause)
     return any(not any(one.start <= match.start and match.end <= one.end for one in above) for match in found)
+
+
+def ends_outdated(clause: str) -> bool:
+    """'The CRB prices are superseded', 'Die GD2-Preise sind überholt': what a clause says of prices last; not of a
+    surcharge, of an earlier list, or of a day to come."""
+    prices = phrases("price_words").find(clause)
+    # 'Prices' is what a list may be called as well.
+    spans = {price.span for price in prices}
+    lists = [match for match in phrases("price_lists").find(clause) if match.span not in spans]
+    if lists or any(phrases(section).find(clause) for section in _OF_ELSE):
+        return False
+    marks = (mark for mark in phrases("superseded").find(clause) if mark.value == "state" and not denied(clause, mark))
+    ends = [mark.start for mark in marks if not clause[mark.end :].strip(" .!)*")]
+    return any(price.end <= start for price in prices for start in ends)
+
+
+_OF_ELSE = ("until", "only_if", "will_be_so", "charges", "reductions", "list_names", "replaces")
 
 
 def _says_of_them(clause: str, name: Found[str]) -> bool:

@@ -7,7 +7,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from tracker.intake.values.boards.boards_meant import ALL_BOARDS, BoardsMeant, boards_meant
-from tracker.intake.values.changes.called_outdated import calls_outdated
+from tracker.intake.values.changes.called_outdated import calls_outdated, ends_outdated
 from tracker.intake.values.changes.corrections import labelled_as_corrected, misprinted, says_misprinted
 from tracker.intake.values.changes.discounts import discount_to_come
 from tracker.intake.values.changes.line_corrections import lines_corrected
@@ -106,6 +106,8 @@ def _change(clause: str) -> ChangesPrice | None:
         # What is paid for is another board than the list says.
         return ChangesPrice(clause, misdescribed)
     if boards.some and (says_misprinted(boards.rest) or labelled_as_corrected(clause)):
+        return ChangesPrice(clause, boards)
+    if boards.some and ends_outdated(clause):
         return ChangesPrice(clause, boards)
     if boards.some and withdrawn(clause):
         return ChangesPrice(clause, boards, unless_in_stock=no_longer_made(clause))

@@ -2,6 +2,7 @@
 'small formats below 50 x 70 cm: EUR 40/t'."""
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from typing import NamedTuple
@@ -13,7 +14,7 @@ from tracker.intake.values.freight.charge_names import charges_named, whole_name
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import blanked
+from tracker.intake.words.phrases import Found, blanked
 
 _NARROWEST_MM = 100
 """What is measured in less is a caliper or a core; common practice, no source."""
@@ -87,19 +88,19 @@ def _bound(span: FigureSpan) -> WidthBound | None:
 
 
 def _limits_of_sheets(clause: str) -> list[tuple[int, int]]:
-    """Where 'below 50 x 70 cm' and 'unter 0,35 m²' stand."""
+    """Where 'below 50 x 70 cm' and 'unter 0,35 m²' stand, and the size of 'sheets that go beyond 50 x 70 cm': whatever
+    is said of it, not every sheet bears the charge."""
     starts = [match for match in phrases("open_measures").find(clause) if match.value in ("below", "above")]
-    found: list[tuple[int, int]] = []
-    for match in starts:
-        behind = clause[match.end :]
-        area = _AREA.match(behind)
-        if area is not None:
-            found.append((match.start, match.end + area.end()))
-        for size in find_sheet_sizes(behind):
-            place = behind.find(size.words)
-            if place >= 0 and not behind[:place].strip():
-                found.append((match.start, match.end + place + len(size.words)))
-    return found
+    areas = [(match.start, area.end()) for match in starts if (area := _AREA.match(clause, match.end)) is not None]
+    sizes = [
+        (place, place + len(size.words)) for size in find_sheet_sizes(clause) if (place := clause.find(size.words)) >= 0
+    ]
+    return [*areas, *((_start(clause, place, starts), end) for place, end in sizes)]
+
+
+def _start(clause: str, place: int, words: Sequence[Found[str]]) -> int:
+    """Where the words right before a size begin, or the size."""
+    return next((one.start for one in words if one.end <= place and not clause[one.end : place].strip()), place)
 
 
 def _leaves_unread(said: str) -> bool:

@@ -19,7 +19,7 @@ from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_remarked import lead_remarked
-from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.lists import pattern, phrases, without_leading
 
 _COMMA = re.compile(r",\s+(?!\d{4}\b)")
 _SIGNED = re.compile(rf"\s*({SIGN})\s*(?=[\w(:]|$)")
@@ -207,6 +207,7 @@ def said_of_the_others(piece: str, said: str) -> str:
 
 
 _LEAD = "Lead time"
+_FIGURE = re.compile(r"(?:[$€£]|[A-Z]{3}\s)?\s*\d")
 
 
 def _notes_within(text: str) -> tuple[str, ...]:
@@ -214,10 +215,30 @@ def _notes_within(text: str) -> tuple[str, ...]:
 
     'Prices in EUR/t, those marked with * in EUR/kg' is the note '* those in EUR/kg' behind 'Prices in EUR/t'.
     """
-    sentences = [money_of_marked(sentence) or _notes_in(sentence) for sentence in sentences_of(text)]
+    told = [[*(money_of_marked(sentence) or _notes_in(sentence))] for sentence in sentences_of(text)]
+    sentences = list(_on_their_matter(told))
     notes = tuple(part for parts in sentences for part in parts if sign_ahead(part))
     plain = (", ".join(part for part in parts if not sign_ahead(part)) for parts in sentences)
     return tuple(filter(None, ("; ".join(filter(None, plain)), *notes))) if notes else ()
+
+
+def _on_their_matter(sentences: Iterable[list[str]]) -> Iterator[list[str]]:
+    """The parts of each sentence; the '* 5,000 lb' of 'Minimum order 20,000 lb, items marked with * 5,000 lb' with the
+    'minimum order' that it is about."""
+    topic = ""
+    for parts in sentences:
+        whole: list[str] = []
+        for part in parts:
+            sign = sign_ahead(part)
+            topic = topic if sign else topic_of(part, *OF_TERMS)
+            said = without_leading(without_sign(part).strip(_STOPS), "articles", "marked").strip(_STOPS)
+            said = without_boards_word(said).strip(_STOPS)
+            # 'Items marked * come on pallets of 1 t' is about something else.
+            bare = _FIGURE.match(said) or phrases("from_stock").whole(said) is not None
+            told = f"{topic}: {said}" if topic and sign and bare else ""
+            carries_on = told and not statements(without_sign(part)) and statements(told)
+            whole.append(f"{part[: part.index(sign) + len(sign)]} {told}" if carries_on else part)
+        yield whole
 
 
 def _notes_in(sentence: str) -> list[str]:

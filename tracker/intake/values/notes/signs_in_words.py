@@ -11,7 +11,10 @@ _SIGNED = re.compile(rf"\s*({SIGN})\s*(?:[^\W\d_]+\s*)?,\s*(?P<rest>\S.*)", re.D
 
 
 def with_signs(text: str) -> str:
-    """'Rows with a star' as 'Rows with *': only right behind words that say that lines carry it."""
+    """'Rows with a star' as 'Rows with *', only right behind words that say that lines carry it; 'starred items' as
+    'marked with * items'."""
+    for match in reversed(phrases("starred").find(text)):
+        text = f"{text[: match.start]}{match.value}{text[match.end :]}"
     for match in reversed(phrases("sign_names").find(text)):
         before = text[: match.start].rstrip()
         if any(lead.end == len(before) for section in _LEADS for lead in phrases(section).find(before)):

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 from functools import lru_cache
 
+from tracker.intake.values.boards.affixed_codes import affixes_named
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry, legend
 from tracker.intake.values.boards.weights_by_board import weights_told
@@ -233,7 +234,8 @@ def _of_an_earlier_list(clause: str) -> bool:
 
 
 def _ton_said(clause: str) -> Iterator[Statement]:
-    ton = ton_definition(clause)
+    # What a ton is for some codes is none of all prices.
+    ton = None if affixes_named(clause) else ton_definition(clause)
     if ton is not None and names_plain_ton(clause):
         yield SaysTon(ton, clause)
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TypeVar
 
 from tracker.intake.values.boards.grade import find_grade
-from tracker.intake.values.boards.open_grades import GRADES, left_open
+from tracker.intake.values.boards.open_grades import GRADES, UNCOATED, left_open
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.basis import BasisReading, find_basis
@@ -171,7 +171,7 @@ _BOARD = " • "
 _SMALL = (
     "says_nothing_more", "price_words", "per", "copula", "all_goods", "board_goods", "forms", "relative_words",
     "only_these", "sold_by_unit", "unit_words", "bought_in", "ton_definitions", "delivery", "incoterms", "all_of_them",
-    "already_since",
+    "already_since", "coating",
 )  # fmt: skip
 
 
@@ -214,6 +214,9 @@ def boards_of_unit(part: str) -> OfBoards:
     if reading is None:
         return OF_ALL
     left = left_open(reading.kinds) if reading.kinds and not reading.grades else frozenset[str]()
+    if reading.coated is not None:
+        # 'Coated kraft' is no uncoated one.
+        left = left - UNCOATED if reading.coated else left & UNCOATED
     if reading.grades or not left or len(left) > _FEW_GRADES:
         return OfBoards(reading.grades, words=reading.words)
     # Grey board is recycled too, and seldom called so.

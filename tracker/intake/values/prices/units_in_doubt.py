@@ -25,7 +25,8 @@ def leaves_unit_open(part: str, *ahead: str) -> bool:
 def _is_of_a_size(part: str) -> bool:
     """'CRB per tonne from 5 short tons'."""
     board = find_grade(part)
-    behind = part if board is None or board.words not in part else part.partition(board.words)[2]
+    named = board is not None and board.words and board.words in part
+    behind = part.partition(board.words)[2] if board is not None and named else part
     return bracket_behind_words(behind.strip()) is not None
 
 

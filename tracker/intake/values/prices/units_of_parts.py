@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from tracker.intake.values.freight.charge_names import charges_named
-from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.prices.amounts_named import names_amount
 from tracker.intake.values.prices.basis import BasisReading, find_basis
 from tracker.intake.values.prices.clauses_of_others import is_of_board
@@ -116,7 +116,7 @@ def _units_by_turns(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
     sheets' says its first of all others."""
     if charges_named(text) or names_amount(text) or phrases("weight_words").find(text):
         return ()
-    units = [unit for unit in bases_with_places(text) if not _is_weight(text, unit[1])]
+    units = [unit for unit in bases_with_places(text) if not (_is_weight(text, unit[1]) or _is_a_form(text, unit))]
     forms = [one for one in phrases("forms").find(text) if not any(a <= one.start < b for _, a, b in units)]
     said = sorted([(start, "unit") for _, start, _ in units] + [(one.start, "form") for one in forms])
     turns = [kind for _, kind in said]
@@ -138,6 +138,13 @@ def _is_weight(text: str, start: int) -> bool:
     weighed = phrases("weight_units").find(text)
     over = any(one.value != "pound" and one.start < start < one.end for one in weighed)
     return over or any(one.end == len(text[:start].rstrip(" /")) for one in weighed)
+
+
+def _is_a_form(text: str, unit: tuple[BasisReading, int, int]) -> bool:
+    """The 'feuilles' of 'les bobines à la tonne, les feuilles au mille': what its unit stands right behind."""
+    reading, _, end = unit
+    behind = COMMA.split(text[end:])[0]
+    return phrases("forms").whole(reading.words) is not None and bool(bases_with_places(behind))
 
 
 def _units_between_stops(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
