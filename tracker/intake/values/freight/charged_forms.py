@@ -62,8 +62,8 @@ def _by_itself(clause: str, form: Found[str]) -> ChargedForm | None:
 
 
 def without_freed(clause: str) -> str:
-    """'Sheets carry 38 EUR/t, while rolls bear none' without its second part, '38 EUR/t on rolls and sheets' without the
-    forms, which are all there is."""
+    """'Sheets carry 38 EUR/t, while rolls bear none' without its second part, '38 EUR/t on rolls and sheets' without
+    the forms, which are all there is."""
     parts = COMMA.split(clause)
     charged = ",".join(part for part in parts if not form_freed(part)) if len(parts) > 1 else clause
     fillers = phrases("charge_filler").find(charged)
