@@ -26,9 +26,10 @@ from tracker.intake.values.freight.charges_together import named_alone, named_to
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
 from tracker.intake.values.freight.named_before import with_their_names
-from tracker.intake.values.freight.not_included import left_out_of_prices, without_denied, without_not_included
+from tracker.intake.values.freight.not_included import without_denied, without_not_included
 from tracker.intake.values.freight.open_shares import is_open_share
 from tracker.intake.values.freight.other_dealings import is_monthly, may_be_of_other_dealings, of_other_dealings
+from tracker.intake.values.freight.prices_hold import left_out_of_prices, left_out_unsaid
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.freight.taken_off import signs_money, takes_off
 from tracker.intake.values.notes.clauses import clauses
@@ -100,7 +101,8 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     own = map(without_not_included, map(without_other_goods, with_their_names(map(left_out_of_prices, clauses(text)))))
     told = (clause for clause in own if not any(tells(clause) for tells in others))
     bearing = form_not_freed(text)
-    found = (_if_decided(one, clause) for clause in told for one in _of_form(clause, bearing))
+    found = [_if_decided(one, clause) for clause in told for one in _of_form(clause, bearing)]
+    found += [ChargeWords(kind, label, clause=clause) for kind, label, clause in left_out_unsaid(text)]
     # What ends or begins on a day is told once the day of the list is known.
     free = [one for one in no_charges(text) if not (one.grades or one.days or one.form) and one.delivered is None]
     several = leads_to_several(text)

@@ -14,6 +14,7 @@ from tracker.intake.values.freight.charged_forms import form_freed
 from tracker.intake.values.freight.charged_measures import bounds_a_size
 from tracker.intake.values.freight.charges_told_before import figures_beside, is_earlier, of_some_alone
 from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.freight.prices_hold import held_by_prices
 from tracker.intake.values.freight.relief_days import ReliefDays, relief_days
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.denials import denied
@@ -90,7 +91,7 @@ def no_charges(text: str) -> tuple[NoCharge, ...]:
 
 def _all(text: str) -> Iterator[NoCharge]:
     before: list[_Named] = []
-    for clause in clauses(text):
+    for clause in map(held_by_prices, clauses(text)):
         hangs = bool(phrases("only_if").find(clause))
         for place, part in enumerate(COMMA.split(clause)):
             named = _named_in(_without_rates(part))

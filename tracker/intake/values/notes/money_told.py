@@ -81,8 +81,11 @@ def _bounds(part: str) -> bool:
 @lru_cache(maxsize=8192)
 def _tells(part: str) -> bool:
     said = in_signs(part)
-    if EITHER_WAY.search(said) or Remark.INDEX in says(part) or _is_of_other_things(part):
+    if EITHER_WAY.search(said) or Remark.INDEX in says(part):
         return False
+    if _is_of_other_things(part):
+        # The 'within' of 'freight is included within Ohio' is no tolerance.
+        return bool(phrases("carriage").find(part)) and _leaves_freight_open(part)
     return _names_money(said) or _is_old(part) or _leaves_freight_open(part)
 
 
