@@ -30,11 +30,14 @@ def open_what_is_left(
 ) -> None:
     """Gives each line of a sheet whose cost would look whole the charges that its texts name and that were not counted,
     as not known; those of a sheet without offers are of all lines. `listed`: those of its tables without offers."""
+    drafts = tuple(drafts)
     charges = [(words, charge) for words, told in left if (charge := _named_in(words, told)) is not None]
-    charges += [(words, Charge(charge.label, Decimal(0), OPEN, None)) for words, charge in listed]
+    # What a row of a table charges some of its prices is on none of the others.
+    counted = {charge.label for draft in drafts for charge in draft.charges}
+    unread = ((words, charge.label) for words, charge in listed if charge.label not in counted)
+    charges += [(words, Charge(label, Decimal(0), OPEN, None)) for words, label in unread]
     if not charges:
         return
-    drafts = tuple(drafts)
     offering = {draft.sheet for draft in drafts}
     whole = [draft for draft in drafts if draft.delivered or any(charge.freight for charge in draft.charges)]
     for words, charge in charges:
