@@ -96,3 +96,26 @@ def test_what_small_sheets_and_narrow_rolls_bear_is_open_for_both():
 
 def test_the_same_rate_said_of_all_and_of_one_form_is_that_rate():
     assert _charges(_FORMS, "Energy surcharge $25/ST", "Energy surcharge $25/ST on rolls") == [("25",), ("25",)] * 2
+
+
+@pytest.mark.parametrize(
+    ("narrow", "of_all"),
+    [
+        ("For narrow rolls we charge a surcharge of EUR 40/t", "Surcharge EUR 25/t"),
+        ("Für Schmalrollen berechnen wir einen Zuschlag von 40 EUR/t", "Zuschlag 25 EUR/t"),
+        ("Supplément pour bobines étroites 40 EUR/t", "Supplément 25 EUR/t"),
+        ("Suplemento para bobinas estrechas 40 EUR/t", "Suplemento 25 EUR/t"),
+        ("Tillägg för smala rullar 40 EUR/t", "Tillägg 25 EUR/t"),
+    ],
+)
+def test_narrow_rolls_whose_width_is_not_told_may_be_any(narrow, of_all):
+    assert _charges(_WIDTHS, narrow, of_all) == [("open",)] * 3
+
+
+@pytest.mark.parametrize("note", ["Sheets: surcharge $40/ST", "Bogen: Zuschlag 40 USD/ST"])
+def test_a_form_ahead_of_a_colon_bears_what_is_behind_it(note):
+    assert _charges(_FORMS, note) == [(), ("40",)] * 2
+
+
+def test_what_narrow_rolls_and_sheets_bear_is_not_told_of_rolls_alone():
+    assert _charges(_FORMS, "Rolls under 24 in and sheets: surcharge $40/ST") == [("open",), ("open",)] * 2

@@ -24,17 +24,17 @@ Named = tuple[Words, ChargeWords]
 
 
 def charges_passed_over(sheets: Sequence[ReadSheet], passed: Iterable[PassedOver]) -> Iterator[Named]:
-    """The charges that such tables name beside a figure, and that rows passed over for naming one do; not those that a
-    buyer may do without, nor freight, without which a price is not taken to be delivered."""
+    """The charges that such tables name beside a figure, also where each row was passed over by itself; not those that
+    a buyer may do without, nor freight, without which a price is not taken to be delivered."""
     rows = {(one.sheet, row) for one in passed if one.why == RowKind.CHARGE.value for row in _rows_of(one)}
     for sheet in sheets:
         for read in sheet.tables:
             in_full = read.passed_over == CHARGES and not read.told
             listed = in_full and lists_surcharges(read)
-            for row in read.table.rows:
-                cells = read.table.view.rows[row.index]
-                if in_full or (sheet.name, row.index) in rows:
-                    yield from _labelled(cells, sheet.name, listed=listed)
+            # The charges in a row below boards are read with them.
+            if in_full or all((sheet.name, row.index) in rows for row in read.table.rows):
+                for row in read.table.rows:
+                    yield from _labelled(read.table.view.rows[row.index], sheet.name, listed=listed)
             if read.passed_over == NOTHING_OFFERED:
                 yield from _headed(read, read.columns, sheet.name)
 

@@ -1,6 +1,7 @@
 """The form of board that alone bears a charge: 'Für Bogenware berechnen wir einen Zuschlag von 38 EUR/t', 'sheets carry
 a cutting surcharge of 42 €/t; rolls bear none'."""
 
+import re
 from typing import NamedTuple
 
 from tracker.intake.values.boards.boards_named import boards_named
@@ -92,10 +93,15 @@ def _leads_itself(form: str) -> bool:
 
 
 def _bearing(clause: str, form: Found[str]) -> ChargedForm | None:
-    """'Sheets carry 38 EUR/t'."""
+    """'Sheets carry 38 EUR/t', 'sheets: surcharge 38 EUR/t'."""
     before, behind = clause[: form.start], clause[form.end :]
-    verb = next((one for one in phrases("charge_verbs").find(behind) if not behind[: one.start].strip()), None)
-    return None if verb is None or rest_of(before, (), *_GOODS) else _without("", behind[verb.end :], form)
+    verb = next((one.end for one in phrases("charge_verbs").find(behind) if not behind[: one.start].strip()), None)
+    colon = _COLON.match(behind)
+    told = colon.end() if verb is None and colon is not None else verb
+    return None if told is None or rest_of(before, (), *_GOODS) else _without("", behind[told:], form)
+
+
+_COLON = re.compile(r"\s*:")
 
 
 def _without(before: str, behind: str, form: Found[str]) -> ChargedForm:

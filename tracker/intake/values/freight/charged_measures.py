@@ -48,7 +48,8 @@ def charged_measure(clause: str) -> ChargedMeasure | None:
     if next(prices_within(clause), None) is None and not _RATE.search(clause):
         return None
     spans, sizes = _widths_in(clause), _limits_of_sheets(clause)
-    if not (spans or sizes) or not (charges_named(clause) or phrases("additions").find(clause)):
+    narrow = phrases("narrow_webs").find(clause)
+    if not (spans or sizes or narrow) or not (charges_named(clause) or phrases("additions").find(clause)):
         return None
     places = [*sizes, *((span.start, span.stop) for span in spans)]
     if freed := _freed(clause, places):
@@ -68,13 +69,17 @@ def _widths_in(text: str) -> list[FigureSpan]:
 
 
 def _of_widths(clause: str, spans: list[FigureSpan]) -> ChargedMeasure:
-    """They are read where words for rolls lead to one span, and no word is left that may be of another measure."""
+    """They are read where words for rolls lead to one span, and no word is left that may be of another measure; of
+    'narrow rolls' alone they are not told."""
     places = [(_led_from(clause, span), span.stop) for span in spans]
     words = [match for section in _WIDTHS for match in phrases(section).find(clause)]
     said = _without_leads(blanked(clause, [*places, *(match.span for match in words)]))
     named = bool(words or phrases("charges_by_width").find(clause))
     bound = _bound(spans[0]) if named and len(spans) == 1 and not _leaves_unread(said) else None
     rolls = any(phrases(section).find(clause) for section in ("narrow_webs", "rolls"))
+    if any(match.value == "sheet" for match in phrases("forms").find(clause)):
+        # 'Rolls under 24 in and sheets'.
+        return ChargedMeasure(said)
     return ChargedMeasure(said, bound, "roll" if rolls else "")
 
 
