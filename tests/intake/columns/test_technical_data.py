@@ -53,3 +53,28 @@ def test_the_foot_of_a_bond_is_no_money():
 def test_grams_below_a_weight_weigh():
     found = lines([["EUR/t, DAP"], ["Grade", "Substance", "Price"], [None, "g", "€/t"], ["GC2", 250, 1240]])
     assert [line.offer.grammage_gsm for line in found.values()] == [250]
+
+
+@pytest.mark.parametrize(
+    "head",
+    [
+        "Ply bond ft-lb", "Scott bond (ft-lb x 10-3)", "Ply bond ft.lb/1000", "Impact ft-lb/in", "Bond ft lb",
+        "Ply bond (ft-lbs)", "Spaltfestigkeit ft-lb", "Liaison interne ft-lb", "Fuerza interlaminar ft-lb",
+        "Delamineringsstyrka ft-lb",
+    ],
+)  # fmt: skip
+def test_a_bond_with_its_unit_in_one_cell_is_no_offer_in_forints(head):
+    found = lines([["Grade", "Caliper (pt)", head, "Price USD/ST"], ["SBS", 18, 120, 1200], ["CUK", 20, 130, 900]])
+    assert [(cell, line.offer.currency) for cell, line in found.items()] == [("D2", "USD"), ("D3", "USD")]
+
+
+@pytest.mark.parametrize(("head", "basis"), [("Price Ft/kg", "kg"), ("Price ft/kg", "kg"), ("Price Ft/lb", "lb")])
+def test_forints_are_money(head, basis):
+    found = lines([["Grade", "Caliper (pt)", head], ["SBS", 18, 320], ["CUK", 20, 330]])
+    assert [(line.offer.currency, str(line.offer.basis)) for line in found.values()] == [("HUF", basis)] * 2
+
+
+@pytest.mark.parametrize(("head", "least"), [("Minimum in lb", "10000"), ("Minimum (lb)", "10000")])
+def test_a_minimum_in_pounds_is_no_bond_in_inch_pounds(head, least):
+    found = lines([["Grade", "Caliper (pt)", head, "Price USD/ST"], ["SBS", 18, least, 1200], ["CUK", 20, least, 900]])
+    assert {line.offer.minimum_kg is not None for line in found.values()} == {True}

@@ -74,3 +74,33 @@ def test_a_bound_of_something_else_takes_no_size_away(note):
 def test_a_column_of_what_can_be_cut_is_told_by_its_head(head, own):
     table = [["Fairhaven Board Co."], ["Grade", "g/m²", head, "USD/tonne"], ["SBS", 250, "70 x 100", 1200]]
     assert (_sheets(table=table) != {None}) is own
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Cut sizes from 20 x 26 in to 52 x 70 in",
+        "Sheeting from 20 x 26 in to 52 x 70 in",
+        "Sheet size range 20 x 26 - 52 x 70 in",
+        "Sheets 20 x 26 in up to 52 x 70 in",
+        "Formate von 50 x 70 cm bis 120 x 160 cm",
+        "Formate ab 50 x 70 cm bis 120 x 160 cm",
+        "Formats de 50 x 70 cm jusqu'à 120 x 160 cm",
+        "Formatos desde 50 x 70 cm hasta 120 x 160 cm",
+        "Format från 50 x 70 cm till 120 x 160 cm",
+    ],
+)
+def test_neither_end_of_what_can_be_cut_is_one(note):
+    assert _sheets(note) == {None}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Max. 120 x 160 cm. Sheets sold: 70 x 100 cm",
+        "Sheet size 70 x 100 cm, max. 120 x 160 cm",
+        "Format 70 x 100 cm, maximal 120 x 160 cm",
+    ],
+)
+def test_a_size_told_beside_a_bound_and_not_joined_to_it_is(note):
+    assert _sheets(note) == {(700, 1000)}

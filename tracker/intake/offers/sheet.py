@@ -27,11 +27,12 @@ _READ_AT_MOST = 3000
 
 @dataclass
 class ReadTable:
-    """A table with its columns, and why it holds no offers ('' where it may)."""
+    """A table with its columns, and why it holds no offers ('' where it may). `told`: its rows are read as notes."""
 
     table: Table
     columns: Columns
     passed_over: str = ""
+    told: bool = False
 
     def cells(self, column: Column | HeadedColumn) -> Iterator[Cell]:
         """A column's filled cells; of a very long table every so many rows."""

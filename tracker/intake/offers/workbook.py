@@ -16,6 +16,7 @@ from tracker.intake.columns.priced.years_told import set_other_years_aside
 from tracker.intake.columns.units.row_units import with_row_units
 from tracker.intake.grid import Cell, Workbook
 from tracker.intake.offers.charges.charges_left import open_what_is_left
+from tracker.intake.offers.charges.charges_passed_over import charges_passed_over
 from tracker.intake.offers.charges.surcharges_listed import take_surcharges
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
@@ -130,7 +131,7 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     asked = {draft.sheet for draft in found.drafts}
     found.passed = [passed for passed in found.passed if passed.why != NO_PRICES or passed.sheet not in asked]
     left = not_counted(sheets, found.drafts, found.passed)
-    open_what_is_left(left, found.drafts)
+    open_what_is_left(left, charges_passed_over(sheets, found.passed), found.drafts)
     found.passed[:0] = as_passed_over(left)
     return found
 

@@ -8,11 +8,12 @@ from decimal import Decimal
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.sheets_said import comes_in_rolls
-from tracker.intake.offers.charges.bounded_charges import borne_by_size
+from tracker.intake.offers.charges.bounded_charges import Bearing, several_open
 from tracker.intake.offers.charges.charge_columns import ChargeColumns
 from tracker.intake.offers.charges.charge_units import may_share_unit
 from tracker.intake.offers.charges.charges_to_come import columns_to_come
-from tracker.intake.offers.charges.relief import free_for, free_of_itself, kind_of, left_to_form
+from tracker.intake.offers.charges.rates_around import charges_around
+from tracker.intake.offers.charges.relief import free_for, free_of_itself, kind_of
 from tracker.intake.offers.charges.row_charges import LARGEST_PERCENTAGE
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
@@ -71,17 +72,17 @@ def fill_charges(
         head = charge_header(column.said[0].text)
         label = head.label if head is not None else column.text
         found.append(_open(Charge(label, Decimal(0), draft.currency, draft.basis, column.said[0].role is Role.FREIGHT)))
-    own = [*below, *_remarked(cells, columns), *_commented(draft.cell), *charges_of_load(scope, load)]
-    draft.by_figure = draft.by_figure or bool(own or scope.charges or columns.of(*ON_TOP))
+    bearing = Bearing(draft, cells, columns, ways)
+    told_of_row = (*below, *_remarked(cells, columns), *_commented(draft.cell), *charges_of_load(scope, load))
+    own = [left for said in told_of_row if (left := bearing.left(said)) is not None]
+    draft.by_figure = draft.by_figure or bool(told_of_row or scope.charges or columns.of(*ON_TOP))
     in_row = [*in_columns, *((said.value.kind, said.value.label) for said in own)]
     in_row += [(ChargeKind.FREIGHT, "")] if told.freight_borne else []
-    around = [said for said in scope.charges if not _said_in_row(said.value, in_row)]
+    around = [said for said in charges_around(scope, bearing.left) if not _said_in_row(said.value, in_row)]
     if any(said.value.kind is ChargeKind.SHEETING for said in around) and comes_in_rolls(cells):
         around = [said for said in around if not _is_of_sheets(said)]
-    borne = (*own, *(said for said in around if not _repeats(said.value, in_columns)))
-    for said in borne_by_size(borne, draft, cells, columns):
+    for said in several_open([*own, *(said for said in around if not _repeats(said.value, in_columns))]):
         words = relieved(said.value, [*free, *free_of_itself(said.words, facts)])
-        words = left_to_form(words, ways) if words is not None else None
         charge = _stated(words, facts, draft) if words is not None else None
         if charge is not None:
             found.append(charge)

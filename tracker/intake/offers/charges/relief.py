@@ -53,7 +53,7 @@ def left_to_form(words: ChargeWords, ways: Callable[[], frozenset[str]]) -> Char
     that is not known."""
     if not words.form or words.form in (own := ways()):
         return words
-    return None if OTHER_FORM[words.form] in own else replace(words, amounts=())
+    return None if OTHER_FORM[words.form] in own else replace(words, amounts=(), of_some=True)
 
 
 def relieved_columns(columns: Columns, free: Iterable[NoCharge], offers: Sequence[PriceColumn]) -> frozenset[int]:

@@ -31,14 +31,14 @@ def take_surcharges(tables: Sequence[ReadTable]) -> Iterator[Words]:
     boards = sum(not read.passed_over for read in tables if read not in among)
     for read, rows in listed:
         if boards == 1 or (boards and phrases("all_of_them").find(_title(read))):
-            read.passed_over = CHARGES
+            read.passed_over, read.told = CHARGES, True
             yield from rows
 
 
 def _rows(read: ReadTable) -> Iterator[Words]:
     """Each row's charge in words; none where one names no charge, or two are rates of one and the same."""
-    table, title = read.table, _title(read)
-    if table.view.passing or table.view.turned or not (_is_of_surcharges(title) or _is_on_all(title)):
+    table = read.table
+    if table.view.passing or table.view.turned or not lists_surcharges(read):
         return
     rows = [*_rows_like_heads(read), *(row.index for row in table.rows)]
     said = [_in_words(table.view.rows[row], read) for row in rows]
@@ -85,6 +85,11 @@ def _is_on_all(title: str) -> bool:
     sections = ("all_of_them", "price_words", "adds_to_prices")
     on_all = all(phrases(section).find(title) for section in sections) and says_no_more_than_that(title)
     return on_all or leads_to_additions(title)
+
+
+def lists_surcharges(read: ReadTable) -> bool:
+    """Whether all that the rows of a table name comes on top."""
+    return _is_of_surcharges(_title(read)) or _is_on_all(_title(read))
 
 
 def _is_of_surcharges(title: str) -> bool:

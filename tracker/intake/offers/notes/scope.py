@@ -14,7 +14,6 @@ from tracker.intake.values.boards.list_boards import LONGEST_TITLE, board_named_
 from tracker.intake.values.boards.open_headings import board_unknown, ends_group
 from tracker.intake.values.changes.price_changes import ChangesPrice
 from tracker.intake.values.figures.sheetsize import sheets_in_title
-from tracker.intake.values.freight.charge_names import same_charge
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.told_with_price import without_own_charges
@@ -243,34 +242,6 @@ class Scope:
         return {}
 
     @cached_property
-    def charges(self) -> tuple[Said[ChargeWords], ...]:
-        """Each charge from the nearest level that names it; several rates leave open what it comes to."""
-        kept: list[Said[ChargeWords]] = []
-        for level in self.levels:
-            here: list[list[Said[ChargeWords]]] = []
-            for said in level.all_of(ChargeWords):
-                if any(_same_charge(said, nearer) for nearer in kept):
-                    continue
-                named = next((rates for rates in here if _same_charge(said, rates[0])), None)
-                if named is None:
-                    here.append([said])
-                else:
-                    named.append(said)
-            kept += map(_one_rate, here)
-        return tuple(kept)
-
-
-def _same_charge(one: Said[ChargeWords], other: Said[ChargeWords]) -> bool:
-    return one.value.kind is other.value.kind and same_charge(one.value.kind, one.value.label, other.value.label)
-
-
-def _one_rate(found: list[Said[ChargeWords]]) -> Said[ChargeWords]:
-    """The charge with its rate; 'a surcharge applies' beside 'energy surcharge 3 %' says no more than that."""
-    rates = {
-        (tuple(amount.value for amount in said.value.amounts), said.value.percent): said
-        for said in reversed(found)
-        if said.value.amounts
-    }
-    if len(rates) == 1:
-        return next(iter(rates.values()))
-    return replace(found[0], value=replace(found[0].value, amounts=()))
+    def charges(self) -> tuple[tuple[Said[ChargeWords], ...], ...]:
+        """What each level that names charges says of them, nearest first."""
+        return tuple(said for level in self.levels if (said := level.all_of(ChargeWords)))

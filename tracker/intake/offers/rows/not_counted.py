@@ -21,6 +21,7 @@ from tracker.intake.values.changes.discounts import DiscountTaken
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
 from tracker.intake.values.freight.charge_parts import OptionalCharge
 from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.relieved_charges import NoCharge
 from tracker.intake.values.notes.money_told import MoneyTold, money_told
 from tracker.intake.values.notes.statements import Statement
@@ -159,6 +160,9 @@ class _Used:
         fields = self.fields.get(place, set())
         if told.freight and "delivered" in fields:
             return True
+        if "delivered" not in fields and any(_leaves_freight_open(one) for one in (*told.own, *told.of_clause)):
+            # 'Freight is included within Ohio' charges nothing, and leaves it open elsewhere.
+            return False
         # 'Invoiced separately' behind 'energy surcharge 4 %,' is about that one.
         if told.alone or told.own or not any(map(str.isdigit, told.words)):
             return any(self._counted(one, fields) for one in (told.own or told.of_clause))
@@ -166,6 +170,10 @@ class _Used:
 
     def _counted(self, said: Statement, fields: set[str]) -> bool:
         return "charges" in fields if isinstance(said, ChargeWords) else isinstance(said, _UNDERSTOOD)
+
+
+def _leaves_freight_open(said: Statement) -> bool:
+    return isinstance(said, Delivery) and said.delivered is None and not said.on_request
 
 
 def _repeats_charges(part: str, charges: Iterable[tuple[str, Decimal]]) -> bool:

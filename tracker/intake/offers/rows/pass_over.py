@@ -9,6 +9,7 @@ from tracker.intake.columns.priced.buyers_figures import whose_figure
 from tracker.intake.columns.priced.own_costs import names_own_cost
 from tracker.intake.columns.priced.whose_prices import names_others_prices
 from tracker.intake.grid import Cell
+from tracker.intake.offers.charges.surcharges_listed import CHARGES
 from tracker.intake.offers.rows.outdated import EXAMPLE, MOST_EXAMPLES, age_above
 from tracker.intake.offers.rows.row_labels import heads_measures
 from tracker.intake.offers.sheet import ReadTable
@@ -43,12 +44,15 @@ from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
 from tracker.trade.offer import PassedOver
 
+NOTHING_OFFERED = "no prices offered"
+"""Why a table is passed over that has no column of prices."""
+
 
 def passed_table(read: ReadTable, found: SheetTables, elsewhere: Sequence[Words] = ()) -> str:
     """Why a table holds no offers, '' where it may. `elsewhere`: what sheets of words alone say."""
     offers = [price for price in read.columns.prices if price.kind is Kind.OFFER]
     if not offers:
-        return "no prices offered"
+        return NOTHING_OFFERED
     titles = read.table.titles
     if any(age_above(words, found.tables) is Age.SUPERSEDED for words in titles):
         return "marked as old"
@@ -59,16 +63,16 @@ def passed_table(read: ReadTable, found: SheetTables, elsewhere: Sequence[Words]
     if titles and _spreads_the_other_measure(titles[-1].text, offers):
         return "measures of boards, no prices"
     if _charges_alone(read, found):
-        return "charges, no board"
+        return CHARGES
     if titles and _of_other_goods(read, titles[-1].text):
         return "other goods than board"
     across = any(price.caliper or price.weights or price.grade for price in offers)
     described = bool(read.columns.board) or across
     if not described:
         if any(charge_header(words.text) is not None for words in titles) or read.columns.of(Role.DESTINATION):
-            return "charges, no board"
+            return CHARGES
         if any(_are_words(read, column) for column in read.columns.of(*ON_TOP)):
-            return "charges, no board"
+            return CHARGES
         around = [*titles, *found.texts, *read.table.headings()]
         if not any(_board(words.text) for words in around):
             return "no board is described"

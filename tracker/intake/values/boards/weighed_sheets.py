@@ -1,7 +1,9 @@
 """Sheet sizes that a text names only to say what its weights are of: 'weight in lb per 500 sheets of 25 x 38 in'."""
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
+from itertools import pairwise
 
 from tracker.intake.values.figures.sheetsize import SheetSize, find_sheet_sizes
 from tracker.intake.values.heads.roles import Role
@@ -9,15 +11,37 @@ from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.pieces_of_some import tells_something
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, blanked
 
 
 @lru_cache(maxsize=8192)
 def own_sheet_sizes(text: str) -> tuple[SheetSize, ...]:
     """The sizes that a text says of the sheets sold, and not of what weights are of or of what can be cut."""
-    return tuple(
-        size for size in find_sheet_sizes(text) if not (_defines_weight(text, size) or _is_a_bound(text, size))
-    )
+    found = find_sheet_sizes(text)
+    bounds = _bounds(text, found)
+    return tuple(size for size in found if size.words not in bounds and not _defines_weight(text, size))
+
+
+def _bounds(text: str, found: Sequence[SheetSize]) -> set[str]:
+    """The words for sizes that bound what can be cut: where one end of 'from 20 x 26 in to 52 x 70 in' does, so does
+    the other."""
+    places = [(max(text.find(words), 0), words) for words in dict.fromkeys(size.words for size in found)]
+    bounds = {size.words for size in found if _is_a_bound(text, size)}
+    for (start, one), (after, other) in pairwise(places):
+        if bounds & {one, other} and _joins_ends(text[start + len(one) : after]):
+            bounds |= {one, other}
+    return bounds
+
+
+def _joins_ends(between: str) -> bool:
+    joined_by = between.strip()
+    said = [match.value for match in phrases("range").find(joined_by)]
+    spans = [match.span for section in ("range", "size_bounds") for match in phrases(section).find(joined_by)]
+    signs = blanked(joined_by, spans).strip()
+    return bool(joined_by) and signs in ("", *_DASHES) and not {"and", "or"}.intersection(said)
+
+
+_DASHES = ("-", "–", "—")
 
 
 def bounds_sizes(head: str) -> bool:

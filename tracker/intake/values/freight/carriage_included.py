@@ -2,9 +2,12 @@
 Ihrem Werk ist darin enthalten', 'Preise schließen die Anlieferung ein', 'les prix ne comprennent pas le port'."""
 
 import re
+from collections.abc import Iterator
 
 from tracker.intake.values.freight.charge_names import charges_named
-from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.freight.entry_amounts import amounts_in
+from tracker.intake.values.freight.prices_hold import prices_hold
+from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.subjects import left_over
 from tracker.intake.values.prices.money import price_text
@@ -14,25 +17,57 @@ from tracker.intake.words.lists import phrases, without_words
 def carriage_included(text: str) -> tuple[bool, str] | None:
     """Whether the freight to a place is in the prices, and the words that say so; None where they don't."""
     ways = (_in_part, _enclosed, _borne)
+    left_out = next(filter(_is_left_out, clauses(text)), None)
+    if left_out is not None:
+        return False, left_out.strip(" .")
     return next((said for part in COMMA.split(text) for tells in ways if (said := tells(part)) is not None), None)
+
+
+def _is_left_out(clause: str) -> bool:
+    """'Prices include energy but not freight'."""
+    said = prices_hold(clause)
+    beside = said is not None and bool(said.held) and not phrases("carriage").find(said.held)
+    return said is not None and beside and bool(phrases("carriage").find(said.left_out))
 
 
 def without_amount_included(text: str) -> str:
     """'Freight ($42/ST) is included' without what it comes to; 'Delivered ($42/ST)' may cost that on top."""
+    for aside, _ in _included_asides(text):
+        text = text[: aside.start()] + text[aside.end() :]
+    return text
+
+
+def costs_elsewhere(text: str) -> bool:
+    """'Freight ($42/ST) is included to Ohio', '… included; Texas $60/ST': elsewhere it may cost that."""
+    return any(_goes_on(told) for _, told in _included_asides(text))
+
+
+def _included_asides(text: str) -> Iterator[tuple[re.Match[str], str]]:
+    """The brackets with an amount between a freight and 'included', the last first, and what stands from there on."""
     for aside in reversed(list(_ASIDE.finditer(text))):
         price = price_text(aside[1].strip())
         named = any(match.end == aside.start() for match in charges_named(text))
         within = next(
             (match for match in phrases("relieved").find(text[aside.end() :]) if match.value == "within"), None
         )
-        between = text[aside.end() : aside.end() + within.start] if within is not None else ""
         if price is None or not price.amounts or price.rest or not named or within is None:
             continue
+        between, told = text[aside.end() :][: within.start], text[aside.end() + within.start :]
         if not rest_of(between, (), "copula", "negations", "beside_included"):
-            text = text[: aside.start()] + text[aside.end() :]
-    return text
+            yield aside, told
 
 
+def _goes_on(told: str) -> bool:
+    same, *others = [part for clause in clauses(told) for part in COMMA.split(clause)]
+    # Of 'included in the prices shown' the last word belongs to the prices.
+    bounded = all(rest_of(same, (), said, *_OF_ALL) for said in ("relieved.within", "freight_included"))
+    return bounded or any(amounts_in(other) and not charges_named(other) for other in others)
+
+
+_OF_ALL = (
+    "price_words", "these_prices", "prices_above", "prices_shown", "beside_included", "to_the_buyer", "all_goods",
+    "all_of_them", "articles",
+)  # fmt: skip
 _ASIDE = re.compile(r"\s*\(([^()]*\d[^()]*)\)")
 
 

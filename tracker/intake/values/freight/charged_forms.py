@@ -1,13 +1,12 @@
 """The form of board that alone bears a charge: 'Für Bogenware berechnen wir einen Zuschlag von 38 EUR/t', 'sheets carry
 a cutting surcharge of 42 €/t; rolls bear none'."""
 
-from functools import lru_cache
+import re
 from typing import NamedTuple
 
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.figures.rates import SHARE
 from tracker.intake.values.freight.charge_names import charges_named, whole_name
-from tracker.intake.values.freight.charged_measures import WidthBound, charged_measure
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.price_within import prices_within
@@ -20,23 +19,15 @@ _STOPS = " ,;:–-"
 
 class ChargedForm(NamedTuple):
     """A clause without the words for the one form that bears what it charges; `form`: 'roll', 'sheet', or '' for all.
-    `unsure`: more is said of that form than is read. `sized`: some sizes alone bear it; `bound`: the widths of
-    rolls that do, where they are read."""
+    `unsure`: more is said of that form than is read."""
 
     said: str
     form: str = ""
     unsure: bool = False
-    sized: bool = False
-    bound: WidthBound | None = None
 
 
-@lru_cache(maxsize=4096)
 def charged_form(clause: str) -> ChargedForm:
     """The form behind 'for' or 'on', or before 'carries', where a clause charges something and no other bears it."""
-    clause = _without_both(_without_freed_parts(clause))
-    sized = charged_measure(clause)
-    if sized is not None:
-        return ChargedForm(sized.said, sized.form, sized.unsure, sized=True, bound=sized.bound)
     named = _forms_in(clause) if charges_named(clause) else []
     amounts = _amounts(clause) if named else []
     if len(amounts) > 1:
@@ -71,10 +62,13 @@ def _by_itself(clause: str, form: Found[str]) -> ChargedForm | None:
     return ChargedForm(said, form.value) if joined(*_ONLY).find(part) else ChargedForm(said, unsure=True)
 
 
-def _without_freed_parts(clause: str) -> str:
-    """'Sheets carry 38 EUR/t, while rolls bear none' without its second part."""
+def without_freed(clause: str) -> str:
+    """'Sheets carry 38 EUR/t, while rolls bear none' without its second part, '38 EUR/t on rolls and sheets' without
+    the forms, which are all there is."""
     parts = COMMA.split(clause)
-    return ",".join(part for part in parts if not form_freed(part)) if len(parts) > 1 else clause
+    charged = ",".join(part for part in parts if not form_freed(part)) if len(parts) > 1 else clause
+    fillers = phrases("charge_filler").find(charged)
+    return blanked(charged, (one.span for one in fillers if _names_both(charged[one.start : one.end])))
 
 
 def _of_the_other(clause: str, freed: Found[str]) -> ChargedForm:
@@ -99,10 +93,15 @@ def _leads_itself(form: str) -> bool:
 
 
 def _bearing(clause: str, form: Found[str]) -> ChargedForm | None:
-    """'Sheets carry 38 EUR/t'."""
+    """'Sheets carry 38 EUR/t', 'sheets: surcharge 38 EUR/t'."""
     before, behind = clause[: form.start], clause[form.end :]
-    verb = next((one for one in phrases("charge_verbs").find(behind) if not behind[: one.start].strip()), None)
-    return None if verb is None or rest_of(before, (), *_GOODS) else _without("", behind[verb.end :], form)
+    verb = next((one.end for one in phrases("charge_verbs").find(behind) if not behind[: one.start].strip()), None)
+    colon = _COLON.match(behind)
+    told = colon.end() if verb is None and colon is not None else verb
+    return None if told is None or rest_of(before, (), *_GOODS) else _without("", behind[told:], form)
+
+
+_COLON = re.compile(r"\s*:")
 
 
 def _without(before: str, behind: str, form: Found[str]) -> ChargedForm:
@@ -177,12 +176,6 @@ def _lead(before: str) -> int | None:
     """Where the words begin that lead to a form right behind: the 'al material' of 'al material en hojas'."""
     leads = (lead.start for lead in phrases("charged_on").find(before) if not rest_of(before[lead.end :], (), *_GOODS))
     return next(leads, None)
-
-
-def _without_both(clause: str) -> str:
-    """'On rolls and sheets' is on all there is."""
-    fillers = phrases("charge_filler").find(clause)
-    return blanked(clause, (one.span for one in fillers if _names_both(clause[one.start : one.end])))
 
 
 def _names_both(words: str) -> bool:

@@ -8,6 +8,7 @@ from functools import lru_cache
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
 from tracker.intake.values.freight.additions_below import perhaps_added, told_by_its_line
 from tracker.intake.values.freight.amounts_unsure import is_unsure
+from tracker.intake.values.freight.bearers import bearers
 from tracker.intake.values.freight.charge_amounts import amount_in, left_beside
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of
 from tracker.intake.values.freight.charge_parts import (
@@ -19,7 +20,7 @@ from tracker.intake.values.freight.charge_parts import (
     tells_another_rate,
     without_added,
 )
-from tracker.intake.values.freight.charged_forms import charged_form, form_not_freed
+from tracker.intake.values.freight.charged_forms import form_not_freed
 from tracker.intake.values.freight.charged_measures import WidthBound
 from tracker.intake.values.freight.charges_together import named_alone, named_together, parted_at_plus
 from tracker.intake.values.freight.charges_told_before import of_some_customers
@@ -27,9 +28,10 @@ from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
 from tracker.intake.values.freight.included_together import may_be_included, without_included
 from tracker.intake.values.freight.named_before import with_their_names
-from tracker.intake.values.freight.not_included import left_out_of_prices, without_denied, without_not_included
+from tracker.intake.values.freight.not_included import without_denied, without_not_included
 from tracker.intake.values.freight.open_shares import is_open_share
 from tracker.intake.values.freight.other_dealings import is_monthly, may_be_of_other_dealings, of_other_dealings
+from tracker.intake.values.freight.prices_hold import left_out_of_prices, left_out_unsaid
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.freight.taken_off import signs_money, takes_off
 from tracker.intake.values.notes.clauses import clauses
@@ -53,7 +55,7 @@ class ChargeWords:
 
     `basis` None without `percent`: the text does not say per what. `as_price`: the figure stands among the prices, and
     what it does not say of currency and unit is theirs. `form`: the one that alone bears it, '' for all; `bound`: the
-    widths of rolls that do. `clause`: what names it in a note.
+    widths of rolls that do; `of_some`: some do, and which is not read. `clause`: what names it in a note.
     """
 
     kind: ChargeKind
@@ -65,6 +67,7 @@ class ChargeWords:
     as_price: bool = False
     form: str = ""
     bound: WidthBound | None = None
+    of_some: bool = False
     clause: str = field(default="", compare=False)
 
 
@@ -100,7 +103,8 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     own = map(without_other_goods, with_their_names(map(left_out_of_prices, map(without_included, clauses(text)))))
     told = (clause for clause in map(without_not_included, own) if not any(tells(clause) for tells in beside))
     bearing = form_not_freed(text)
-    found = (_if_decided(one, clause) for clause in told for one in _of_form(clause, bearing))
+    found = [_if_decided(one, clause) for clause in told for one in _of_form(clause, bearing)]
+    found += [ChargeWords(kind, label, clause=clause) for kind, label, clause in left_out_unsaid(text)]
     # What ends or begins on a day is told once the day of the list is known.
     free = [one for one in no_charges(text) if not (one.grades or one.days or one.form) and one.delivered is None]
     # 'Energy surcharge of $18/ST does not apply to Canadian customers': the others pay it, and who buys is not known.
@@ -114,14 +118,15 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
 def _of_form(clause: str, bearing: str) -> Iterator[ChargeWords | None]:
     """The charges of a clause with the form of board that it says bears them; else with the one that alone is not freed
     of them. What a size bounds is never lost, for some bear it."""
-    borne = charged_form(clause)
+    borne = bearers(clause)
     found = [one for one in _in_clause(without_added(borne.said)) if one]
-    named = charges_named(borne.said) if borne.sized and not (found or _is_beside_the_price(clause)) else []
+    named = charges_named(borne.said) if borne.never_none and not (found or _is_beside_the_price(clause)) else []
     if named:
         found = [ChargeWords(ChargeKind(named[0].value), label_of(borne.said, named))]
     for one in found:
         amounts = () if borne.unsure else one.amounts
-        yield replace(one, form=borne.form or bearing, bound=borne.bound, amounts=amounts)
+        form = borne.form or bearing
+        yield replace(one, form=form, bound=borne.bound, of_some=borne.unsure, amounts=amounts)
 
 
 def _if_decided(charge: ChargeWords | None, clause: str) -> ChargeWords | None:

@@ -260,6 +260,8 @@ def _labelled(text: str) -> Delivery | None:
         denies = phrases("negations").at(told, 0)
         included = phrases("freight_included").at(told, denies.after if denies is not None else 0)
         if included is not None:
+            # 'Frakt: ingår ej'.
+            denies = denies or phrases("negations").at(told, included.after)
             return Delivery(denies is None, text[match.start :].strip(" ."))
     return None
 

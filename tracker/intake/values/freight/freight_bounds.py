@@ -11,14 +11,16 @@ from tracker.intake.values.figures.rates import in_signs, is_added
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.delivery_charged import sums_in
 from tracker.intake.values.freight.freight_of_orders import of_some_orders
+from tracker.intake.values.freight.place_behind import end_of_place
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.orders.orders_priced import orders_priced
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.times.lead_sentences import times_deliveries
 from tracker.intake.words.fold import fold
-from tracker.intake.words.lists import phrases, without_words
+from tracker.intake.words.lists import joined, phrases, without_words
 from tracker.intake.words.phrases import tokens_of
 
 
@@ -115,6 +117,24 @@ def within_a_reach(part: str) -> bool:
         _DISTANCE.match(folded[match.end :]) or (match.first == 0 and _in_a_region(part[match.end :]))
         for match in phrases("reach").find(part)
     )
+
+
+def included_somewhere(part: str) -> bool:
+    """'Freight is included within Ohio', 'transporte incluido en Galicia': to another place it may not be."""
+    carried = phrases("carriage").find(part)
+    within = [one for one in phrases("freight_included").find(part) if one.value == "in_price"]
+    return any(
+        _leads_inside(part, one.end)
+        for one in within
+        if carried and not rest_of(part[carried[0].end : one.start], (), "copula", "beside_included", "negations")
+    )
+
+
+def _leads_inside(part: str, start: int) -> bool:
+    lead = joined("reach", "inside_a_place").at(tokens_of(part[start:]), 0)
+    behind = part[start + lead.end :] if lead is not None else ""
+    region = phrases("regions_reached").at(tokens_of(behind), 0) is not None
+    return region or (_in_a_region(behind) and end_of_place(behind, 0) > 0)
 
 
 def _in_a_region(behind: str) -> bool:

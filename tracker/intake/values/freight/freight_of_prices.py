@@ -9,12 +9,18 @@ from functools import lru_cache
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
 from tracker.intake.values.freight.billed_on import billed_beside
-from tracker.intake.values.freight.carriage_included import without_amount_included
+from tracker.intake.values.freight.carriage_included import costs_elsewhere, without_amount_included
 from tracker.intake.values.freight.delivered_otherwise import freight_of_orders_in, goes_on_unread, told_of_unknown
 from tracker.intake.values.freight.delivery import Delivery, find_delivery, priced_at_its_store, terms_in
 from tracker.intake.values.freight.delivery_charged import costs_extra
-from tracker.intake.values.freight.freight_bounds import bounded_beside, of_full_loads, within_a_reach
+from tracker.intake.values.freight.freight_bounds import (
+    bounded_beside,
+    included_somewhere,
+    of_full_loads,
+    within_a_reach,
+)
 from tracker.intake.values.freight.freight_of_orders import of_some_orders
+from tracker.intake.values.freight.prices_hold import freight_held
 from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
@@ -33,7 +39,8 @@ from tracker.intake.words.phrases import blanked, tokens_of
 def freight_of_prices(text: str) -> Delivery | None:
     """'Free delivery from 10 t' holds for some orders, 'delivered, except CUK' for some boards, and 'we delivered
     48,000 tons' for none: whether these prices include freight is left open."""
-    text = without_amount_included(text)
+    elsewhere = costs_elsewhere(text)
+    text = without_amount_included(freight_held(text))
     said = _of_prices(text)
     if said is not None and any(_of_some_boards(clause) for clause in clauses(text)):
         return Delivery(None, said.words)
@@ -43,7 +50,7 @@ def freight_of_prices(text: str) -> Delivery | None:
     if said is None or said.delivered is False:
         return said
     told = (_of_an_order, _on_a_condition, bounded_beside, goes_on_unread, billed_beside)
-    open_ = any(tells(clause) for clause in clauses(text) for tells in told)
+    open_ = elsewhere or any(tells(clause) for clause in clauses(text) for tells in told)
     if not open_:
         return said
     asked = bool(of_freight) and all(map(_is_on_request, of_freight))
@@ -69,7 +76,7 @@ def _is_on_request(clause: str) -> bool:
 def _on_a_condition(clause: str) -> bool:
     """'Delivered at cost', 'free delivery within 50 km', 'delivered prices on request': not every price includes it."""
     parts = [part for part in re.split(r",(?!\d)", clause) if find_delivery(part) or phrases("charges").find(part)]
-    told = (_charged, _at_an_extra, within_a_reach, of_full_loads, of_some_orders)
+    told = (_charged, _at_an_extra, within_a_reach, included_somewhere, of_full_loads, of_some_orders)
     return any(tells(part) for part in parts for tells in told)
 
 

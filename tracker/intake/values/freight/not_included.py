@@ -2,11 +2,10 @@
 
 from collections.abc import Iterator
 
-from tracker.intake.values.freight.entry_amounts import amounts_in
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.rest import rest_of
-from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, blanked
 
 
@@ -38,30 +37,6 @@ def leads_to_its_amount(part: str) -> bool:
 _BESIDE_INCLUDED = (
     "relative_words", "negations", "copula", "price_words", "beside_included", "list_names", "prices_shown", "articles",
 )  # fmt: skip
-
-
-def left_out_of_prices(clause: str) -> str:
-    """The charges that a clause says prices leave out, each as one would write it by itself: 'freight ($42/ST) and
-    energy ($18/ST)' of 'Prices exclude freight ($42/ST) and energy ($18/ST)'; other clauses as they are."""
-    verb = next(iter(phrases("bears").find(clause)), None)
-    if verb is None or not phrases("price_words").find(clause[: verb.start]):
-        return clause
-    lead, behind = clause[: verb.start], clause[verb.end :].lstrip(".")
-    denials = phrases("negations").find(behind)
-    denied_ahead = bool(phrases("negations").find(lead))
-    leads_on = bool(denials) and not rest_of(behind[: denials[0].start], ())
-    left_out = (verb.value == "excluded") != (denied_ahead or leads_on)
-    if not left_out or rest_of(lead, (), *_LEADS_TO_VERB) or len(amounts_in(behind)) < _SEVERAL:
-        return clause
-    for match in reversed(joined("negations", "nor").find(behind)):
-        behind = f"{behind[: match.start].rstrip()}, {behind[match.end :].lstrip()}"
-    return behind.strip(" ,")
-
-
-_LEADS_TO_VERB = (
-    "price_words", "these_prices", "prices_above", "all_of_them", "negations", "denies_ahead", "articles", "list_names",
-)  # fmt: skip
-_SEVERAL = 2
 
 
 def without_not_included(clause: str) -> str:

@@ -11,6 +11,7 @@ from functools import lru_cache
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
 from tracker.intake.values.freight.charged_forms import form_freed
+from tracker.intake.values.freight.charged_measures import bounds_a_size
 from tracker.intake.values.freight.charges_told_before import (
     figures_beside,
     is_earlier,
@@ -19,6 +20,7 @@ from tracker.intake.values.freight.charges_told_before import (
 )
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.included_together import without_included
+from tracker.intake.values.freight.prices_hold import held_by_prices
 from tracker.intake.values.freight.relief_days import ReliefDays, relief_days
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.denials import denied
@@ -95,7 +97,7 @@ def no_charges(text: str) -> tuple[NoCharge, ...]:
 
 def _all(text: str) -> Iterator[NoCharge]:
     before: list[_Named] = []
-    for clause in map(without_included, clauses(text)):
+    for clause in (held_by_prices(without_included(one)) for one in clauses(text)):
         hangs = bool(phrases("only_if").find(clause))
         for place, part in enumerate(COMMA.split(clause)):
             named = _named_in(_without_rates(part))
@@ -177,7 +179,7 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
             days = relief_days(part, match) if match.value in _OF_A_TIME else None
             itself = general and any(map(str.isdigit, _without_days(part[: match.start])))
             form = form_freed(clause)
-            some = not form and delivered is None and _is_open(part, charge, match, clause)
+            some = not form and delivered is None and (bounds_a_size(clause) or _is_open(part, charge, match, clause))
             yield NoCharge(
                 charge.kind, charge.label, clause, general, _grades(part), days,
                 subject is _Subject.UNKNOWN or some, delivered, itself,

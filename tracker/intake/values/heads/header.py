@@ -14,9 +14,10 @@ from tracker.intake.values.boards.weight import WeightReading, find_weights
 from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
 from tracker.intake.values.freight.delivery import Delivery, find_delivery
 from tracker.intake.values.heads.counted import without_count
-from tracker.intake.values.heads.role_words import header_roles, is_technical_unit
+from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import MEASURES, PRICES, Role, RoleReading
 from tracker.intake.values.heads.sizes_delivered import size_beside_delivery
+from tracker.intake.values.heads.technical_units import is_technical_unit
 from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text

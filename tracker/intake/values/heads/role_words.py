@@ -13,6 +13,7 @@ from tracker.intake.values.heads.limits import limit_ahead
 from tracker.intake.values.heads.numbered_papers import numbers_papers
 from tracker.intake.values.heads.price_moves import moves_money
 from tracker.intake.values.heads.roles import MONEY, ORDER_LIMITS, Role, RoleReading
+from tracker.intake.values.heads.technical_units import is_technical_unit
 from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
 from tracker.intake.values.heads.yields import tells_yield
 from tracker.intake.values.orders.counted_orders import weighs_deliveries
@@ -75,11 +76,6 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     if Role.BRACKET in strengths and Role.MINIMUM not in strengths and _begins_with_minimum(text):
         strengths[Role.MINIMUM] = replace(strengths.pop(Role.BRACKET), role=Role.MINIMUM)
     return tuple(sorted(strengths.values(), key=lambda reading: -reading.strength))
-
-
-def is_technical_unit(text: str) -> bool:
-    """'g·cm' is a unit of stiffness, for all its grams, and the 'ft' of 'ft-lb' no forint."""
-    return phrases("technical_units").whole(text.strip(" ()[]")) is not None
 
 
 def _indicated_for_a_year(text: str) -> list[RoleReading]:

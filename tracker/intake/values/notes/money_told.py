@@ -12,6 +12,7 @@ from tracker.intake.values.changes.list_age import Age, age_of_list
 from tracker.intake.values.changes.no_offers import shows_how_to_read
 from tracker.intake.values.figures.rates import EITHER_WAY, in_signs, is_added, states_rate
 from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.freight.named_before import with_their_names
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.note_signs import without_sign
@@ -42,7 +43,8 @@ def money_told(text: str) -> tuple[MoneyTold, ...]:
     """Each part of a title, a note or a remark that does; what explains the list, or tells of competitors, does not."""
     if shows_how_to_read(text):
         return ()
-    return tuple(told for clause in clauses(without_competitors(without_sign(text))) for told in _in_clause(clause))
+    said = with_their_names(clauses(without_competitors(without_sign(text))))
+    return tuple(told for clause in said for told in _in_clause(clause))
 
 
 def _in_clause(clause: str) -> list[MoneyTold]:
@@ -79,8 +81,11 @@ def _bounds(part: str) -> bool:
 @lru_cache(maxsize=8192)
 def _tells(part: str) -> bool:
     said = in_signs(part)
-    if EITHER_WAY.search(said) or Remark.INDEX in says(part) or _is_of_other_things(part):
+    if EITHER_WAY.search(said) or Remark.INDEX in says(part):
         return False
+    if _is_of_other_things(part):
+        # The 'within' of 'freight is included within Ohio' is no tolerance.
+        return bool(phrases("carriage").find(part)) and _leaves_freight_open(part)
     return _names_money(said) or _is_old(part) or _leaves_freight_open(part)
 
 
