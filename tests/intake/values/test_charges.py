@@ -3,8 +3,9 @@
 import pytest
 
 from tracker.intake.values.firms.company import company_name, may_be_a_name
+from tracker.intake.values.freight.charge_heads import charge_header
 from tracker.intake.values.freight.charge_names import ChargeKind
-from tracker.intake.values.freight.charges import beside_charges, charge_header, find_charges
+from tracker.intake.values.freight.charges import beside_charges, find_charges
 from tracker.intake.values.freight.delivery import find_delivery, terms_under
 from tracker.trade.basis import Basis
 

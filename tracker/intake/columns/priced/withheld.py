@@ -16,7 +16,7 @@ from tracker.intake.tables.figures import figure_of
 from tracker.intake.tables.headers.periods import is_period
 from tracker.intake.tables.table import Words
 from tracker.intake.values.boards.boards_named import names_measure
-from tracker.intake.values.freight.charges import charge_header
+from tracker.intake.values.freight.charge_heads import charge_header
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import Remark, says, statements
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency

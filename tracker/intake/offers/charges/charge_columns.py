@@ -13,8 +13,8 @@ from tracker.intake.offers.charges.charge_units import may_share_unit
 from tracker.intake.offers.charges.relief import relieved_columns
 from tracker.intake.offers.draft import Draft
 from tracker.intake.tables.headers.periods import without_periods
+from tracker.intake.values.freight.charge_heads import charge_header
 from tracker.intake.values.freight.charge_names import charges_named
-from tracker.intake.values.freight.charges import charge_header
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.relieved_charges import NoCharge, names_share
 from tracker.intake.values.heads.header import Header

@@ -24,9 +24,10 @@ from tracker.intake.offers.orders.order_terms import small_orders_cost_more
 from tracker.intake.offers.prices.price_cell import is_price
 from tracker.intake.values.figures.formats import unit_of_format
 from tracker.intake.values.figures.numbers import percent, settled_in_words
+from tracker.intake.values.freight.charge_heads import charge_header
 from tracker.intake.values.freight.charge_names import ChargeKind, same_charge
 from tracker.intake.values.freight.charge_parts import OptionalCharge, is_fee, is_optional
-from tracker.intake.values.freight.charges import ChargeWords, charge_header, find_charges, relieved
+from tracker.intake.values.freight.charges import ChargeWords, find_charges, relieved
 from tracker.intake.values.freight.delivery import terms_under
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.prices.basis import BasisReading

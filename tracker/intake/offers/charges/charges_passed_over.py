@@ -14,8 +14,9 @@ from tracker.intake.offers.rows.pass_over import NOTHING_OFFERED
 from tracker.intake.offers.rows.row_labels import RowKind, charge_of_label, names_board
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Words
+from tracker.intake.values.freight.charge_heads import charge_header
 from tracker.intake.values.freight.charge_names import ChargeKind
-from tracker.intake.values.freight.charges import ChargeWords, charge_header
+from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.heads.roles import ON_TOP
 from tracker.intake.words.lists import joined
 from tracker.trade.offer import PassedOver

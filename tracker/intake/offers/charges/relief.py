@@ -7,9 +7,10 @@ from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.scope import Scope
+from tracker.intake.values.freight.charge_heads import charge_header
 from tracker.intake.values.freight.charge_names import ChargeKind
 from tracker.intake.values.freight.charged_forms import OTHER_FORM
-from tracker.intake.values.freight.charges import ChargeWords, charge_header
+from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges, within_price
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.prices.money import find_price_unit

@@ -33,7 +33,8 @@ from tracker.intake.values.changes.others_prices import Offering, title_offers
 from tracker.intake.values.changes.totals import is_total
 from tracker.intake.values.figures.formats import unit_of_format
 from tracker.intake.values.figures.numbers import number_readings
-from tracker.intake.values.freight.charges import ChargeWords, charge_header
+from tracker.intake.values.freight.charge_heads import charge_header
+from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import Remark, says, statements

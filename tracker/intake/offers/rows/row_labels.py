@@ -14,8 +14,9 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.changes.totals import is_total
 from tracker.intake.values.figures.lengths import measured
 from tracker.intake.values.firms.company import company_name
+from tracker.intake.values.freight.charge_heads import charge_header
 from tracker.intake.values.freight.charge_names import ChargeKind
-from tracker.intake.values.freight.charges import ChargeWords, charge_header
+from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.freight_to_buyer import freight_to_buyer
 from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.roles import ON_TOP, Role

@@ -9,8 +9,8 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import Head, head_of, looks_priced
 from tracker.intake.tables.view import View
 from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.freight.charge_heads import charge_header
 from tracker.intake.values.freight.charge_names import ChargeKind
-from tracker.intake.values.freight.charges import charge_header
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.prices.money import price_unit
 

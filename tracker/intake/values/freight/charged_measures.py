@@ -61,7 +61,7 @@ def charged_measure(clause: str) -> ChargedMeasure | None:
 
 
 def bounds_a_size(part: str) -> bool:
-    """'Waived for rolls over 600 mm', 'not on sheets below 50 x 70 cm': what is said is said of some sizes. '28 x 40 in'
+    """'Waived for rolls over 600 mm', 'not on sheets below 50 x 70 cm': that is said of some sizes; '28 x 40 in'
     by itself is that of all."""
     starts = {word.start for word in _open_ends(part)}
     return bool(_widths_in(part)) or any(start in starts for start, _ in _limits_of_sheets(part))

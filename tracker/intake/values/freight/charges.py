@@ -41,7 +41,6 @@ from tracker.intake.values.orders.other_goods import without_other_goods
 from tracker.intake.values.orders.small_orders import begins_with_small_orders, signs_of_small, size_of_small
 from tracker.intake.values.prices.basis import BasisReading
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
-from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
@@ -69,22 +68,6 @@ class ChargeWords:
     bound: WidthBound | None = None
     of_some: bool = False
     clause: str = field(default="", compare=False)
-
-
-@lru_cache(maxsize=4096)
-def charge_header(text: str) -> ChargeWords | None:
-    """The charge that a header names: 'Freight US$/cwt', 'Energy\\nsurcharge %'. None where it names none.
-
-    'Price, freight included' names a delivery term, no charge.
-    """
-    found = charges_named(text)
-    if not found or phrases("delivery").find(text):
-        return None
-    unit = find_price_unit(text)
-    percent = "%" in text or bool(phrases("percent").find(text))
-    currency = unit.currency if unit is not None and not percent else None
-    basis = unit.basis if unit is not None and not percent else None
-    return ChargeWords(ChargeKind(found[0].value), label_of(text, found), (), currency, basis, percent)
 
 
 _PERCENT = re.compile(

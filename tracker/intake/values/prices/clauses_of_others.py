@@ -6,8 +6,8 @@ import re
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.weight import weight_units
 from tracker.intake.values.boards.weights_told import span_of_weights, weight_basis
+from tracker.intake.values.freight.charge_heads import charge_header
 from tracker.intake.values.freight.charge_names import charges_named
-from tracker.intake.values.freight.charges import charge_header
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.rest import rest_of
