@@ -48,6 +48,7 @@ from tracker.intake.offers.rows.pass_over import (
 from tracker.intake.offers.rows.prose import prose_drafts
 from tracker.intake.offers.rows.recaps import mark_recaps, without_recaps
 from tracker.intake.offers.rows.replaced_lists import replaced_tables_aside
+from tracker.intake.offers.rows.terms_unread import mark_terms_unread
 from tracker.intake.offers.rows.unheaded import unheaded_drafts
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.terms.firms_over_tables import texts_of_all, vendor_of_table
@@ -217,6 +218,7 @@ def _read_tables(
         drafts = joined_down(_by_row(offers.drafts))
         tell_of_the_last_firm_s(drafts, read, sheet)
         mark_recaps(drafts, read.table.titles, sheet.name)
+        mark_terms_unread(drafts, levels)
         # Without words of its own above it, a table tells nothing that sets its prices apart from the one before.
         alike = drafts if read.table.titles else [*alike, *drafts]
         disagreeing_rows(alike)

@@ -18,6 +18,7 @@ from tracker.intake.values.freight.not_included import denied_within, not_includ
 from tracker.intake.values.notes.clauses import sentences_of, stops_in
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.notes.told_of_below import ends_below
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import Found, blanked, tokens_of
 
@@ -203,7 +204,10 @@ def _is_set_against(ahead: str) -> bool:
 
 
 def _about_the_end(text: str) -> tuple[SidePart, ...]:
-    """'Freight is included in the above prices.': a sentence that ends with them."""
+    """'Freight is included in the above prices.': a sentence that ends with them; 'Add $46/ST to every item below.'"""
+    below = ends_below(text)
+    if below and not any(map(str.isalnum, text[below[-1].end :])) and statements(text):
+        return (SidePart(Side.BELOW, text),)
     last = next(reversed(phrases("prices_above").find(text)), None)
     if last is None or any(map(str.isalnum, text[last.end :])) or text.rstrip().endswith(":"):
         return ()
