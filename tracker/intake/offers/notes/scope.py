@@ -26,7 +26,7 @@ from tracker.intake.values.notes.statements import Statement, statements
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_of_group import lead_of_group
-from tracker.intake.values.times.lead_remarked import lead_remarked
+from tracker.intake.values.times.lead_remarked import lead_of_some, lead_remarked, stock_lead
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import phrases
@@ -80,6 +80,7 @@ class Level:
             return (*said, of_group) if heads and (of_group := lead_of_group(text)) is not None else said
         lead = lead_remarked(text)
         if self.unsure:
+            lead = lead or lead_of_some(text) or stock_lead(text)
             return () if lead is None else (LeadUnread(text.strip()),)
         told = stated_of_boards(text) if self.of_some else statements(text)
         return (*(one for one in told if not isinstance(one, LeadTime | LeadUnread)), *((lead,) if lead else ()))
