@@ -19,6 +19,7 @@ def sheets(one, other):
 
 FREIGHTS = [
     ("Add freight to Dunmore at {} EUR per tonne on every item below.", 46, 62),
+    ("EUR per tonne, ex works. Add freight to Dunmore at {} EUR per tonne on every item below.", 46, 62),
     ("Fracht {} €/t auf alle Positionen unten.", 46, 62),
     ("Fret {} €/t sur tous les articles ci-dessous.", 46, 62),
     ("Flete {} €/t en cada artículo de abajo.", 46, 62),

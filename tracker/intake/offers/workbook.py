@@ -27,6 +27,7 @@ from tracker.intake.offers.notes.of_own_tables import of_own_tables
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
 from tracker.intake.offers.notes.of_unseen_marks import with_unseen_marks
 from tracker.intake.offers.notes.of_whole_workbook import of_whole_workbook
+from tracker.intake.offers.notes.of_word_keys import with_word_keys
 from tracker.intake.offers.notes.own_texts import of_own_prices
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
@@ -207,7 +208,8 @@ def _read_tables(
             continue
         around = of_own_tables(_levels(read, sheet, sheets, len(offering)), read, sheets)
         tables = [other.table for other in sheet.tables]
-        apart = (with_lines_apart(with_footnotes(with_unseen_marks(of_own_prices(level)), tables)) for level in around)
+        keyed = (with_unseen_marks(with_word_keys(of_own_prices(level), tables)) for level in around)
+        apart = (with_lines_apart(with_footnotes(level, tables)) for level in keyed)
         marked = (of_own_marks(level, read, everywhere if level.foreign else sheet.tables) for level in apart)
         levels = tuple(of_own_lines(level, read, offering) for level in marked)
         vendor = vendor_of_table(read, sheet, file_vendor)

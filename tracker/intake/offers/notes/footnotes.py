@@ -10,7 +10,6 @@ from itertools import chain
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.keyed_notes import (
-    KEYED,
     KeyedNotes,
     key_ahead,
     key_by_key,
@@ -24,7 +23,7 @@ from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.changes.price_changes import changes_of_row, price_changes
 from tracker.intake.values.notes.leasts_of_some import sold_from
 from tracker.intake.values.notes.marks_apart import marks_apart
-from tracker.intake.values.notes.note_signs import LETTER, RAISED, STAR, WITHIN, marked, sign_ahead, without_sign
+from tracker.intake.values.notes.note_signs import KEYED, LETTER, RAISED, STAR, WITHIN, marked, sign_ahead, without_sign
 from tracker.intake.values.notes.statements import SaysMinimum, Statement, statements
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.times.lead import LeadTime

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.notes.of_word_keys import cells_worded
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry
@@ -16,7 +17,7 @@ from tracker.intake.values.freight.relieved_charges import NoCharge
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.key_entries import key_entries
 from tracker.intake.values.notes.lines_apart import without_others
-from tracker.intake.values.notes.note_signs import NOT, RAISED
+from tracker.intake.values.notes.note_signs import KEYED, NOT, RAISED, sign_ahead
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.orders.minimum import LeastUnread
@@ -28,8 +29,6 @@ from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
 _KEY = re.compile(r"\s*([^\W\d_]{1,3}|\d{1,2})\s*(?:[=:]|\s[-–]\s)\s*(?=[^\W_])")
-KEYED = "="
-"""What a key is told from a footnote's sign by."""
 _KEYS = re.compile(r"(?:[^\W\d_]{1,3}|\d{1,2})(?:\s*[,;+/ ]\s*(?:[^\W\d_]{1,3}|\d{1,2}))*")
 
 
@@ -115,7 +114,11 @@ class KeyedNotes:
         self._marked = {index: key for index, key in self._headed(table, free) if key in keys}
         may_list = free.union(_may_hold_keys(columns)).difference(self._marked, (one.index for one in columns.prices))
         self._listing = frozenset(index for index in may_list if self._lists(index, keys))
+        self._worded = frozenset(key for key, text in noted.items() if sign_ahead(text) == key)
+        self._priced = frozenset(price.index for price in columns.prices)
         self.keys = frozenset(self._marked.values()).union(*map(self.of_row, self._rows)) & keys
+        # An entry whose word no row has is of none of them.
+        self.keys |= self._worded
         if self._listing:
             # The 'F = lead time 5 weeks' of a list whose lines are all marked E is of none of them.
             self.keys |= {key for key, text in noted.items() if key[1:].isalpha() and len(key[1:]) == 1 and _told(text)}
@@ -146,7 +149,8 @@ class KeyedNotes:
     def of_row(self, cells: Mapping[int, Cell]) -> frozenset[str]:
         """The keys that hold for a row."""
         marked = {key for index, key in self._marked.items() if index in cells}
-        return frozenset(marked).union(*(_keys(cells[index]) for index in self._listing if index in cells))
+        worded = cells_worded(cell for index, cell in cells.items() if index not in self._priced) & self._worded
+        return worded.union(marked, *(_keys(cells[index]) for index in self._listing if index in cells))
 
     @property
     def over_columns(self) -> frozenset[int]:

@@ -10,8 +10,10 @@ from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.relieved_charges import NoCharge
 from tracker.intake.values.notes.clauses import sentences_of
+from tracker.intake.values.notes.note_signs import sign_ahead
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.unseen_marks import of_unseen_marks
+from tracker.intake.values.notes.word_keys import word_keys
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime
@@ -27,12 +29,12 @@ def with_unseen_marks(level: Level) -> Level:
 
 
 def may_be_of_any(words: Words) -> bool:
-    """Whether a text is one of these."""
-    return words.unsure and of_unseen_marks(words.text)
+    """Whether a text is one of these, or a key whose words no cell has."""
+    return words.unsure and (of_unseen_marks(words.text) or any(one.alone for one in word_keys(words.text)))
 
 
 def _parted(words: Words) -> Iterator[Words]:
-    if not of_unseen_marks(words.text):
+    if sign_ahead(words.text) or not of_unseen_marks(words.text):
         yield words
         return
     sentences = sentences_of(words.text)

@@ -1,7 +1,7 @@
 """What is said of terms around a table and gives none of them: 'lead time as per schedule A' over the one of two equal
 tables, 'schedule B' over the other. Their lines are no repeats, though all that was read of them agrees."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Set
 from functools import lru_cache
 
 from tracker.intake.offers.draft import Draft
@@ -34,12 +34,14 @@ def _unread(texts: Iterable[Words]) -> frozenset[str]:
 @lru_cache(maxsize=4096)
 def _unread_in(text: str) -> frozenset[str]:
     parts = (part for clause in clauses(text) for part in COMMA.split(clause))
-    return frozenset(fold(part).strip() for part in parts if _is_unread(part))
+    read = {type(one) for one in statements(text)}
+    return frozenset(fold(part).strip() for part in parts if _is_unread(part, read))
 
 
-def _is_unread(part: str) -> bool:
+def _is_unread(part: str, read: Set[type[object]]) -> bool:
+    """`read`: the kinds of what is read in the whole text, where a part may mean another thing."""
     said = statements(part)
-    if any(_leaves_open(one) for one in said):
+    if any(_leaves_open(one) or type(one) not in read for one in said):
         return True
     return not said and bool(topic_of(part, *OF_TERMS, "valid"))
 

@@ -6,6 +6,7 @@ import re
 STAR = r"\(\*+\)|\*+\)?|[†‡§°]+\)?"
 SIGN = (
     rf"{STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-eA-E]\)|\[[\da-e]\]|[\da-e]\)|\[(?:not )?letter [A-Z]+\]|\[not [^\[\]\s]{{1,9}}\]"
+    r"|\[=[^\[\]]{1,40}\]"
 )
 _AHEAD = re.compile(rf"\s*({SIGN})(?:\s*[=:–—-]?\s*(?=[^\W\d])|\s*[=:]\s*(?=[$€£¥])|\s+(?=[\d$€£¥]))")
 WITHIN = re.compile(rf"(?<=[^\W\d_]{{3}})({STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\*+\))(?=\s+[^\W\d_])")
@@ -13,6 +14,8 @@ WITHIN = re.compile(rf"(?<=[^\W\d_]{{3}})({STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|
 RAISED = str.maketrans("¹²³⁴⁵⁶⁷⁸⁹", "123456789", "()[]")
 
 
+KEYED = "="
+"""What the sign of a key's entry begins with: '[=yellow] lead time 5 weeks'."""
 NOT, LETTER = "not ", "letter "
 """What the sign of rows without another one begins with ('[not *] lead time 3 weeks'), and a letter that is a mark."""
 

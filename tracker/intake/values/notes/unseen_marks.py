@@ -1,5 +1,5 @@
-"""Sentences on rows that are set apart by a colour or a kind of print, which nobody reads here: 'Green rows are ex stock,
-all others 5 weeks', 'Prices in bold are delivered', 'Yellow = made to order'. Of which rows that is said is not known."""
+"""Sentences on rows that are set apart by a colour or a kind of print, which nobody reads here: 'Green rows are ex
+stock, all others 5 weeks', 'Prices in bold are delivered', 'Yellow = made to order'."""
 
 import re
 from functools import lru_cache

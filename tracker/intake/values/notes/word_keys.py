@@ -1,0 +1,131 @@
+"""Keys whose entries are words: 'grün = ab Lager, gelb = Anfertigung, Lieferzeit 5 Wochen', 'Standard: minimum 2 t'."""
+
+import re
+from collections.abc import Iterator
+from functools import lru_cache
+from typing import NamedTuple
+
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.freight.relieved_charges import NoCharge
+from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.notes.topics import OF_TERMS, topic_of
+from tracker.intake.values.orders.minimum import LeastUnread
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_remarked import lead_of_some, lead_remarked, stock_lead
+from tracker.intake.values.times.lead_unread import LeadUnread
+from tracker.intake.values.times.validity import Validity
+from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import pattern, phrases
+
+_WORD = r"[\"'“„«]?(?P<word>[^\W\d_][^=:;,.\n]{0,29}?)[\"'”“»]?"
+_EQUAL = "="
+_SIGNS = (_EQUAL, ":", rf"\s[-–—]\s|\s{pattern('stands_for', 'any', 'code')}\s")
+"""What stands between a word and what it is for; one of them in all of a text."""
+_ENTRIES = tuple(re.compile(rf"\s*{_WORD}\s*(?:{sign})\s*(?P<said>\S.*?)\s*", re.DOTALL) for sign in _SIGNS)
+_BEHIND = tuple(re.compile(rf"[;\n|·]|[,.]\s+(?=[^=:;,.\n]{{1,30}}?(?:{sign}))") for sign in _SIGNS)
+_LABEL = re.compile(r"[^:=;,\n]{1,30}:\s*(?=[^=:;,\n]{1,30}=)")
+_LONGEST = 3
+
+
+class WordKey(NamedTuple):
+    """A word, folded, and what is said of the rows that have it. `alone`: it can be nothing but a key, whether or not a
+    row has it."""
+
+    word: str
+    said: str
+    alone: bool
+
+
+@lru_cache(maxsize=4096)
+def word_keys(text: str) -> tuple[WordKey, ...]:
+    """What a text explains of words, one after the other; () where any part is no entry or is about boards or their
+    form ('GC2 = 5 weeks'), and where no entry tells terms."""
+    for number, sign in enumerate(_ENTRIES):
+        body = text[found.end() :] if number == 0 and (found := _LABEL.match(text)) is not None else text
+        entries = [sign.fullmatch(part) for part in _parts(body, number)]
+        # 'Delivery: 3 weeks' says what the time is of, be there rows with that word.
+        topics = number > 0 and any(entry is not None and _is_topic(entry["word"]) for entry in entries)
+        if entries and not topics and all(entry is not None and _is_short(entry["word"]) for entry in entries):
+            told = [_key(entry["word"], entry["said"], equal=number == 0) for entry in entries if entry]
+            return tuple(told) if any(tells_terms(one.said) for one in told) else ()
+    return ()
+
+
+def _parts(text: str, sign: int) -> Iterator[str]:
+    """Its entries; what stands behind a comma with a word that tells terms goes on: 'gelb: Anfertigung, Lieferzeit: 5
+    Wochen'."""
+    whole = ""
+    for part in _BEHIND[sign].split(text.strip(" .")):
+        entry = _ENTRIES[sign].fullmatch(part)
+        if whole and (entry is None or topic_of(entry["word"], *OF_TERMS)):
+            whole = f"{whole}, {part.strip()}"
+            continue
+        if whole:
+            yield whole
+        whole = part
+    if whole:
+        yield whole
+
+
+def as_key(text: str) -> str:
+    """A cell or a word as keys call it."""
+    return " ".join(fold(text).strip(" .:=\"'“”„«»").split())
+
+
+@lru_cache(maxsize=8192)
+def words_in_cell(text: str) -> frozenset[str]:
+    """What a cell may be called by in a key: all of it, and its parts where it lists several."""
+    if len(text) > _LONGEST_CELL:
+        return frozenset()
+    return frozenset(filter(None, map(as_key, (text, *_LISTED.split(text)))))
+
+
+_LONGEST_CELL = 40
+_LISTED = re.compile(r"\s*[,;/+&]\s*")
+
+
+def _key(word: str, said: str, *, equal: bool) -> WordKey:
+    return WordKey(as_key(word), said, equal and _is_name(word) and of_orders(said))
+
+
+def _is_short(word: str) -> bool:
+    """A few words, none of which names boards or the form that they come in."""
+    few = len(word.split()) <= _LONGEST and not any(map(str.isdigit, word))
+    return few and find_grade(word) is None and not phrases("forms").find(word)
+
+
+def _is_topic(word: str) -> bool:
+    return bool(topic_of(word, *OF_TERMS, "price_words", "valid"))
+
+
+def _is_name(word: str) -> bool:
+    """'Grün' and 'B'; the 'Lead time' of 'Lead time = 5 weeks' tells what the entry is of, and so does 'Making'."""
+    if len(word) == 1:
+        return True
+    told = _is_topic(word) or statements(word) or lead_remarked(word)
+    return not told and not any(phrases(section).find(word) for section in _NO_NAMES)
+
+
+_NO_NAMES = (
+    "only_if", "exceptions", "optional", "all_of_them", "the_others", "contact", "legend_labels", "made_so", "stores",
+    "from_stock", "sources",
+)  # fmt: skip
+
+
+def tells_terms(said: str) -> bool:
+    """Whether anything is said of prices and of how goods come."""
+    return bool(statements(said)) or _of_time(said)
+
+
+def of_orders(said: str) -> bool:
+    """Whether anything is said of when and how goods come, or of what is charged beside."""
+    return any(isinstance(one, _OF_ORDERS) for one in statements(said)) or _of_time(said)
+
+
+def _of_time(said: str) -> bool:
+    return lead_of_some(said) is not None or stock_lead(said) is not None
+
+
+_OF_ORDERS = (LeadTime, LeadUnread, SaysMinimum, LeastUnread, Delivery, Validity, ChargeWords, NoCharge)
