@@ -62,7 +62,7 @@ def leads_to_several(text: str) -> bool:
 
 
 def _from_the_first_lane(text: str) -> str:
-    """A text from its first sentence on that leads to a place: 'US$ per ton, FOB mill' before it tells another price."""
+    """A text from the first sentence that leads to a place; the 'US$ per ton, FOB mill' before it is of no freight."""
     stops = [0, *(stop.end() for stop in _SENTENCES.finditer(text)), len(text)]
     return next((text[start:] for start, end in pairwise(stops) if any(True for _ in _places(text[start:end]))), "")
 

@@ -45,8 +45,8 @@ def word_keys(text: str) -> tuple[WordKey, ...]:
     for number, sign in enumerate(_ENTRIES):
         body = text[found.end() :] if number == 0 and (found := _LABEL.match(text)) is not None else text
         entries = [sign.fullmatch(part) for part in _parts(body, number)]
-        # 'Delivery: 3 weeks' says what the time is of, be there rows with that word.
-        topics = number > 0 and any(entry is not None and _is_topic(entry["word"]) for entry in entries)
+        # 'Freight: 40 EUR/t' says what the amount is, be there a row with that word.
+        topics = number > 0 and any(entry is not None and topic_of(entry["word"], *_OF_MONEY) for entry in entries)
         if entries and not topics and all(entry is not None and _is_short(entry["word"]) for entry in entries):
             told = [_key(entry["word"], entry["said"], equal=number == 0) for entry in entries if entry]
             return tuple(told) if any(tells_terms(one.said) for one in told) else ()
@@ -59,7 +59,9 @@ def _parts(text: str, sign: int) -> Iterator[str]:
     whole = ""
     for part in _BEHIND[sign].split(text.strip(" .")):
         entry = _ENTRIES[sign].fullmatch(part)
-        if whole and (entry is None or topic_of(entry["word"], *OF_TERMS)):
+        before = _ENTRIES[sign].fullmatch(whole)
+        told = before is not None and tells_terms(before["said"])
+        if whole and (entry is None or (topic_of(entry["word"], *OF_TERMS) and not told)):
             whole = f"{whole}, {part.strip()}"
             continue
         if whole:
@@ -96,18 +98,15 @@ def _is_short(word: str) -> bool:
     return few and find_grade(word) is None and not phrases("forms").find(word)
 
 
-def _is_topic(word: str) -> bool:
-    return bool(topic_of(word, *OF_TERMS, "price_words", "valid"))
-
-
 def _is_name(word: str) -> bool:
     """'Grün' and 'B'; the 'Lead time' of 'Lead time = 5 weeks' tells what the entry is of, and so does 'Making'."""
     if len(word) == 1:
         return True
-    told = _is_topic(word) or statements(word) or lead_remarked(word)
+    told = topic_of(word, *OF_TERMS, *_OF_MONEY) or statements(word) or lead_remarked(word)
     return not told and not any(phrases(section).find(word) for section in _NO_NAMES)
 
 
+_OF_MONEY = ("charges", "minimum", "price_words", "valid")
 _NO_NAMES = (
     "only_if", "exceptions", "optional", "all_of_them", "the_others", "contact", "legend_labels", "made_so", "stores",
     "from_stock", "sources",
