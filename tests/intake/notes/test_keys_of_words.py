@@ -76,6 +76,22 @@ def test_a_word_that_nothing_explains_has_no_other_word_s_terms():
     assert [lead for lead, _ in found] == [(0, 0), None, (35, 35)]
 
 
+def test_a_sentence_behind_the_key_that_is_of_all():
+    found = lines([*table("Colour", ("green", "red", "green")), [],
+                   ["green = ex stock, red = lead time 5 weeks. All prices delivered."]])  # fmt: skip
+    assert [(line.offer.lead_days, line.offer.delivered) for line in found.values()] == [
+        ((0, 0), True), ((35, 35), True), ((0, 0), True),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("key", ["red = lead time 5 weeks", "new = ex stock", "RU = lead time 5 weeks"])
+def test_short_words_beside_longer_ones(key):
+    word = key.partition(" ")[0]
+    (lead, _), *others = terms("Colour", (word, "yellow", None), key)
+    assert lead is not None
+    assert others == [(None, None)] * 2
+
+
 def test_rows_without_a_word_have_what_is_told_of_all():
     rows = [["Lieferzeit 3 Wochen"], *table("Farbe", ("grün", None, "gelb"))]
     found = lines([*rows, [], ["grün = ab Lager"], ["gelb = Lieferzeit 5 Wochen"]])
@@ -108,6 +124,19 @@ def test_a_charge_and_money_of_each_word():
     head[-1] = "Kennung"
     found = lines([*rows, [], ["rot = EUR je Tonne"], ["blau = USD je Tonne"]])
     assert [line.offer.currency for line in found.values()] == ["EUR", "USD", "EUR"]
+
+
+@pytest.mark.parametrize(
+    "notes",
+    [
+        ("green = available", "red = discontinued"),
+        ("green = no surcharge", "red = plus 20 EUR/t"),
+        ("green = net", "red = less 3 %"),
+    ],
+)
+def test_what_is_withdrawn_or_costs_more_is_asked_about_in_its_rows_alone(notes):
+    found = lines([*table("Colour", ("green", "red", "green")), [], *([note] for note in notes)])
+    assert [str(line.state) for line in found.values()] == ["accepted", "question", "accepted"]
 
 
 @pytest.mark.parametrize("sign", [" =", ":"])

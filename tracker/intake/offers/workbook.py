@@ -208,7 +208,8 @@ def _read_tables(
             continue
         around = of_own_tables(_levels(read, sheet, sheets, len(offering)), read, sheets)
         tables = [other.table for other in sheet.tables]
-        keyed = (with_unseen_marks(with_word_keys(of_own_prices(level), tables)) for level in around)
+        priced = [other.table for other in offering]
+        keyed = (with_unseen_marks(with_word_keys(of_own_prices(level), priced)) for level in around)
         apart = (with_lines_apart(with_footnotes(level, tables)) for level in keyed)
         marked = (of_own_marks(level, read, everywhere if level.foreign else sheet.tables) for level in apart)
         levels = tuple(of_own_lines(level, read, offering) for level in marked)

@@ -165,9 +165,14 @@ def _named(price: PriceColumn, rows: set[int], several: bool) -> PriceColumn:
     called = any(head.role is Role.VENDOR for head in price.column.said[:-1]) or any(
         name_of_bidder(without_unit(head)) for head in price.column.said
     )
-    traded = several and has_a_strange_word(names[0]) and letterhead_name(names[0]) is not None
+    traded = several and _is_strange_and_of_the_trade(names[0])
     asked = price.unexplained and not (called or traded or any(map(_works_in_one_word, price.column.said)))
     return replace(price, vendor=names[0], unexplained=asked)
+
+
+def _is_strange_and_of_the_trade(name: str) -> bool:
+    of_fibre = phrases("firm_goods").whole(name.split()[-1]) == "fibre"
+    return has_a_strange_word(name) and (of_fibre or letterhead_name(name) is not None)
 
 
 def _name_in(head: Header) -> str | None:

@@ -114,7 +114,9 @@ class KeyedNotes:
         self._marked = {index: key for index, key in self._headed(table, free) if key in keys}
         may_list = free.union(_may_hold_keys(columns)).difference(self._marked, (one.index for one in columns.prices))
         self._listing = frozenset(index for index in may_list if self._lists(index, keys))
-        self._worded = frozenset(key for key, text in noted.items() if sign_ahead(text) == key)
+        self._worded = frozenset(
+            key for key, text in noted.items() if key.startswith(KEYED) and sign_ahead(text) == key
+        )
         self._priced = frozenset(price.index for price in columns.prices)
         self.keys = frozenset(self._marked.values()).union(*map(self.of_row, self._rows)) & keys
         # An entry whose word no row has is of none of them.

@@ -10,10 +10,7 @@ from tracker.intake.offers.notes.scope import Level
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.notes.note_signs import KEYED
 from tracker.intake.values.notes.unseen_marks import marks_alone
-from tracker.intake.values.notes.word_keys import as_key, tells_terms, word_keys, words_in_cell
-
-_SHORT = 3
-"""Letters of keys that are codes, and no words."""
+from tracker.intake.values.notes.word_keys import as_key, tells_more_than_money, without_rest, word_keys, words_in_cell
 
 
 def with_word_keys(level: Level, tables: Iterable[Table]) -> Level:
@@ -21,11 +18,9 @@ def with_word_keys(level: Level, tables: Iterable[Table]) -> Level:
     if not any(map(_may_be_key, level.texts)) and not _side_by_side(level.texts):
         return level
     held, headed = _words_of(tables)
-    joined = tuple(_joined(level.texts, held))
+    joined = tuple(part for words in _joined(level.texts, held) for part in _without_rest(words))
     known = [words for words in joined if any(one.word in held for one in word_keys(words.text))]
-    # Letters alone are read where a column holds nothing else (`keyed_notes`).
-    lettered = all(len(one.word) <= _SHORT for words in known for one in word_keys(words.text))
-    texts = tuple(part for words in joined for part in _parted(words, known, headed, lettered=lettered))
+    texts = tuple(part for words in joined for part in _parted(words, known, headed))
     return level if texts == level.texts else replace(level, texts=texts)
 
 
@@ -50,7 +45,7 @@ def _side_by_side(texts: Iterable[Words]) -> bool:
 def _are_beside(name: Words, said: Words) -> bool:
     """'yellow | lead time 5 weeks' in two cells."""
     beside = name.sheet == said.sheet and name.row == said.row and name.cell.column + 1 == said.cell.column
-    return beside and len(name.text) <= _LONGEST and tells_terms(said.text)
+    return beside and len(name.text) <= _LONGEST and tells_more_than_money(said.text)
 
 
 _LONGEST = 30
@@ -71,22 +66,26 @@ def _joined(texts: Iterable[Words], held: frozenset[str]) -> Iterator[Words]:
         yield left
 
 
+def _without_rest(words: Words) -> Iterator[Words]:
+    key, rest = without_rest(words.text)
+    yield words if not rest else replace(words, text=key)
+    if rest:
+        yield replace(words, text=rest)
+
+
 def _is_explained(text: str, held: frozenset[str]) -> bool:
     """A word that cells have, a colour, and what leads on with a sign: 'yellow ='."""
     return as_key(text) in held or text.rstrip().endswith(KEYED) or marks_alone(text)
 
 
-def _parted(words: Words, known: list[Words], headed: frozenset[str], *, lettered: bool) -> Iterator[Words]:
+def _parted(words: Words, known: list[Words], headed: frozenset[str]) -> Iterator[Words]:
     entries = word_keys(words.text)
     if not entries or any(one.word in headed for one in entries):
         yield words
         return
     alone = all(one.alone for one in entries)
     if words in known or (known and (alone or any(_is_next_to(words, one) for one in known))):
-        if lettered:
-            yield words
-        else:
-            yield from (replace(words, text=f"[{KEYED}{one.word}] {one.said}") for one in entries)
+        yield from (replace(words, text=f"[{KEYED}{one.word}] {one.said}") for one in entries)
         return
     yield replace(words, unsure=True) if alone else words
 

@@ -22,6 +22,7 @@ from tracker.intake.values.heads.column_legend import column_named
 from tracker.intake.values.notes.board_titles import calls_a_board, of_some_measures, states_more_than_a_board
 from tracker.intake.values.notes.boards_ended import stated_of_boards
 from tracker.intake.values.notes.line_defaults import LineDefault, line_defaults
+from tracker.intake.values.notes.note_signs import as_written
 from tracker.intake.values.notes.statements import Statement, statements
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime
@@ -61,7 +62,7 @@ class Level:
     def stated(self) -> tuple[Said[Statement], ...]:
         """Every statement of every text of the level."""
         return self.beside + tuple(
-            Said(statement, self.place(words), words.text)
+            Said(statement, self.place(words), as_written(words.text))
             for words in self.texts
             for statement in self._states(words)
             # What is said of one column's delivery or lead time holds for no other.

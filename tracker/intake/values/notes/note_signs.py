@@ -36,6 +36,12 @@ def sign_ahead(text: str) -> str:
     return found.group(1).translate(RAISED) if found else ""
 
 
+def as_written(text: str) -> str:
+    """A note with the word of a key's entry as a person writes it: 'yellow = lead time 5 weeks'."""
+    sign = sign_ahead(text)
+    return f"{sign.removeprefix(KEYED)} {KEYED} {without_sign(text)}" if sign.startswith(KEYED) else text
+
+
 def without_sign(text: str) -> str:
     """The note behind its sign."""
     found = _AHEAD.match(text)

@@ -6,9 +6,12 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.changes.price_changes import changes_of_row
+from tracker.intake.values.changes.withdrawn import withdrawn
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.relieved_charges import NoCharge
+from tracker.intake.values.notes.clauses import stops_in
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.orders.minimum import LeastUnread
@@ -49,8 +52,29 @@ def word_keys(text: str) -> tuple[WordKey, ...]:
         topics = number > 0 and any(entry is not None and topic_of(entry["word"], *_OF_MONEY) for entry in entries)
         if entries and not topics and all(entry is not None and _is_short(entry["word"]) for entry in entries):
             told = [_key(entry["word"], entry["said"], equal=number == 0) for entry in entries if entry]
-            return tuple(told) if any(tells_terms(one.said) for one in told) else ()
+            # The 'T = US$ per short ton' of codes is read with their column; 'Pallets: $12/ST' is a charge.
+            coded = number > 0 or all(len(one.word) <= _LONGEST_CODE for one in told)
+            tells = tells_more_than_money if coded else tells_terms
+            return tuple(told) if any(tells(one.said) for one in told) else ()
     return ()
+
+
+_LONGEST_CODE = 2
+
+
+def without_rest(text: str) -> tuple[str, str]:
+    """A key, and a sentence behind it that holds for all prices or is of their money: 'green = ex stock, yellow = 5
+    weeks. All prices delivered'. Any other may go on about the last word."""
+    for stop in stops_in(text, _STOP):
+        key, rest = text[: stop.start()], text[stop.end() :]
+        of_all = phrases("all_of_them").find(rest) or phrases("price_words").find(rest) or not of_orders(rest)
+        if of_all and not _SIGN.search(rest) and word_keys(key):
+            return key, rest
+    return text, ""
+
+
+_STOP = re.compile(r"\.\s+(?=[^\W\d_])")
+_SIGN = re.compile("[=:]")
 
 
 def _parts(text: str, sign: int) -> Iterator[str]:
@@ -114,8 +138,13 @@ _NO_NAMES = (
 
 
 def tells_terms(said: str) -> bool:
-    """Whether anything is said of prices and of how goods come."""
-    return bool(statements(said)) or _of_time(said)
+    """Whether anything is said of prices, of how goods come, or that they do no more."""
+    return bool(statements(said) or changes_of_row(said)) or withdrawn(said) or _of_time(said)
+
+
+def tells_more_than_money(said: str) -> bool:
+    """The same, but for what prices are in and per."""
+    return of_orders(said) or bool(changes_of_row(said)) or withdrawn(said)
 
 
 def of_orders(said: str) -> bool:
