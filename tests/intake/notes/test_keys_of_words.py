@@ -92,6 +92,24 @@ def test_short_words_beside_longer_ones(key):
     assert others == [(None, None)] * 2
 
 
+@pytest.mark.parametrize(
+    "others",
+    ["Other lines: lead time 3 weeks", "Übrige Positionen: Lieferzeit 3 Wochen", "Övriga rader: leveranstid 3 veckor",
+     "Autres lignes : délai 3 semaines", "Demás partidas: plazo de entrega 3 semanas"],
+)  # fmt: skip
+def test_the_others_beside_a_word(others):
+    found = terms("Mark", ("special", None, None), "special = lead time 5 weeks", others)
+    assert [lead for lead, _ in found] == [(35, 35), (21, 21), (21, 21)]
+
+
+def test_what_stands_below_a_key_and_tells_its_own_topic_is_of_all():
+    rows = table("Colour", ("green", "red", "green"))
+    found = lines([*rows, [], ["green: ex stock"], ["red: lead time 5 weeks"], ["Delivery: free delivered"]])
+    assert {line.offer.delivered for line in found.values()} == {True}
+    found = lines([*rows, [], ["Tn = tonne of 1,000 kg. Validity: until 31 December 2026"]])
+    assert {str(line.offer.valid_until) for line in found.values()} == {"2026-12-31"}
+
+
 def test_rows_without_a_word_have_what_is_told_of_all():
     rows = [["Lieferzeit 3 Wochen"], *table("Farbe", ("grün", None, "gelb"))]
     found = lines([*rows, [], ["grün = ab Lager"], ["gelb = Lieferzeit 5 Wochen"]])

@@ -9,7 +9,6 @@ from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.of_word_keys import cells_worded
 from tracker.intake.tables.table import Table, Words
-from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
@@ -19,7 +18,7 @@ from tracker.intake.values.notes.key_entries import key_entries
 from tracker.intake.values.notes.lines_apart import without_others
 from tracker.intake.values.notes.note_signs import KEYED, NOT, RAISED, sign_ahead
 from tracker.intake.values.notes.statements import SaysMinimum, statements
-from tracker.intake.values.notes.topics import OF_TERMS, topic_of
+from tracker.intake.values.notes.word_keys import without_name
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime
@@ -35,6 +34,8 @@ _KEYS = re.compile(r"(?:[^\W\d_]{1,3}|\d{1,2})(?:\s*[,;+/ ]\s*(?:[^\W\d_]{1,3}|\
 def key_ahead(text: str) -> str:
     """The key that a note explains, with the sign of equality, so that no footnote's sign is taken for it; '' for
     none, and for several in one text."""
+    if (sign := sign_ahead(text)).startswith(KEYED):
+        return sign
     found = _KEY.match(text)
     return f"{KEYED}{fold(found[1])}" if found is not None and len(key_entries(text)) <= 1 else ""
 
@@ -42,31 +43,19 @@ def key_ahead(text: str) -> str:
 def without_key(text: str) -> str:
     """The note behind its key, and behind what the key calls its rows: 'S = special width: lead time 6 weeks'."""
     found = _KEY.match(text)
-    rest = text if found is None else text[found.end() :]
-    name, colon, said = rest.partition(":")
-    named = found is not None and colon and ":" not in said and len(name.split()) <= _LONGEST_NAME
-    return said.strip() if named and not _says_more(name) and statements(said) else rest
-
-
-_LONGEST_NAME = 4
-
-
-def _says_more(name: str) -> bool:
-    """'Lead time' is what the note tells, 'If cut to sheets' when it holds, 'SBS' of which boards."""
-    told = topic_of(name, *OF_TERMS) or statements(name) or find_grade(name) or any(map(str.isdigit, name))
-    return bool(told) or any(phrases(section).find(name) for section in ("only_if", "exceptions", "optional"))
+    return text if found is None else without_name(text[found.end() :])
 
 
 def with_the_others(texts: tuple[Words, ...]) -> tuple[Words, ...]:
     """The texts with 'Other lines: lead time 3 weeks' as a note on the rows without the one key beside it that others
     have terms by."""
     keys = {key for words in texts if (key := key_ahead(words.text)) and statements(without_key(words.text))}
-    if len(keys) != 1 or len(*keys) > _LONGEST_KEY:
+    if len(keys) != 1 or len(*keys) > _LONGEST_MARK or " " in next(iter(keys)):
         return texts
     return tuple(_of_the_others(words, *keys) for words in texts)
 
 
-_LONGEST_KEY = 3
+_LONGEST_KEY, _LONGEST_MARK = 3, 9
 
 
 def _of_the_others(words: Words, key: str) -> Words:

@@ -83,8 +83,9 @@ def _parted(words: Words, known: list[Words], headed: frozenset[str]) -> Iterato
     if not entries or any(one.word in headed for one in entries):
         yield words
         return
-    alone = all(one.alone for one in entries)
-    if words in known or (known and (alone or any(_is_next_to(words, one) for one in known))):
+    alone, names = all(one.alone for one in entries), all(one.names for one in entries)
+    beside = names and any(_is_next_to(words, one) for one in known)
+    if words in known or beside or (known and alone):
         yield from (replace(words, text=f"[{KEYED}{one.word}] {one.said}") for one in entries)
         return
     yield replace(words, unsure=True) if alone else words

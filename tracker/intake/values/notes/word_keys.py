@@ -11,7 +11,7 @@ from tracker.intake.values.changes.withdrawn import withdrawn
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.relieved_charges import NoCharge
-from tracker.intake.values.notes.clauses import stops_in
+from tracker.intake.values.notes.clauses import sentences_of, stops_in
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.orders.minimum import LeastUnread
@@ -20,7 +20,7 @@ from tracker.intake.values.times.lead_remarked import lead_of_some, lead_remarke
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.fold import fold
-from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.lists import joined, pattern, phrases
 
 _WORD = r"[\"'“„«]?(?P<word>[^\W\d_][^=:;,.\n]{0,29}?)[\"'”“»]?"
 _EQUAL = "="
@@ -33,11 +33,12 @@ _LONGEST = 3
 
 
 class WordKey(NamedTuple):
-    """A word, folded, and what is said of the rows that have it. `alone`: it can be nothing but a key, whether or not a
-    row has it."""
+    """A word, folded, and what is said of the rows that have it. `names`: it says nothing of terms itself, as 'Lead
+    time' does. `alone`: it can be nothing but a key, whether or not a row has it."""
 
     word: str
     said: str
+    names: bool
     alone: bool
 
 
@@ -55,7 +56,7 @@ def word_keys(text: str) -> tuple[WordKey, ...]:
             # The 'T = US$ per short ton' of codes is read with their column; 'Pallets: $12/ST' is a charge.
             coded = number > 0 or all(len(one.word) <= _LONGEST_CODE for one in told)
             tells = tells_more_than_money if coded else tells_terms
-            return tuple(told) if any(tells(one.said) for one in told) else ()
+            return tuple(told) if any(tells(_first(one.said)) for one in told) else ()
     return ()
 
 
@@ -67,14 +68,25 @@ def without_rest(text: str) -> tuple[str, str]:
     weeks. All prices delivered'. Any other may go on about the last word."""
     for stop in stops_in(text, _STOP):
         key, rest = text[: stop.start()], text[stop.end() :]
-        of_all = phrases("all_of_them").find(rest) or phrases("price_words").find(rest) or not of_orders(rest)
-        if of_all and not _SIGN.search(rest) and word_keys(key):
+        if _is_of_all(rest) and word_keys(key):
             return key, rest
     return text, ""
 
 
+def _is_of_all(sentence: str) -> bool:
+    """'Validity: 31 December' says what it is of itself."""
+    label, sign, _ = sentence.partition(":")
+    if sign or "=" in sentence:
+        return "=" not in sentence and bool(topic_of(label, *OF_TERMS, *_OF_MONEY))
+    return not of_orders(sentence) or bool(joined("all_of_them", "price_words").find(sentence))
+
+
+def _first(said: str) -> str:
+    """The first sentence: 'Tn = tonelada de 1.000 kg. Validez: …' explains a unit."""
+    return next(iter(sentences_of(said)), said)
+
+
 _STOP = re.compile(r"\.\s+(?=[^\W\d_])")
-_SIGN = re.compile("[=:]")
 
 
 def _parts(text: str, sign: int) -> Iterator[str]:
@@ -113,13 +125,30 @@ _LISTED = re.compile(r"\s*[,;/+&]\s*")
 
 
 def _key(word: str, said: str, *, equal: bool) -> WordKey:
-    return WordKey(as_key(word), said, equal and _is_name(word) and of_orders(said))
+    names = _is_name(word)
+    return WordKey(as_key(word), without_name(said), names, equal and names and of_orders(_first(said)))
+
+
+def without_name(said: str) -> str:
+    """What is said behind what a key calls its rows: 'S = special width: lead time 6 weeks'."""
+    name, colon, rest = said.partition(":")
+    named = colon and ":" not in rest and len(name.split()) <= _LONGEST_NAME
+    return rest.strip() if named and not _says_more(name) and statements(rest) else said
+
+
+_LONGEST_NAME = 4
+
+
+def _says_more(name: str) -> bool:
+    """'Lead time' is what the note tells, 'If cut to sheets' when it holds, 'SBS' of which boards."""
+    told = topic_of(name, *OF_TERMS) or statements(name) or find_grade(name) or any(map(str.isdigit, name))
+    return bool(told) or any(phrases(section).find(name) for section in ("only_if", "exceptions", "optional"))
 
 
 def _is_short(word: str) -> bool:
-    """A few words, none of which names boards or the form that they come in."""
+    """A few words, none of which names boards, the form that they come in, all rows or all others."""
     few = len(word.split()) <= _LONGEST and not any(map(str.isdigit, word))
-    return few and find_grade(word) is None and not phrases("forms").find(word)
+    return few and find_grade(word) is None and not joined("forms", "all_of_them", "the_others").find(word)
 
 
 def _is_name(word: str) -> bool:
@@ -132,7 +161,7 @@ def _is_name(word: str) -> bool:
 
 _OF_MONEY = ("charges", "minimum", "price_words", "valid")
 _NO_NAMES = (
-    "only_if", "exceptions", "optional", "all_of_them", "the_others", "contact", "legend_labels", "made_so", "stores",
+    "only_if", "exceptions", "optional", "contact", "legend_labels", "made_so", "stores",
     "from_stock", "sources",
 )  # fmt: skip
 
