@@ -56,7 +56,9 @@ def word_keys(text: str) -> tuple[WordKey, ...]:
             # The 'T = US$ per short ton' of codes is read with their column; 'Pallets: $12/ST' is a charge.
             coded = number > 0 or all(len(one.word) <= _LONGEST_CODE for one in told)
             tells = tells_more_than_money if coded else tells_terms
-            return tuple(told) if any(tells(_first(one.said)) for one in told) else ()
+            # 'Verrick: EXW. All prices valid until 30 June. Tolland: delivered' is no key and nothing else.
+            whole = all(len(sentences_of(one.said)) == 1 for one in told[:-1])
+            return tuple(told) if whole and any(tells(_first(one.said)) for one in told) else ()
     return ()
 
 
