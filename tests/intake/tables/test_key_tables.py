@@ -193,3 +193,33 @@ def test_such_a_key_of_other_codes_explains_nothing():
     assert [line.offer.lead_days for line in found] == [None, None]
     found = _sheets([*rows, [], ["Code", "Minimum order"], ["A", "3 t"], ["B", "5 t"]]).lines
     assert [(line.offer.lead_days, line.offer.minimum_kg) for line in found[:2]] == [(None, None)] * 2
+
+
+_HEADS = {
+    "en": ("Price is", "US$ per short ton", "US$ per MSF"),
+    "de": ("Preis je", "US$ je short ton", "US$ je MSF"),
+    "fr": ("Prix par", "US$ par short ton", "US$ par MSF"),
+    "es": ("Precio por", "US$ por short ton", "US$ por MSF"),
+    "sv": ("Priset avser", "US$ per short ton", "US$ per MSF"),
+}
+
+
+@pytest.mark.parametrize("language", _HEADS)
+def test_codes_headed_by_what_the_price_is(language):
+    head, by_ton, by_area = _HEADS[language]
+    rows = [["Board", "Caliper (pt)", "Weight (lb/MSF)", "Code", "Price"], ["K1", 14, 59, "T", 1225],
+            ["K1", 18, 75, "A", 45.4], ["K5", 18, 71, "B", 895], ["K5", 24, 92, "T", 890]]  # fmt: skip
+    boards = [["Board", "Meaning"], ["K1", "SBS, coated one side"], ["K5", "CRB, coated one side"]]
+    key = [*boards, [], ["Code", head], ["T", by_ton], ["A", by_area], ["B", by_ton]]
+    told = [(state, grade, basis) for state, grade, _, basis, _ in _told(_sheets([*_TITLE, *rows], key))]
+    assert told == [
+        ("accepted", "SBS", "short_ton"), ("accepted", "SBS", "msf"), ("accepted", "CRB", "short_ton"),
+        ("accepted", "CRB", "short_ton"),
+    ]  # fmt: skip
+
+
+def test_codes_that_are_words_elsewhere_label_no_table_on_its_side():
+    rows = [["Board", "Caliper (pt)", "Weight (lb/MSF)", "Code", "Price"], ["SBS", 14, 59, "T", 1248],
+            ["SBS", 18, 75, "A", 1235], ["CRB", 16, 62, "T", 915], ["CRB", 24, 92, "A", 890]]  # fmt: skip
+    found = _sheets([["US$ per short ton"], [], *rows])
+    assert [str(line.offer.price) for line in found.lines] == ["1248", "1235", "915", "890"]

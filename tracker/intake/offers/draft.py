@@ -33,7 +33,8 @@ class Draft:
     `rival`: another price of the sheet for the very same offer, which says something else. `by_figure`: what was found
     of it rests on its own figure or on other rows, so that no other offer is like it (rows/alike_offers.py).
     `recap`: the words that call it a repeat of one that stands elsewhere. `parts`: the forms and markets of its titles.
-    `sheet_weighed`: the size that its weight is told of, where nothing else tells one.
+    `sheet_weighed`: the size that its weight is told of, where nothing else tells one. `unread`: what is said of terms
+    around it and gives none.
     """
 
     sheet: str
@@ -74,6 +75,7 @@ class Draft:
     rival: "Draft | None" = field(default=None, repr=False)
     recap: str = ""
     parts: frozenset[str] = frozenset()
+    unread: frozenset[str] = frozenset()
 
     @property
     def where(self) -> str:

@@ -27,7 +27,9 @@ from tracker.intake.offers.notes.of_named_sheets import of_sheet
 from tracker.intake.offers.notes.of_own_marks import of_own_marks
 from tracker.intake.offers.notes.of_own_tables import of_own_tables
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
+from tracker.intake.offers.notes.of_unseen_marks import with_unseen_marks
 from tracker.intake.offers.notes.of_whole_workbook import of_whole_workbook
+from tracker.intake.offers.notes.of_word_keys import with_word_keys
 from tracker.intake.offers.notes.own_texts import of_own_prices
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
@@ -50,6 +52,7 @@ from tracker.intake.offers.rows.pass_over import (
 from tracker.intake.offers.rows.prose import prose_drafts
 from tracker.intake.offers.rows.recaps import mark_recaps, without_recaps
 from tracker.intake.offers.rows.replaced_lists import replaced_tables_aside
+from tracker.intake.offers.rows.terms_unread import mark_terms_unread
 from tracker.intake.offers.rows.unheaded import unheaded_drafts
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.terms.firms_over_tables import texts_of_all, vendor_of_table
@@ -207,7 +210,9 @@ def _read_tables(
             continue
         around = of_own_tables(_levels(read, sheet, sheets, len(offering)), read, sheets)
         tables = [other.table for other in sheet.tables]
-        apart = (with_lines_apart(with_footnotes(of_own_prices(level), tables)) for level in around)
+        priced = [other.table for other in offering]
+        keyed = (with_unseen_marks(with_word_keys(of_own_prices(level), priced)) for level in around)
+        apart = (with_lines_apart(with_footnotes(level, tables)) for level in keyed)
         marked = (of_own_marks(level, read, everywhere if level.foreign else sheet.tables) for level in apart)
         levels = tuple(of_own_lines(level, read, offering) for level in marked)
         vendor = vendor_of_table(read, sheet, file_vendor)
@@ -219,6 +224,7 @@ def _read_tables(
         drafts = joined_down(_by_row(offers.drafts))
         tell_of_the_last_firm_s(drafts, read, sheet)
         mark_recaps(drafts, read.table.titles, sheet.name)
+        mark_terms_unread(drafts, levels)
         # Without words of its own above it, a table tells nothing that sets its prices apart from the one before.
         alike = drafts if read.table.titles else [*alike, *drafts]
         disagreeing_rows(alike)

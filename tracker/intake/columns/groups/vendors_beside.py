@@ -13,6 +13,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.periods import without_periods
 from tracker.intake.tables.table import Words
 from tracker.intake.values.firms.company import company_name, letterhead_name, may_be_a_name, name_of_bidder
+from tracker.intake.values.firms.own_words import has_a_strange_word
 from tracker.intake.values.heads.header import Header, without_unit
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.words.fold import fold
@@ -45,8 +46,9 @@ def _with_vendors_beside(prices: Sequence[PriceColumn], texts: Sequence[Words]) 
     if not rows and (letterheads := _letterheads_of_one_firm(texts)):
         open_rows = _rows_compared(prices, not_of=letterheads)
         return [_of_whom(price, open_rows) for price in prices]
+    several = len({price.vendor for price in prices} - {None}) > 1
     rows = rows or _rows_compared(prices)
-    return [price if price.vendor else _named(price, rows) for price in prices] if rows else list(prices)
+    return [price if price.vendor else _named(price, rows, several) for price in prices] if rows else list(prices)
 
 
 def _rows_compared(prices: Sequence[PriceColumn], not_of: Sequence[str] = ()) -> set[int]:
@@ -149,7 +151,9 @@ def _plain(head: Header) -> str:
     return undated(within_nobody(without_unit(head)))
 
 
-def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:
+def _named(price: PriceColumn, rows: set[int], several: bool) -> PriceColumn:
+    """The price with the name in its head, asked about where figures of nobody known stand under no more than a name.
+    Beside the prices of `several` firms 'Lakemont Fiber', a strange word and one of the trade, is one more."""
     if _beside_bids(price) is not None:
         return price
     heads = zip(price.column.heads, price.column.said, strict=True)
@@ -161,8 +165,14 @@ def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:
     called = any(head.role is Role.VENDOR for head in price.column.said[:-1]) or any(
         name_of_bidder(without_unit(head)) for head in price.column.said
     )
-    asked = price.unexplained and not called and not any(map(_works_in_one_word, price.column.said))
+    traded = several and _is_strange_and_of_the_trade(names[0])
+    asked = price.unexplained and not (called or traded or any(map(_works_in_one_word, price.column.said)))
     return replace(price, vendor=names[0], unexplained=asked)
+
+
+def _is_strange_and_of_the_trade(name: str) -> bool:
+    of_fibre = phrases("firm_goods").whole(name.split()[-1]) == "fibre"
+    return has_a_strange_word(name) and (of_fibre or letterhead_name(name) is not None)
 
 
 def _name_in(head: Header) -> str | None:

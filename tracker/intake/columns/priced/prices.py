@@ -9,6 +9,7 @@ from tracker.intake.columns.groups.group_terms import delivery_of_group, lead_of
 from tracker.intake.columns.groups.units_of_prices import on_several_bases
 from tracker.intake.columns.groups.vendors_beside import with_bids, without_chosen_vendors
 from tracker.intake.columns.priced.against_heads import far_below_named, priced_against_heads
+from tracker.intake.columns.priced.beside_firms import beside_firms
 from tracker.intake.columns.priced.bid_rounds import SEVERAL_ROUNDS, set_aside_earlier_rounds, several_rounds
 from tracker.intake.columns.priced.buyers_figures import named_by_buyer
 from tracker.intake.columns.priced.in_force import (
@@ -87,6 +88,7 @@ def price_columns(
     unsure = ""
     own = named_by_buyer(columns)
     alike = priced_alike(columns, list(kinds), samples)
+    alike += beside_firms(columns, [*kinds, *alike], samples)
     unexplained = [column for column in alike if not names_own_cost(column) and column not in own]
     unexplained += [*costs_beside_lists(kinds), *listed_after_the_old(kinds)]
     kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)

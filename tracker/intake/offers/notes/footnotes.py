@@ -10,7 +10,6 @@ from itertools import chain
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.keyed_notes import (
-    KEYED,
     KeyedNotes,
     key_ahead,
     key_by_key,
@@ -24,7 +23,17 @@ from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.changes.price_changes import changes_of_row, price_changes
 from tracker.intake.values.notes.leasts_of_some import sold_from
 from tracker.intake.values.notes.marks_apart import marks_apart
-from tracker.intake.values.notes.note_signs import LETTER, RAISED, STAR, WITHIN, marked, sign_ahead, without_sign
+from tracker.intake.values.notes.note_signs import (
+    KEYED,
+    LETTER,
+    RAISED,
+    STAR,
+    WITHIN,
+    as_written,
+    marked,
+    sign_ahead,
+    without_sign,
+)
 from tracker.intake.values.notes.statements import SaysMinimum, Statement, statements
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.times.lead import LeadTime
@@ -223,7 +232,7 @@ def _with_bare_terms(level: Level) -> Level:
     """A level of texts that are about some rows, with what they say as a remark in each of these would: the lead time
     of '(1) ten weeks', the change of '* plus 5 %'."""
     told = ((words, one) for words in level.texts for one in _bare_terms(without_sign(words.text)))
-    said = tuple(Said(one, level.place(words), words.text) for words, one in told)
+    said = tuple(Said(one, level.place(words), as_written(words.text)) for words, one in told)
     return replace(level, beside=level.beside + said) if said else level
 
 

@@ -7,8 +7,8 @@ from dataclasses import replace
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.notes.of_word_keys import cells_worded
 from tracker.intake.tables.table import Table, Words
-from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
@@ -16,9 +16,9 @@ from tracker.intake.values.freight.relieved_charges import NoCharge
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.key_entries import key_entries
 from tracker.intake.values.notes.lines_apart import without_others
-from tracker.intake.values.notes.note_signs import NOT, RAISED
+from tracker.intake.values.notes.note_signs import KEYED, NOT, RAISED, sign_ahead
 from tracker.intake.values.notes.statements import SaysMinimum, statements
-from tracker.intake.values.notes.topics import OF_TERMS, topic_of
+from tracker.intake.values.notes.word_keys import without_name
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime
@@ -28,14 +28,14 @@ from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
 _KEY = re.compile(r"\s*([^\W\d_]{1,3}|\d{1,2})\s*(?:[=:]|\s[-–]\s)\s*(?=[^\W_])")
-KEYED = "="
-"""What a key is told from a footnote's sign by."""
 _KEYS = re.compile(r"(?:[^\W\d_]{1,3}|\d{1,2})(?:\s*[,;+/ ]\s*(?:[^\W\d_]{1,3}|\d{1,2}))*")
 
 
 def key_ahead(text: str) -> str:
     """The key that a note explains, with the sign of equality, so that no footnote's sign is taken for it; '' for
     none, and for several in one text."""
+    if (sign := sign_ahead(text)).startswith(KEYED):
+        return sign
     found = _KEY.match(text)
     return f"{KEYED}{fold(found[1])}" if found is not None and len(key_entries(text)) <= 1 else ""
 
@@ -43,31 +43,19 @@ def key_ahead(text: str) -> str:
 def without_key(text: str) -> str:
     """The note behind its key, and behind what the key calls its rows: 'S = special width: lead time 6 weeks'."""
     found = _KEY.match(text)
-    rest = text if found is None else text[found.end() :]
-    name, colon, said = rest.partition(":")
-    named = found is not None and colon and ":" not in said and len(name.split()) <= _LONGEST_NAME
-    return said.strip() if named and not _says_more(name) and statements(said) else rest
-
-
-_LONGEST_NAME = 4
-
-
-def _says_more(name: str) -> bool:
-    """'Lead time' is what the note tells, 'If cut to sheets' when it holds, 'SBS' of which boards."""
-    told = topic_of(name, *OF_TERMS) or statements(name) or find_grade(name) or any(map(str.isdigit, name))
-    return bool(told) or any(phrases(section).find(name) for section in ("only_if", "exceptions", "optional"))
+    return text if found is None else without_name(text[found.end() :])
 
 
 def with_the_others(texts: tuple[Words, ...]) -> tuple[Words, ...]:
     """The texts with 'Other lines: lead time 3 weeks' as a note on the rows without the one key beside it that others
     have terms by."""
     keys = {key for words in texts if (key := key_ahead(words.text)) and statements(without_key(words.text))}
-    if len(keys) != 1 or len(*keys) > _LONGEST_KEY:
+    if len(keys) != 1 or len(*keys) > _LONGEST_MARK or " " in next(iter(keys)):
         return texts
     return tuple(_of_the_others(words, *keys) for words in texts)
 
 
-_LONGEST_KEY = 3
+_LONGEST_KEY, _LONGEST_MARK = 3, 9
 
 
 def _of_the_others(words: Words, key: str) -> Words:
@@ -115,7 +103,13 @@ class KeyedNotes:
         self._marked = {index: key for index, key in self._headed(table, free) if key in keys}
         may_list = free.union(_may_hold_keys(columns)).difference(self._marked, (one.index for one in columns.prices))
         self._listing = frozenset(index for index in may_list if self._lists(index, keys))
+        self._worded = frozenset(
+            key for key, text in noted.items() if key.startswith(KEYED) and sign_ahead(text) == key
+        )
+        self._priced = frozenset(price.index for price in columns.prices)
         self.keys = frozenset(self._marked.values()).union(*map(self.of_row, self._rows)) & keys
+        # An entry whose word no row has is of none of them.
+        self.keys |= self._worded
         if self._listing:
             # The 'F = lead time 5 weeks' of a list whose lines are all marked E is of none of them.
             self.keys |= {key for key, text in noted.items() if key[1:].isalpha() and len(key[1:]) == 1 and _told(text)}
@@ -146,7 +140,8 @@ class KeyedNotes:
     def of_row(self, cells: Mapping[int, Cell]) -> frozenset[str]:
         """The keys that hold for a row."""
         marked = {key for index, key in self._marked.items() if index in cells}
-        return frozenset(marked).union(*(_keys(cells[index]) for index in self._listing if index in cells))
+        worded = cells_worded(cell for index, cell in cells.items() if index not in self._priced) & self._worded
+        return worded.union(marked, *(_keys(cells[index]) for index in self._listing if index in cells))
 
     @property
     def over_columns(self) -> frozenset[int]:

@@ -11,6 +11,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.corrections_headed import under_their_heads
 from tracker.intake.offers.notes.doubted import left_open
 from tracker.intake.offers.notes.of_codes import CodeMeant, CodesNamed
+from tracker.intake.offers.notes.of_unseen_marks import may_be_of_any
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.offers.rows.rows import WholeRow
@@ -35,7 +36,8 @@ _NAMES = (Role.PRODUCT, Role.GRADE, Role.ITEM)
 
 
 class OfSomeLines:
-    """The texts of a table's levels that are about some of its lines, and which lines those are.
+    """The texts of a table's levels that are about some of its lines, and which lines those are: of those marked in a
+    way that is not seen perhaps any.
 
     A name that no line of the table has says nothing of which are meant: such a text holds for all. One about numbers
     that none has holds for none; the 'items 2 and 3' of lines from 11 on may be the second and the third, and where no
@@ -60,6 +62,7 @@ class OfSomeLines:
             or meant.numbers & numbers
             or (meant.numbers and _may_be_none(meant, numbers))
             or fold(meant.name) in names
+            or may_be_of_any(words)
         }
         every = (words for level in self.levels for words in level.texts if words not in known)
         self._of_codes = {words: coded for words in every if (coded := codes.meant(words))}
@@ -135,6 +138,8 @@ def _may_hold(meant: LinesMeant, draft: Draft) -> bool:
 
 
 def _meant(words: Words, level: Level) -> LinesMeant | None:
+    if may_be_of_any(words):
+        return LinesMeant(words.text)
     note = level.last_row is not None and words.row > level.last_row
     return lines_meant(without_sign(words.text), note=note)
 
@@ -183,6 +188,8 @@ def _counted(read: ReadTable) -> frozenset[int]:
 
 
 def _apart(words: Words) -> tuple[Words, ...]:
+    if may_be_of_any(words):
+        return (words,)
     body = without_sign(words.text)
     parts = lines_apart(body)
     sign = words.text[: len(words.text) - len(body)]

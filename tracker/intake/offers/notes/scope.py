@@ -21,11 +21,12 @@ from tracker.intake.values.heads.column_legend import column_named
 from tracker.intake.values.notes.board_titles import calls_a_board, of_some_measures, states_more_than_a_board
 from tracker.intake.values.notes.boards_ended import stated_of_boards
 from tracker.intake.values.notes.line_defaults import LineDefault, line_defaults
+from tracker.intake.values.notes.note_signs import as_written
 from tracker.intake.values.notes.statements import Statement, statements
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_of_group import lead_of_group
-from tracker.intake.values.times.lead_remarked import lead_remarked
+from tracker.intake.values.times.lead_remarked import lead_of_some, lead_remarked, stock_lead
 from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import phrases
@@ -60,7 +61,7 @@ class Level:
     def stated(self) -> tuple[Said[Statement], ...]:
         """Every statement of every text of the level."""
         return self.beside + tuple(
-            Said(statement, self.place(words), words.text)
+            Said(statement, self.place(words), as_written(words.text))
             for words in self.texts
             for statement in self._states(words)
             # What is said of one column's delivery or lead time holds for no other.
@@ -79,6 +80,7 @@ class Level:
             return (*said, of_group) if heads and (of_group := lead_of_group(text)) is not None else said
         lead = lead_remarked(text)
         if self.unsure:
+            lead = lead or lead_of_some(text) or stock_lead(text)
             return () if lead is None else (LeadUnread(text.strip()),)
         told = stated_of_boards(text) if self.of_some else statements(text)
         return (*(one for one in told if not isinstance(one, LeadTime | LeadUnread)), *((lead,) if lead else ()))

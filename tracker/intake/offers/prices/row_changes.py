@@ -9,6 +9,7 @@ from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.corrected_codes import notes_of_codes, notes_of_row
 from tracker.intake.offers.notes.footnotes import numbering_columns, signs_behind
+from tracker.intake.offers.notes.of_word_keys import cells_worded
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.rows.rows import WholeRow
@@ -18,7 +19,7 @@ from tracker.intake.values.changes.list_age import is_of_something_else
 from tracker.intake.values.changes.price_changes import ChangesPrice, changes_of_row, price_changes
 from tracker.intake.values.changes.withdrawn import no_longer_made, withdrawn
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.notes.note_signs import sign_ahead
+from tracker.intake.values.notes.note_signs import as_written, sign_ahead
 from tracker.intake.values.prices.tax import tax_included
 
 _NAMING = (Role.PRODUCT, Role.STOCK)
@@ -57,9 +58,10 @@ class RowChanges:
         cell = whole.cells[price.index]
         if self._notes:
             carrying = (cell, *price.column.heads, *self._others(whole), *(words.cell for words in headings))
-            signs = (sign for each in carrying for sign in signs_behind(each) if sign in self._notes)
+            carried = (sign for each in carrying for sign in signs_behind(each) | cells_worded([each]))
+            signs = (sign for sign in carried if sign in self._notes)
             for note in (self._notes[sign] for sign in signs):
-                called_off = ChangesPrice(note.text, unless_in_stock=no_longer_made(note.text))
+                called_off = ChangesPrice(as_written(note.text), unless_in_stock=no_longer_made(note.text))
                 yield Said(called_off, self._place(note), note.text)
         for note in notes_of_row(whole.cells, columns, self._coded):
             yield Said(ChangesPrice(note.text), self._place(note), note.text)

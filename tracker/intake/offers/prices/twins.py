@@ -193,7 +193,8 @@ def _compared(pair: Sequence[Draft]) -> str:
 
 
 def without_repeats(drafts: Iterable[Draft]) -> list[Draft]:
-    """Drops an accepted offer whose row repeats an earlier one in every cell, so that it is never accepted twice."""
+    """Drops an accepted offer whose row repeats an earlier one in every cell, and in what is said around it, so that it
+    is never accepted twice."""
     drafts = list(drafts)
     kept: list[Draft] = []
     seen: set[tuple[object, ...]] = set()
@@ -247,4 +248,4 @@ def _times_said(drafts: Iterable[Draft]) -> Counter[str]:
 def _all_of(draft: Draft) -> tuple[object, ...]:
     price = (draft.price, draft.currency, draft.basis, draft.charges, draft.delivered)
     terms = (draft.minimum_kg, draft.lead_days, draft.valid_until)
-    return (draft.row_words, *about(draft), draft.product, draft.coated_sides, *price, *terms)
+    return (draft.row_words, *about(draft), draft.product, draft.coated_sides, *price, *terms, draft.unread)

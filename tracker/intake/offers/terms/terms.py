@@ -22,6 +22,8 @@ from tracker.intake.offers.terms.vendor import vendor_over
 from tracker.intake.values.firms.company import may_call_a_vendor
 from tracker.intake.values.freight.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.note_signs import KEYED, sign_ahead
+from tracker.intake.values.notes.word_keys import as_key
 from tracker.intake.values.times.lead import LeadTime, counts_plain_days
 from tracker.intake.values.times.lead_remarked import lead_remarked
 from tracker.intake.values.times.lead_sentences import lead_among
@@ -114,10 +116,13 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: Fil
 
 
 def _is_key(cell: Cell, scope: Scope) -> bool:
-    """'E' in a column of lead times, where 'E = from stock' is said of the rows that have it; 'TBA' is no key."""
+    """'E' and 'Express' in a column of lead times, where 'E = from stock' and 'Express: 1 week' are said of the rows
+    that have them; 'TBA' is no key."""
     own = next((level for level in scope.levels if level.of_some), None)
-    told = own is not None and bool(own.all_of(LeadTime))
-    return told and len(cell.text.strip()) == 1 and cell.text.strip().isalpha()
+    if own is None or not own.all_of(LeadTime):
+        return False
+    worded = any(sign_ahead(words.text) == f"{KEYED}{as_key(cell.text)}" for words in own.texts)
+    return worded or (len(cell.text.strip()) == 1 and cell.text.strip().isalpha())
 
 
 def not_counted(words: str) -> str:

@@ -21,6 +21,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.some_boards_held import is_one_of
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.notes.of_unseen_marks import may_be_of_any
 from tracker.intake.offers.notes.scope import HEADING, Level, Scope
 from tracker.intake.offers.orders.order_terms import ton_of
 from tracker.intake.offers.terms.of_ways import TermsOfWays
@@ -60,7 +61,7 @@ class SomeBoardsTold:
         texts: dict[Cell, tuple[str, str]] = {}
         for level in levels:
             plain = level.texts if level.name != HEADING and not level.of_row else ()
-            for words in (each for each in plain if not _is_of_marked(each.text, signs)):
+            for words in (each for each in plain if not (_is_of_marked(each.text, signs) or may_be_of_any(each))):
                 texts.setdefault(words.cell, (level.place(words), _whole(words)))
         self._places = [place for place, _ in texts.values()]
         told = terms_of_some(tuple(without_sign(text) for _, text in texts.values()))

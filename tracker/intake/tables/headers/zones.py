@@ -1,7 +1,5 @@
-"""Header zones: the one to four rows that head a table, with merged groups above and unit or bracket rows below.
-
-A zone is only a candidate until data stand below it; that is checked where the tables are put together.
-"""
+"""Header zones: the one to four rows that head a table, with merged groups above and unit or bracket rows below. A zone
+is only a candidate until data stand below it, which is checked where the tables are put together."""
 
 from bisect import bisect_right
 from dataclasses import dataclass, field
@@ -18,6 +16,7 @@ from tracker.intake.tables.headers.header_rows import (
     under_axis,
 )
 from tracker.intake.tables.headers.heads import Head, head_of, is_bare_number
+from tracker.intake.tables.headers.heads_of_rows import heads_the_rows
 from tracker.intake.tables.headers.letterheads import is_letterhead, is_stamped
 from tracker.intake.tables.headers.run_on import runs_on
 from tracker.intake.tables.headers.under_groups import beside_units, under_group
@@ -177,8 +176,9 @@ def _continues_header(view: View, main: int, row: int) -> bool:
         )
     if under_group(view, main, columns) or beside_units(view, main, row, heads):
         return True
-    if len(heads) == 1 and heads[0].axis_word and row + 1 in view.rows and under_axis(view, row, row + 1):
-        # 'Board | US$ per cwt' over 'Caliper, points' over 14 | 16 | 18.
+    # 'Board | US$ per cwt' over 'Caliper, points' over 14 | 16 | 18.
+    axis = len(heads) == 1 and heads[0].axis_word and row + 1 in view.rows and under_axis(view, row, row + 1)
+    if axis or heads_the_rows(view, main, row):
         return True
     # A row of units stands under heads of its own; a lone grade in the first column is a sub-heading.
     if len(heads) == 1 and heads[0].unit and not heads[0].across:

@@ -3,7 +3,7 @@
 A block of labels with one column of values (a board written as a form) is the same thing with one board.
 """
 
-from collections.abc import Hashable, Iterator
+from collections.abc import Hashable, Iterator, Sequence
 from dataclasses import dataclass
 
 from tracker.intake.grid import Cell
@@ -190,12 +190,19 @@ def _continues(run: dict[int, Cell], row: int, cell: Cell) -> bool:
 
 def _heads_upright(view: View, column: int, row: int) -> bool:
     """'Vendor | Grade | Caliper | Price' over 'Nordwald Karton' and 'Last year': all beside the first label are heads
-    of different columns, and what stands below is a table of its own, whatever words its firms' names have in them."""
-    beside = [cell for at, cell in view.rows[row].items() if at > column]
-    heads = [head_of(cell) if is_label(cell) else None for cell in beside]
+    of different columns, and what stands below is a table of its own, whatever words its firms' names have in them; so
+    it is below 'Board | Caliper | Weight | Code | Price', though codes like 'T' and 'A' may be words."""
+    cells = view.rows[row]
+    beside = [cell for at, cell in cells.items() if at > column]
+    return _are_heads(beside, _FEWEST_LABELS) or _are_heads(list(cells.values()), _FEWEST_LABELS + 1)
+
+
+def _are_heads(cells: Sequence[Cell], fewest: int) -> bool:
+    """Whether each is the head of another kind of column, and one of prices."""
+    heads = [head_of(cell) if is_label(cell) else None for cell in cells]
     roles = {head.role for head in heads if head is not None and head.named}
     priced = any(head is not None and head.price for head in heads)
-    return None not in heads and len(roles) == len(heads) >= _FEWEST_LABELS and priced
+    return None not in heads and len(roles) == len(heads) >= fewest and priced
 
 
 def _checked(view: View, column: int, rows: list[int], units: frozenset[Place]) -> Labels | None:

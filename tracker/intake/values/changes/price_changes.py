@@ -19,6 +19,7 @@ from tracker.intake.values.figures.rates import in_signs, is_added, states_amoun
 from tracker.intake.values.freight.charges import find_charges
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
+from tracker.intake.values.notes.unseen_marks import of_unseen_marks
 from tracker.intake.values.prices.basis import find_basis
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.multiples import multiplied
@@ -111,6 +112,9 @@ def _change(clause: str) -> ChangesPrice | None:
         return ChangesPrice(clause, boards)
     if boards.some and withdrawn(clause):
         return ChangesPrice(clause, boards, unless_in_stock=no_longer_made(clause))
+    if (withdrawn(clause) or calls_outdated(clause)) and of_unseen_marks(clause):
+        # 'Prices in red are no longer valid': any of them may be red.
+        return ChangesPrice(clause)
     if takes_off(said) if of_prices or boards.some else reduces(said):
         return ChangesPrice(clause, boards, of_gross=not (of_prices or boards.some))
     if discount_to_come(clause):

@@ -19,6 +19,14 @@ def has_words_of_its_own(name: str) -> bool:
     )
 
 
+def has_a_strange_word(name: str) -> bool:
+    """A word that no list of words has, as 'Lakemont' is one: names are made of these."""
+    return any(len(word) >= _SHORTEST and not _is_known(word) for word in _WORD.findall(name))
+
+
+_SHORTEST = 4
+
+
 def named_beside_its_trade(name: str) -> bool:
     """A name beside words of the trade: 'Premium Kraftboards' and 'Packaging Materials' have none; 'Vretakartong' is
     one that ends in such a word."""

@@ -6,6 +6,7 @@ To a town, that is: what freight to a whole state or country costs may be anothe
 import re
 from collections.abc import Iterator
 from functools import lru_cache
+from itertools import pairwise
 
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.prices.currency import find_currencies
@@ -51,13 +52,19 @@ def _sites(part: str) -> list[tuple[int, int]]:
 def leads_to_several(text: str) -> bool:
     """'Freight to Dayton $1.90/cwt; to Boston $2.90/cwt', '… and Boston $2.90/cwt', '…; all other points on request':
     which of them is paid is open."""
-    lanes = any(True for _ in _places(text))
-    if lanes and (phrases("the_others").find(text) or len(find_currencies(text)) > 1):
+    lanes = _from_the_first_lane(text)
+    if lanes and (phrases("the_others").find(lanes) or len(find_currencies(lanes)) > 1):
         return True
     if _leads_to_several_sites(text):
         return True
     priced = (segment for segment in _SEGMENTS.split(text) if find_currencies(segment))
     return len({place for segment in priced for place in _places(segment)}) > 1
+
+
+def _from_the_first_lane(text: str) -> str:
+    """A text from the first sentence that leads to a place; the 'US$ per ton, FOB mill' before it is of no freight."""
+    stops = [0, *(stop.end() for stop in _SENTENCES.finditer(text)), len(text)]
+    return next((text[start:] for start, end in pairwise(stops) if any(True for _ in _places(text[start:end]))), "")
 
 
 def _leads_to_several_sites(text: str) -> bool:

@@ -18,6 +18,7 @@ from tracker.intake.values.freight.not_included import denied_within, not_includ
 from tracker.intake.values.notes.clauses import sentences_of, stops_in
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.notes.told_of_below import ends_below
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_unread import LeadUnread
@@ -206,7 +207,10 @@ def _is_set_against(ahead: str) -> bool:
 
 def _about_the_end(text: str) -> tuple[SidePart, ...]:
     """'Freight is included in the above prices.', 'Energie 3 % kommt zu den Preisen unten hinzu': a sentence that ends
-    with them."""
+    with them; 'Add $46/ST to every item below.'"""
+    below = ends_below(text)
+    if below and not any(map(str.isalnum, text[below[-1].end :])) and statements(text):
+        return (SidePart(Side.BELOW, text),)
     last = next(reversed(joined("prices_above", "prices_below").find(text)), None)
     if last is None or text.rstrip().endswith(":") or rest_of(text[last.end :], (), "added_behind"):
         return ()

@@ -6,6 +6,7 @@ import re
 STAR = r"\(\*+\)|\*+\)?|[†‡§°]+\)?"
 SIGN = (
     rf"{STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-eA-E]\)|\[[\da-e]\]|[\da-e]\)|\[(?:not )?letter [A-Z]+\]|\[not [^\[\]\s]{{1,9}}\]"
+    r"|\[=[^\[\]]{1,40}\]"
 )
 _AHEAD = re.compile(rf"\s*({SIGN})(?:\s*[=:–—-]?\s*(?=[^\W\d])|\s*[=:]\s*(?=[$€£¥])|\s+(?=[\d$€£¥]))")
 WITHIN = re.compile(rf"(?<=[^\W\d_]{{3}})({STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\*+\))(?=\s+[^\W\d_])")
@@ -13,6 +14,8 @@ WITHIN = re.compile(rf"(?<=[^\W\d_]{{3}})({STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|
 RAISED = str.maketrans("¹²³⁴⁵⁶⁷⁸⁹", "123456789", "()[]")
 
 
+KEYED = "="
+"""What the sign of a key's entry begins with: '[=yellow] lead time 5 weeks'."""
 NOT, LETTER = "not ", "letter "
 """What the sign of rows without another one begins with ('[not *] lead time 3 weeks'), and a letter that is a mark."""
 
@@ -31,6 +34,12 @@ def sign_ahead(text: str) -> str:
     """The sign that a note begins with, '' for none; '¹', '1)' and '(1)' are one."""
     found = _AHEAD.match(text)
     return found.group(1).translate(RAISED) if found else ""
+
+
+def as_written(text: str) -> str:
+    """A note with the word of a key's entry as a person writes it: 'yellow = lead time 5 weeks'."""
+    sign = sign_ahead(text)
+    return f"{sign.removeprefix(KEYED)} {KEYED} {without_sign(text)}" if sign.startswith(KEYED) else text
 
 
 def without_sign(text: str) -> str:

@@ -1,0 +1,59 @@
+"""Notes on rows that are marked in a way that is not seen: any row may be one of them, so that of none it is known."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from tracker.intake.offers.notes.scope import Level
+from tracker.intake.tables.table import Words
+from tracker.intake.values.changes.price_changes import ChangesPrice
+from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.freight.relieved_charges import NoCharge
+from tracker.intake.values.notes.clauses import sentences_of
+from tracker.intake.values.notes.note_signs import sign_ahead
+from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.notes.unseen_marks import of_unseen_marks
+from tracker.intake.values.notes.word_keys import word_keys
+from tracker.intake.values.orders.minimum import LeastUnread
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_remarked import lead_of_some, lead_remarked, stock_lead
+from tracker.intake.values.times.lead_unread import LeadUnread
+from tracker.intake.values.times.validity import Validity
+
+
+def with_unseen_marks(level: Level) -> Level:
+    """The level with what is said of such rows as texts of their own, which may be about any row."""
+    texts = tuple(part for words in level.texts for part in _parted(words))
+    return level if texts == level.texts else replace(level, texts=texts)
+
+
+def may_be_of_any(words: Words) -> bool:
+    """Whether a text is one of these, or a key whose words no cell has."""
+    return words.unsure and (of_unseen_marks(words.text) or any(one.alone for one in word_keys(words.text)))
+
+
+def _parted(words: Words) -> Iterator[Words]:
+    if sign_ahead(words.text) or not of_unseen_marks(words.text):
+        yield words
+        return
+    sentences = sentences_of(words.text)
+    unseen = [sentence for sentence in sentences if of_unseen_marks(sentence) and _tells_terms(sentence)]
+    plain = [sentence for sentence in sentences if sentence not in unseen]
+    if plain:
+        yield words if not unseen else replace(words, text=". ".join(plain))
+    for sentence in unseen:
+        yield replace(words, text=sentence, unsure=True)
+
+
+def _tells_terms(sentence: str) -> bool:
+    """What changes a price, its money or its unit is asked about by itself."""
+    said = statements(sentence)
+    if any(isinstance(one, _ASKED) for one in said):
+        return False
+    timed = lead_remarked(sentence) or lead_of_some(sentence) or stock_lead(sentence)
+    return bool(timed) or any(isinstance(one, _TERMS) for one in said)
+
+
+_ASKED = (ChangesPrice, SaysBasis, SaysCurrency)
+_TERMS = (LeadTime, LeadUnread, SaysMinimum, LeastUnread, Delivery, Validity, ChargeWords, NoCharge)
