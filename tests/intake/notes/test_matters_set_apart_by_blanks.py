@@ -31,3 +31,24 @@ def test_each_matter_is_read(said):
 def test_a_head_is_read_as_it_is_without_its_blanks(head):
     found = lines([["Birchmount Board"], ["Grade", "pt", "lb/MSF", head], ["SBS", 18, 75, 1218]])
     assert (found["D3"].offer.currency, found["D3"].offer.basis) == ("USD", "short_ton")
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Energy surcharge: $25 per short ton (2,000 lb)          SBS only",
+        "Lead time four to six weeks after receipt of order          SBS only",
+        "Minimum order 5 short tons per item and shipment          SBS grades",
+    ],
+)
+def test_what_bounds_a_matter_stays_with_it(said):
+    heads = ["Grade", "Caliper (pt)", "Price USD/short ton"]
+    found = lines([["Fairhaven Board Co."], heads, ["SBS", 18, 1200], ["CUK", 20, 900], [], [said]])
+    told = [(line.charges, line.lead_days, line.minimum_kg) for line in (found[cell].offer for cell in ("C3", "C4"))]
+    assert told[0] != told[1] == ((), None, None)
+
+
+def test_nouns_of_one_sentence_are_not_parted():
+    said = "Alle genannten Preise verstehen sich ohne den      Energiezuschlag von 25 EUR/t"
+    found = lines([["Moosbrunner Karton GmbH"], ["Sorte", "g/m²", "Preis EUR/t"], ["GC1", 250, 1200], [], [said]])
+    assert [str(charge.price) for charge in found["C3"].offer.charges] == ["25"]

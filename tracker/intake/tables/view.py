@@ -11,6 +11,7 @@ from typing import Protocol, runtime_checkable
 
 from tracker.intake.grid import Cell, Grid, MergedRange
 from tracker.intake.values.firms.letterhead_pieces import letterhead_in_pieces
+from tracker.intake.values.notes.wide_blanks import on_lines_of_their_own
 
 _LARGEST_SPREAD = 20_000
 """A merged block of more cells than this is decoration; spreading it would only cost memory."""
@@ -242,12 +243,8 @@ def _plain(text: str) -> str | None:
     if text and len(text) <= _LONGEST_TEXT and not _UNTIDY.search(text) and not _LEADERS.search(text):
         return None
     plain = _LEADERS.sub(" ", text[:_LONGEST_TEXT])
-    plain = _WIDE.sub("\n", plain) if len(plain) > _LONGEST_HEAD else plain
+    plain = on_lines_of_their_own(plain) if len(plain) > _LONGEST_HEAD else plain
     return "\n".join(" ".join(line.split()) for line in plain.splitlines()).strip()
-
-
-_WIDE = re.compile(r"(?<=[^\s,:])[ \u00a0]{4,}(?=[^\W\d_a-z])")
-"""What sets one matter apart from the next on a line: 'Good through 06/07/2026      U.S. funds'."""
 
 
 def part_of(view: View, rows: Iterable[int], columns: range | None = None) -> View:
