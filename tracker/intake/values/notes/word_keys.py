@@ -14,6 +14,7 @@ from tracker.intake.values.freight.relieved_charges import NoCharge
 from tracker.intake.values.notes.clauses import sentences_of, stops_in
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.notes.topics import OF_TERMS, topic_of
+from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.values.orders.minimum import LeastUnread
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_remarked import lead_of_some, lead_remarked, stock_lead
@@ -51,7 +52,7 @@ def word_keys(text: str) -> tuple[WordKey, ...]:
         entries = [sign.fullmatch(part) for part in _parts(body, number)]
         # 'Freight: 40 EUR/t' says what the amount is, be there a row with that word.
         topics = number > 0 and any(entry is not None and topic_of(entry["word"], *_OF_MONEY) for entry in entries)
-        if entries and not topics and all(entry is not None and _is_short(entry["word"]) for entry in entries):
+        if entries and not topics and all(entry is not None and _is_entry(**entry.groupdict()) for entry in entries):
             told = [_key(entry["word"], entry["said"], equal=number == 0) for entry in entries if entry]
             # The 'T = US$ per short ton' of codes is read with their column; 'Pallets: $12/ST' is a charge.
             coded = number > 0 or all(len(one.word) <= _LONGEST_CODE for one in told)
@@ -145,6 +146,11 @@ def _says_more(name: str) -> bool:
     """'Lead time' is what the note tells, 'If cut to sheets' when it holds, 'SBS' of which boards."""
     told = topic_of(name, *OF_TERMS) or statements(name) or find_grade(name) or any(map(str.isdigit, name))
     return bool(told) or any(phrases(section).find(name) for section in ("only_if", "exceptions", "optional"))
+
+
+def _is_entry(word: str, said: str) -> bool:
+    """'To = 1000 kg' explains a unit, and no word of a row."""
+    return _is_short(word) and not (said[:1].isdigit() and find_mass_units(word))
 
 
 def _is_short(word: str) -> bool:
