@@ -205,3 +205,14 @@ def test_line_breaks_of_a_head_stay_in_it_where_every_line_below_is_quoted() -> 
 def test_inch_marks_of_quoted_lines_make_no_records_of_several_lines() -> None:
     text = 'Board,Core,Price\nSBS,3",1250\nCRB,6",1190\nCUK,3",1090\n'
     assert [found[0] for found in rows(read_delimited(text.encode())).values()] == ["Board", "SBS", "CRB", "CUK"]
+
+
+def test_a_list_whose_every_record_breaks_within_quotes_is_read_as_they_part_it():
+    text = (
+        '"Hollin Board\nPrice sheet no. 9",,,,\n"All prices delivered.\nGood until 31 January 2027.",,,,\n'
+        'Item,"Caliper\n(pt)","Weight\n(lb/MSF)","Price\n(US$/ton)",Lead time\n'
+        '"SBS C1S,\nrolls",14,59,"1,262.00",3 weeks\n"CUK,\nrolls",21,87,"1,071.50",5-6 weeks\n'
+    )
+    found = rows(read_delimited(text.encode()))
+    assert found[2] == ["Item", "Caliper\n(pt)", "Weight\n(lb/MSF)", "Price\n(US$/ton)", "Lead time"]
+    assert found[4] == ["CUK,\nrolls", "21", "87", "1,071.50", "5-6 weeks"]

@@ -80,8 +80,8 @@ def _records(text: str, delimiter: str) -> Iterator[list[str]]:
 
 
 def _usual_counts(text: str, delimiter: str) -> tuple[int, ...]:
-    """How many delimiters most lines hold, most lines without quotes, which are whole records, and most of those whose
-    quotes are all closed.
+    """How many delimiters most lines hold, most lines without quotes, which are whole records, most of those whose
+    quotes are all closed, and most records where every quote stands at a field's end.
 
     They differ where a header of many quoted line breaks is longer than the list below it.
     """
@@ -89,7 +89,16 @@ def _usual_counts(text: str, delimiter: str) -> tuple[int, ...]:
     every = [line.count(delimiter) for line in lines]
     whole = [count for line, count in zip(lines, every, strict=True) if count and '"' not in line]
     closed = [len(_line_record(line, delimiter)) - 1 for line in lines if line.count('"') % 2 == 0]
-    return tuple(Counter(counts).most_common(1)[0][0] for counts in (every, whole, closed) if counts)
+    quoted = _widths_as_quoted(lines, delimiter)
+    return tuple(Counter(counts).most_common(1)[0][0] for counts in (every, whole, closed, quoted) if counts)
+
+
+def _widths_as_quoted(lines: list[str], delimiter: str) -> list[int]:
+    """How many delimiters the records hold that quotes make of the lines; [] where a quote stands within a field."""
+    try:
+        return [len(record) - 1 for record in csv.reader(lines, delimiter=delimiter, strict=True) if len(record) > 1]
+    except csv.Error:
+        return []
 
 
 def _swallowed(span: list[str], delimiter: str, usual: tuple[int, ...]) -> bool:
