@@ -140,3 +140,20 @@ def test_an_amount_with_words_behind_it_heads_what_is_told_of_it_among_heads_of_
 def test_figures_under_such_a_head_are_no_second_price_unasked():
     found = lines([["Grade", "Caliper (pt)", "25 USD/ton surcharge included", "Price USD/ST"], ["SBS", 18, 1175, 1150]])
     assert {cell for cell, line in found.items() if str(line.state) == "accepted"} == {"D2"}
+
+
+@pytest.mark.parametrize(
+    "told",
+    ["Prices £ per tonne, ex works", "Preise £ je t, ab Werk", "Prix £/t départ usine", "Precios £/t en fábrica",
+     "Priser £/t fritt fabrik"],
+)  # fmt: skip
+def test_what_all_prices_are_in_heads_no_measure_of_the_boards(told):
+    heads = ["Grade", "GSM", "Caliper mm", "Reel width mm", "Price £/tonne"]
+    found = lines([["Moorfield Sheet & Roll", told], heads, ["SBB C2S", 250, "0.310", 920, 1318]])
+    assert list(found) == ["E3"]
+    assert (found["E3"].offer.caliper_um, found["E3"].offer.delivered) == (310, False)
+
+
+def test_it_heads_prices_that_stand_right_below_it():
+    rows = [["", "Prices £ per tonne"], ["Grade", "Rolls", "Sheets"], ["SBS 250 g/m²", 1318, 1402]]
+    assert [str(line.offer.price) for line in lines(rows).values()] == ["1318", "1402"]

@@ -14,7 +14,7 @@ from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.freight.delivery import delivery_text, find_delivery
 from tracker.intake.values.heads.role_words import header_roles
-from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.heads.roles import MEASURES, Role
 from tracker.intake.values.notes.dated import SaysDate
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.prices.money import counts_pages, find_price_unit
@@ -39,7 +39,20 @@ def is_letterhead(view: View, row: int) -> bool:
     if firms:
         return len(firms) == 1 and (firms[0] == 0 or (firms[0] == 1 and _leads_to_a_firm(texts[0])))
     named = any(map(str.isdigit, texts[0])) and bool(phrases("list_names").at(tokens_of(texts[0]), 0))
-    return named or _is_numbered(texts) or _is_a_term(view, row) or _followed_by_terms(view, row)
+    return named or _is_numbered(texts) or _is_a_term(view, row) or _followed_by_terms(view, row) or _titles(view, row)
+
+
+def _titles(view: View, row: int) -> bool:
+    """'Moorfield Sheet & Roll | Prices £ per tonne, ex works' over 'Grade | GSM | Caliper | Price £/t': what all prices
+    are in, over the measure of a board, where every column has a head of its own."""
+    (left, _), (column, told), *others = sorted(view.rows[row].items())
+    below = view.rows.get(row + 1, {})
+    heads = [head_of(cell) for cell in below.values()]
+    if others or left != min(below, default=None) or not all(head is not None and head.named for head in heads):
+        return False
+    under, unit = _head_below(below, column), find_price_unit(told.text)
+    in_money = unit is not None and unit.currency is not None and bool(phrases("price_words").find(told.text))
+    return under is not None and under.role in MEASURES and (in_money or bool(phrases("list_names").find(told.text)))
 
 
 def _tells_the_page(text: str) -> bool:
