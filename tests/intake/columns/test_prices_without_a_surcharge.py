@@ -119,7 +119,7 @@ def test_no_charge_comes_on_top_of_a_price_that_has_it_in_it(bare, energy, freig
     assert whole == {("1267", "accepted", ()), ("967", "accepted", ())}
     rounded = _read((bare, energy, paid), (1200, "24.6", 1225), (900, "24.6", 925))
     assert rounded == {("1225", "accepted", ()), ("925", "accepted", ())}
-    beside = _read((bare, f"{freight} EUR/t", paid), (1200, 42, 1225), (900, 42, 925))
+    beside = _read((bare, paid, f"{freight} EUR/t"), (1200, 1225, 42), (900, 925, 42))
     assert beside == {("1225", "accepted", ("42",)), ("925", "accepted", ("42",))}
 
 

@@ -9,6 +9,7 @@ from operator import itemgetter
 
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.grade import GradeReading
+from tracker.intake.values.boards.held_against import without_held_boards
 from tracker.intake.values.boards.open_grades import UNCOATED
 from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.freight.charges import ChargeWords
@@ -35,7 +36,7 @@ _STOPS = " :,.–-()"
 @lru_cache(maxsize=4096)
 def lines_apart(text: str) -> tuple[str, ...]:
     """Its texts, each of which names the lines that it is about or excepts, and says all of what it says of them."""
-    text = with_likes(once_called(letters_as_numbers(text)))
+    text = with_likes(without_held_boards(once_called(letters_as_numbers(text))))
     if phrases("the_others").find(text) and lines_named(text) is not None:
         return tuple(_apart(text))
     told = (
