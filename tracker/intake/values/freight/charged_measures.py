@@ -7,6 +7,7 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from tracker.intake.values.figures.lengths import Measured
+from tracker.intake.values.figures.rates import is_added
 from tracker.intake.values.figures.sheetsize import MM_PER, LengthUnit, find_sheet_sizes
 from tracker.intake.values.figures.spans import FigureSpan, figure_spans
 from tracker.intake.values.freight.charge_names import charges_named, whole_name
@@ -49,7 +50,7 @@ def charged_measure(clause: str) -> ChargedMeasure | None:
     narrow = phrases("narrow_webs").find(clause)
     spans = [span for span in figure_spans(clause, "length_units") if _is_width(span)]
     sizes = _limits_of_sheets(clause)
-    if not (charges_named(clause) or phrases("additions").find(clause)) or not (spans or sizes):
+    if not (charges_named(clause) or is_added(clause)) or not (spans or sizes):
         return None
     if sizes:
         return ChargedMeasure(_without_leads(blanked(clause, sizes)), None, "sheet", unsure=True)
