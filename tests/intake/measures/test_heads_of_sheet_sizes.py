@@ -13,8 +13,8 @@ def _size(head):
 @pytest.mark.parametrize(
     "head",
     [
-        "Format ab Lager", "Format (ab 1 t)", "Sheet size from stock", "Sheet size (minimum 5 t)", "Format (minimum 5 t)",
-        "Formato (mínimo 5 t)", "Arkformat (från 5 t)",
+        "Format ab Lager", "Format (ab 1 t)", "Sheet size from stock", "Sheet size (minimum 5 t)",
+        "Format (minimum 5 t)", "Formato (mínimo 5 t)", "Arkformat (från 5 t)",
     ],
 )  # fmt: skip
 def test_a_word_for_an_order_or_a_stock_bounds_no_size(head):
