@@ -54,3 +54,48 @@ def test_the_price_on_another_basis_is_still_that_price():
     over = [None, None, None, None, "For reference"]
     found = lines([["USD"], over, ["Grade", "Caliper pt", "lb/MSF", "Price $/ST", "Price $/MSF"], *map(list, rows)])
     assert all(line.offer.source.also for line in found.values())
+
+
+@pytest.mark.parametrize(
+    ("paid", "shown"),
+    [
+        ("Price EUR/t", "Reference only EUR/t"),
+        ("Price EUR/t", "Memo EUR/t"),
+        ("Price EUR/t", "Price EUR/t (for reference)"),
+        ("Preis EUR/t", "Preis EUR/t (zur Information)"),
+        ("Prix EUR/t", "Prix EUR/t (pour mémoire)"),
+        ("Precio EUR/t", "Precio EUR/t (a título informativo)"),
+        ("Pris EUR/t", "Pris EUR/t (för kännedom)"),
+    ],
+)
+@pytest.mark.parametrize("order", [(0, 1), (1, 0)])
+def test_beside_a_price_and_a_unit_it_says_so_too(paid, shown, order):
+    heads, figures = [(paid, shown)[at] for at in order], [(1200, 1240)[at] for at in order]
+    found = lines([["Grade", "g/m²", *heads], ["GC1", 250, *figures], ["GD2", 300, *(one - 300 for one in figures)]])
+    assert [(str(line.offer.price), str(line.state)) for line in found.values()] == [
+        ("1200", "accepted"),
+        ("900", "accepted"),
+    ]
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "Prices of the previous quarter, for comparison",
+        "Index prices for reference",
+        "Vergleichspreise Vorquartal",
+        "Vorquartal zum Vergleich",
+        "Prix du trimestre précédent, pour comparaison",
+        "Precios del trimestre anterior, para comparar",
+        "Föregående kvartals priser, för jämförelse",
+    ],
+)
+def test_a_title_that_shows_the_prices_of_a_time_before_is_asked_about(title):
+    found = lines([[title], ["Grade", "g/m²", "Price EUR/t"], ["GC1", 250, 1200], ["GD2", 300, 900]])
+    assert {str(line.state) for line in found.values()} == {"question"}
+
+
+@pytest.mark.parametrize("title", ["For your information: our prices", "Zur Information: unsere Preise"])
+def test_one_that_every_vendor_may_write_is_not(title):
+    found = lines([[title], ["Grade", "g/m²", "Price EUR/t"], ["GC1", 250, 1200], ["GD2", 300, 900]])
+    assert {str(line.state) for line in found.values()} == {"accepted"}

@@ -92,3 +92,97 @@ def test_of_a_surcharge_that_nothing_names_it_is_asked_which_price_is_paid(paid,
     rows = [["EUR/t, DAP"], ["Grade", "g/m²", "µm", *(heads[place] for place in order)]]
     found = lines([*rows, *([*board[:3], *(board[place] for place in order)] for board in _BOARDS)])
     assert {str(line.state) for line in found.values()} == {"question"}
+
+
+_HEADS = [
+    ("Price excl. energy surcharge", "Energy surcharge", "Freight", "Price"),
+    ("Preis ohne Energiezuschlag", "Energiezuschlag", "Fracht", "Preis"),
+    ("Prix hors surcharge énergie", "Surcharge énergie", "Transport", "Prix"),
+    ("Precio sin recargo energético", "Recargo energético", "Transporte", "Precio"),
+    ("Pris utan energitillägg", "Energitillägg", "Frakt", "Pris"),
+]
+
+
+def _read(heads, *rows, notes=()):
+    boards = (("GC2", 250, 405), ("GD2", 300, 400))
+    body = ([*board, *figures] for board, figures in zip(boards, rows, strict=True))
+    found = lines([["EUR/t"], ["Grade", "g/m²", "µm", *heads], *body, *([note] for note in notes)])
+    return {
+        (str(line.offer.price), str(line.state), tuple(str(charge.price) for charge in line.offer.charges))
+        for line in found.values()
+    }
+
+
+@pytest.mark.parametrize(("bare", "energy", "freight", "paid"), _HEADS)
+def test_no_charge_comes_on_top_of_a_price_that_has_it_in_it(bare, energy, freight, paid):
+    whole = _read((bare, energy, freight, paid), (1200, 25, 42, 1267), (900, 25, 42, 967))
+    assert whole == {("1267", "accepted", ()), ("967", "accepted", ())}
+    rounded = _read((bare, energy, paid), (1200, "24.6", 1225), (900, "24.6", 925))
+    assert rounded == {("1225", "accepted", ()), ("925", "accepted", ())}
+    beside = _read((bare, paid, f"{freight} EUR/t"), (1200, 1225, 42), (900, 925, 42))
+    assert beside == {("1225", "accepted", ("42",)), ("925", "accepted", ("42",))}
+
+
+@pytest.mark.parametrize(("bare", "energy", "freight", "paid"), _HEADS)
+def test_charges_that_do_not_make_up_the_difference_leave_it_to_be_asked(bare, energy, freight, paid):
+    for between, figures in ((energy, 31), (freight, 20)):
+        found = _read((bare, between, paid), (1200, figures, 1225), (900, figures, 925))
+        assert {state for _, state, _ in found} == {"question"}
+
+
+@pytest.mark.parametrize(
+    ("bare", "paid", "amount", "of_all"),
+    [
+        ("Price excl. energy surcharge", "Price", "Energy surcharge 25 EUR/t", "Energy surcharge for all orders"),
+        ("Preis ohne Energiezuschlag", "Preis", "Energiezuschlag 25 EUR/t", "Energiezuschlag auf alle Sorten"),
+        ("Prix hors surcharge énergie", "Prix", "Surcharge énergie 25 EUR/t", "Surcharge énergie applicable à tous"),
+        ("Precio sin recargo energético", "Precio", "Recargo energético 25 EUR/t", "Recargo energético para todos"),
+        ("Pris utan energitillägg", "Pris", "Energitillägg 25 EUR/t", "Energitillägg tas ut på alla kvaliteter"),
+    ],
+)
+def test_nor_does_what_a_note_tells_of_it(bare, paid, amount, of_all):
+    for note in (amount, of_all):
+        found = _read((bare, paid), (1200, 1225), (900, 925), notes=[note])
+        assert found == {("1225", "accepted", ()), ("925", "accepted", ())}
+    other = _read((bare, paid), (1200, 1225), (900, 925), notes=[amount.replace("25", "31")])
+    assert {state for _, state, _ in other} == {"question"}
+
+
+@pytest.mark.parametrize(
+    ("bare", "paid", "note"),
+    [
+        ("Price excl. energy surcharge", "Price", "No energy surcharge at present"),
+        ("Price excl. energy surcharge", "Price", "Currently no energy surcharge is charged"),
+        ("Price excl. energy surcharge", "Price", "Contract customers do not pay the energy surcharge"),
+        ("Price excl. energy surcharge", "Price", "Energy surcharge from January 2027"),
+        ("Preis ohne Energiezuschlag", "Preis", "Derzeit kein Energiezuschlag"),
+        ("Preis ohne Energiezuschlag", "Preis", "Energiezuschlag ab Januar 2027"),
+        ("Prix hors surcharge énergie", "Prix", "Aucune surcharge énergie actuellement"),
+        ("Prix hors surcharge énergie", "Prix", "Surcharge énergie à partir de janvier 2027"),
+        ("Precio sin recargo energético", "Precio", "Actualmente no hay recargo energético"),
+        ("Precio sin recargo energético", "Precio", "Recargo energético a partir de enero de 2027"),
+        ("Pris utan energitillägg", "Pris", "För närvarande inget energitillägg"),
+        ("Pris utan energitillägg", "Pris", "Energitillägg från januari 2027"),
+    ],
+)
+def test_where_a_note_denies_the_surcharge_or_sets_it_later_it_is_asked(bare, paid, note):
+    found = _read((bare, paid), (1200, 1225), (900, 925), notes=[note])
+    assert {state for _, state, _ in found} == {"question"}
+
+
+@pytest.mark.parametrize(
+    ("bare", "paid"),
+    [
+        ("Roll price excl. energy surcharge", "Sheet price"),
+        ("Price excl. energy surcharge (rolls)", "Price (sheets)"),
+        ("Price excl. energy surcharge", "Price 5-20 t"),
+        ("Price excl. energy surcharge EUR/t", "Price USD/t"),
+        ("Rollenpreis ohne Energiezuschlag", "Bogenpreis"),
+        ("Prix bobines hors surcharge énergie", "Prix feuilles"),
+        ("Precio bobinas sin recargo energético", "Precio hojas"),
+        ("Rullpris utan energitillägg", "Arkpris"),
+    ],
+)
+def test_prices_of_different_things_are_not_compared(bare, paid):
+    found = _read((bare, paid), (1200, 1260), (900, 960))
+    assert found == {("1200", "question", ()), ("900", "question", ())} or len(found) == 4

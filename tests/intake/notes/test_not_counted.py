@@ -22,7 +22,6 @@ def told(*texts, rows=LIST):
         "Less 2% for truckloads.",
         "2% discount for truckloads",
         "Prices increase by $40 per ton from 1 January 2027.",
-        "Roll width under 24 in add $15/ton",
         "Old price list - superseded",
         "Pallets are charged at cost",
         "Fuel surcharge per index",

@@ -37,8 +37,9 @@ _BRACKETED = re.compile(r"[(\[]([^)\]]*)[)\]]")
 class Column:
     """One column: its role, and everything that its header cells say of units, money and board.
 
-    `heads` are the header cells from the top down, `said` what each of them says in the same order. What follows from
-    them is worked out once, since every row asks for it.
+    `heads` are the header cells from the top down, `said` what each of them says in the same order; `holds` are the
+    names of surcharges that its prices have in them, as those beside it show. What follows from the heads is worked out
+    once, since every row asks for it.
     """
 
     index: int
@@ -48,6 +49,7 @@ class Column:
     sure: bool = True
     lines: tuple[Cell, ...] = ()
     vendor: str = ""
+    holds: tuple[str, ...] = ()
 
     @cached_property
     def text(self) -> str:

@@ -17,7 +17,7 @@ from tracker.intake.tables.headers.periods import is_period
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.changes.competitors import without_competitors
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.times.dates import date_readings
+from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
 from tracker.trade.layout import Layout
 
@@ -100,10 +100,10 @@ class ReadSheet:
         for read in self.tables:
             words += [*read.table.titles, *read.table.notes]
             words += [*read.table.headings(), *read.table.lines()]
-            # Of prices of several times no bare day is that of the list.
+            # Of prices of several times no day over one of them is that of the list.
             timed = read.columns.doubt == SEVERAL_TIMES
             said = [head_text(head) for column in read.table.columns for head in column.heads]
-            heads += [text for text in said if not (timed and date_readings(text))]
+            heads += [text for text in said if not (timed and find_dates(text))]
         return tuple(dict.fromkeys([*(without_competitors(said.text) for said in words), *heads, self.name]))
 
     def all_texts(self) -> tuple[str, ...]:

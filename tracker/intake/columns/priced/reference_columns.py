@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Mapping
 
 from tracker.intake.columns.column import Column, Kind
-from tracker.intake.words.lists import phrases
+from tracker.intake.values.changes.shown_besides import head_shown_besides
 
 
 def for_reference(kinds: Mapping[Column, Kind]) -> list[Column]:
@@ -14,8 +14,7 @@ def for_reference(kinds: Mapping[Column, Kind]) -> list[Column]:
 
 
 def _shown_for_reference(column: Column) -> bool:
-    """A head says so and no more."""
-    return any(phrases("for_reference").whole(head.text.strip(" ()[]*:.-–")) is not None for head in column.said)
+    return any(head_shown_besides(head.text) for head in column.said)
 
 
 def _is_once_more(column: Column, paid: Iterable[Column]) -> bool:

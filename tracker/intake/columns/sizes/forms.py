@@ -16,11 +16,12 @@ from tracker.intake.values.heads.roles import PRICES, Role
 from tracker.intake.values.notes.note_signs import RAISED, sign_ahead, without_sign
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.orders.loads import LOADS
+from tracker.intake.values.prices.basis import basis_span
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.values.prices.price_sentences import SaysBasis
 from tracker.intake.values.prices.units_of_parts import prices_each_form
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import without
+from tracker.intake.words.phrases import blanked, tokens_of, without
 
 _BOTH = {"roll", "sheet"}
 _NEAR = Decimal("1.5")
@@ -112,6 +113,16 @@ def form_of(column: Column) -> str:
     """'roll' or 'sheet' where a head says that and no more; '' elsewhere, and below 'price per'."""
     per = any(head.strength(Role.BASIS) or head.strength(Role.PER_QUANTITY) for head in column.said)
     return "" if per else next((form for head in column.said if (form := form_alone(_unsized(head)))), "")
+
+
+def form_in(head: str) -> str:
+    """'Rolls FOB', 'Roll price', 'Sheet extra'; of a price per sheet or per roll its unit says nothing."""
+    unit, tokens = basis_span(head), tokens_of(head)
+    bare = head if unit is None else blanked(head, [(tokens[unit[0]][1], tokens[unit[1] - 1][2])])
+    found = {match.value for section in ("forms", "forms_alone", "basis") for match in phrases(section).find(bare)}
+    found |= {"roll" for _ in phrases("rolls").find(bare)}
+    forms = found & _BOTH
+    return forms.pop() if len(forms) == 1 else ""
 
 
 def form_named(column: Column) -> frozenset[str]:

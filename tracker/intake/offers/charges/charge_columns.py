@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
+from tracker.intake.columns.sizes.forms import form_in
 from tracker.intake.grid import Cell
 from tracker.intake.offers.charges.borne_charges import beside_mill_price, borne_by, figure_in, led_to_by
 from tracker.intake.offers.charges.charge_units import may_share_unit
@@ -14,14 +15,13 @@ from tracker.intake.offers.charges.relief import relieved_columns
 from tracker.intake.offers.draft import Draft
 from tracker.intake.tables.headers.periods import without_periods
 from tracker.intake.values.freight.charge_heads import charge_header
-from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.freight.charge_names import charges_named, same_charge
+from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.relieved_charges import NoCharge, names_share
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.orders.small_orders import of_sized_orders
-from tracker.intake.values.prices.basis import basis_span
-from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.prices.shares import is_share_cut_short
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.fold import fold
@@ -40,7 +40,7 @@ class ChargeColumns:
     of them, it bears is not certain; `optional`: charged for another form, or only if ordered; `of_some_orders`: for
     orders of some size.
     `freight_borne`: the price is the delivered one beside another that is not, so that no note's freight is added.
-    `unread`: taken for prices, though a charge's name heads them.
+    `unread`: taken for prices, though a charge's name heads them. `held`: the names of what the price has in it.
     """
 
     borne: frozenset[int] = frozenset()
@@ -49,6 +49,11 @@ class ChargeColumns:
     of_some_orders: frozenset[int] = frozenset()
     freight_borne: bool = False
     unread: tuple[Column, ...] = ()
+    held: tuple[str, ...] = ()
+
+    def has(self, charge: ChargeWords) -> bool:
+        """Whether a charge that is told of is in the price already."""
+        return any(same_charge(charge.kind, charge.label, name) for name in self.held)
 
 
 _NONE_CHARGED = {borne: ChargeColumns(freight_borne=borne) for borne in (False, True)}
@@ -63,7 +68,7 @@ def charge_columns(
     charged = [column for column in columns.of(*ON_TOP) if _has_figure(cells, column)]
     unread = _unread_charges(price, columns, cells)
     if not charged:
-        return replace(_NONE_CHARGED[beside_mill_price(price, offers)], unread=unread)
+        return replace(_NONE_CHARGED[beside_mill_price(price, offers)], unread=unread, held=price.column.holds)
     led, perhaps_led = led_to_by(price, cells, columns)
     borne = borne_by(price, offers, cells, columns) | relieved_columns(columns, free, offers) | led
     form = _FormOfPrice(price, offers, cells, draft)
@@ -79,7 +84,7 @@ def charge_columns(
     optional = chosen | (other - borne if form.is_only else frozenset())
     return ChargeColumns(
         (borne | other) - sums - optional, (sums | unsure | _exclude_each_other(left)) - chosen, optional, some - borne,
-        beside_mill_price(price, offers), unread,
+        beside_mill_price(price, offers), unread, price.column.holds,
     )  # fmt: skip
 
 
@@ -172,9 +177,9 @@ class _FormOfPrice:
 
     def __init__(self, price: PriceColumn, offers: Sequence[PriceColumn], cells: dict[int, Cell], draft: Draft) -> None:
         self._cells, self._price = cells, price
-        self._rolls = [other for other in offers if _form_of(other.column.text) == _ROLL]
-        self.is_only = len({_form_of(other.column.text) for other in offers}) < len(_FORMS)
-        self._form = _SHEET if draft.basis in BY_SHEET else _form_of(price.column.text)
+        self._rolls = [other for other in offers if form_in(other.column.text) == _ROLL]
+        self.is_only = len({form_in(other.column.text) for other in offers}) < len(_FORMS)
+        self._form = _SHEET if draft.basis in BY_SHEET else form_in(price.column.text)
 
     def is_other(self, column: Column) -> bool:
         """A charge that only the other form bears; of the sheeting that is in the price of sheets beside that of rolls,
@@ -202,17 +207,7 @@ class _FormOfPrice:
 
 
 def _form_of_charge(column: Column) -> str:
-    form = _form_of(column.text)
+    form = form_in(column.text)
     if column.role is Role.SHEETING and form != _ROLL:
         return "" if phrases("roll_work").find(column.text) else _SHEET
     return form
-
-
-def _form_of(head: str) -> str:
-    """'Rolls FOB', 'Roll price', 'Sheet extra'; of a price per sheet or per roll its unit says nothing."""
-    unit = find_price_unit(head)
-    bare = head.replace(unit.words, " ") if unit is not None and basis_span(head) is not None else head
-    found = {match.value for match in phrases("forms").find(bare)}
-    found |= {_ROLL for _ in phrases("rolls").find(bare)}
-    found |= {match.value for match in phrases("basis").find(bare) if match.value in (_ROLL, _SHEET)}
-    return found.pop() if len(found) == 1 else ""

@@ -79,7 +79,11 @@ def fill_charges(
     draft.by_figure = draft.by_figure or bool(told_of_row or scope.charges or columns.of(*ON_TOP))
     in_row = [*in_columns, *((said.value.kind, said.value.label) for said in own)]
     in_row += [(ChargeKind.FREIGHT, "")] if told.freight_borne else []
-    around = [said for said in charges_around(scope, bearing.left) if not _said_in_row(said.value, in_row)]
+    around = [
+        said
+        for said in charges_around(scope, bearing.left)
+        if not (_said_in_row(said.value, in_row) or told.has(said.value))
+    ]
     if any(said.value.kind is ChargeKind.SHEETING for said in around) and comes_in_rolls(cells):
         around = [said for said in around if not _is_of_sheets(said)]
     for said in several_open([*own, *(said for said in around if not _repeats(said.value, in_columns))]):

@@ -4,7 +4,6 @@ import re
 from collections.abc import Mapping
 from datetime import date
 from decimal import Decimal
-from functools import lru_cache
 from typing import NamedTuple
 
 from tracker.intake.columns.column import Column, Columns
@@ -12,13 +11,12 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.charges.relief import kind_of, label_of_column
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.scope import Scope
-from tracker.intake.tables.headers.periods import YEAR, begins_with_a_time, span_of
+from tracker.intake.tables.headers.later_days import begins_later
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of, same_charge
 from tracker.intake.values.freight.entry_amounts import amounts_in
 from tracker.intake.values.heads.roles import ON_TOP
 from tracker.intake.values.notes.clauses import clauses
-from tracker.intake.values.times.dates import DateOrder, find_dates, ordered
-from tracker.intake.words.lists import joined, phrases
+from tracker.intake.words.lists import joined
 
 
 class _ToCome(NamedTuple):
@@ -38,7 +36,7 @@ def columns_to_come(columns: Columns, cells: Mapping[int, Cell], scope: Scope, f
     return frozenset(
         column.index
         for column in charged
-        if _begins_later(column.text, _in_force(facts), facts.date_order)
+        if begins_later(column.text, _in_force(facts), facts.date_order)
         or any(_is_column(one, column, cells) for one in noted)
     )
 
@@ -68,7 +66,7 @@ def _noted(scope: Scope, facts: FileFacts) -> tuple[_ToCome, ...]:
 def _to_come(clause: str, facts: FileFacts) -> _ToCome | None:
     """'Energy surcharge will change from January 2027' says that until then the column's figure is charged."""
     named = charges_named(clause)
-    if not named or not _begins_later(clause, _in_force(facts), facts.date_order):
+    if not named or not begins_later(clause, _in_force(facts), facts.date_order):
         return None
     amounts = frozenset(figure for start, end in amounts_in(clause) for figure in _figures(clause[start:end]))
     if not amounts and joined("price_rises", "price_moves", "rises_to_come", "will_change").find(clause):
@@ -81,22 +79,3 @@ def _figures(text: str) -> frozenset[Decimal]:
 
 
 _FIGURE = re.compile(r"\d+(?:[.,]\d+)?")
-
-
-@lru_cache(maxsize=4096)
-def _begins_later(text: str, made: date | None, order: DateOrder | None) -> bool:
-    """Whether a text says from when on, and that is not for certain the day of the list or before it. What has been
-    charged since some day, 'seit Januar 2026', is charged already where the list's day does not deny it."""
-    for match in joined("since", "since_months").find(text):
-        behind = text[match.end :]
-        looks_back = any(said.start == match.start for said in phrases("since_then").find(text))
-        if looks_back and (made is None or not YEAR.search(behind)):
-            return False
-        day = next(iter(find_dates(behind)), None)
-        if day is not None and not any(map(str.isalnum, behind[: day.start])):
-            return made is None or not all(begins <= made for begins in ordered(day, order) or day.readings)
-        if not begins_with_a_time(behind):
-            continue
-        span = span_of(behind, made.year) if made is not None else None
-        return span is None or not YEAR.search(behind) or not (made is not None and span[0] <= made)
-    return False

@@ -26,10 +26,10 @@ def left_open(text: str, said: Iterable[Statement]) -> Iterator[Statement]:
         elif isinstance(one, Delivery):
             yield replace(one, delivered=None, perhaps=True)
         elif isinstance(one, LeadTime | LeadUnread):
-            yield LeadUnread(text.strip())
+            yield LeadUnread(text.strip(), perhaps=True)
         elif isinstance(one, Validity):
-            yield Validity(one.words, unread=True)
+            yield Validity(one.words, unread=True, perhaps=True)
         elif isinstance(one, SaysMinimum | LeastUnread):
-            yield LeastUnread(text.strip())
+            yield LeastUnread(text.strip(), perhaps=True)
         elif isinstance(one, ChangesPrice):
             yield one

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from tracker.intake.tables.table import Words
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.freight.relieved_charges import NoCharge
@@ -35,7 +36,11 @@ def others_than_marked(texts: tuple[Words, ...], carried: Callable[[], frozenset
     signed = [words for words in signed if sign_ahead(words.text) in known]
     named = [words for words in texts if boards_named(words.text).some]
     told = {words: _of_the_unmarked(words.text, signed, named) for words in others}
-    return tuple(replace(words, text=text) if (text := told.get(words)) else words for words in texts)
+    # Below '* from stock' alone it is not told who all the others are that are 'FOB mill'.
+    open_ = {words for words in others if signed and not (told[words] or named) and _tells_delivery(words.text)}
+    return tuple(
+        replace(words, text=told.get(words) or words.text, unsure=words.unsure or words in open_) for words in texts
+    )
 
 
 def _of_the_unmarked(text: str, signed: list[Words], named: list[Words]) -> str:
@@ -58,4 +63,11 @@ def _of_the_unmarked(text: str, signed: list[Words], named: list[Words]) -> str:
 def _matters(text: str) -> frozenset[int]:
     """What a text is about, by its place in the list of matters: times, least orders, delivery …"""
     said = [*statements(text), lead_remarked(text)]
-    return frozenset(n for n, kinds in enumerate(_MATTERS) if any(isinstance(one, kinds) for one in said))
+    found = {n for n, kinds in enumerate(_MATTERS) if any(isinstance(one, kinds) for one in said)}
+    # '* no energy surcharge'.
+    denied = charges_named(text) and phrases("negations").find(text)
+    return frozenset(found | ({len(_MATTERS) - 1} if denied else set()))
+
+
+def _tells_delivery(text: str) -> bool:
+    return any(isinstance(one, Delivery) for one in statements(text))

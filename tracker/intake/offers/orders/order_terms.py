@@ -11,6 +11,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.boards_held import of_board
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.notes.of_others_perhaps import of_others_perhaps
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.values.heads.roles import Role
@@ -117,6 +118,7 @@ def leasts_unread(least: Least | Note | None, cells: dict[int, Cell], scope: Sco
 def not_understood(said: LeastUnread, where: str) -> Note:
     """What is told of words that tell a smallest order and give none."""
     text = f"“{said.words}” tells a smallest order that is not understood. Ask the vendor which orders it is for."
+    text = of_others_perhaps(said.words) if said.perhaps else text
     return Note(NoteCode.BRACKET_UNREAD, where, text)
 
 

@@ -68,6 +68,9 @@ class RowChanges:
         for commented in (cell, *price.column.heads):
             for change in _in_remark(commented.comment) if commented.comment else ():
                 yield Said(change, at(commented), commented.comment)
+        for words in whole.row.lines:
+            for change in () if words.unsure or whole.row.unsure else _in_remark(words.text):
+                yield Said(change, self._place(words), words.text)
         others = self._all_remarks and self._all_remarks - {column.index for column in columns.of(Role.REMARKS)}
         for index, read in self._telling:
             if index in others:

@@ -32,7 +32,7 @@ from tracker.intake.values.changes.no_offers import (
     shows_how_to_read,
 )
 from tracker.intake.values.changes.others_prices import Offering, heading_offers, round_of_bids, title_offers
-from tracker.intake.values.changes.shown_besides import shown_besides
+from tracker.intake.values.changes.shown_besides import shown_besides, shows_the_past
 from tracker.intake.values.changes.withdrawn import will_go
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
@@ -227,7 +227,8 @@ class Doubts:
         example = (Doubt(_said(one.cell, one.text), _NOT_OFFERED) for one in shown if may_be_all_example(one.text))
         of_others = _not_offered([*read.table.titles, *_above(sheet)], title_offers)
         # Over the only prices it is what a vendor writes of any list.
-        besides = [one for one in read.table.titles if len(sheet.tables) > 1 and shown_besides(one.text)]
+        tells = shown_besides if len(sheet.tables) > 1 else shows_the_past
+        besides = [one for one in read.table.titles if tells(one.text)]
         of_others = chain(of_others, (Doubt(_said(one.cell, one.text), _NOT_OFFERED) for one in besides))
         self._above = old or next(example, None) or next(of_others, None)
 

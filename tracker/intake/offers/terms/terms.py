@@ -12,6 +12,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.boards_held import of_board
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.notes.of_others_perhaps import of_others_perhaps
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.orders.order_terms import dearer_small_orders, least_order, leasts_unread
@@ -112,7 +113,7 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: Fil
         terms.lead_days = of_stock.days
         terms.evidence.append(unread[0].evidence("lead_days"))
     elif unread and terms.lead_days is None and not terms.notes:
-        terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, unread[0].where, not_counted(unread[0].value.words)))
+        terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, unread[0].where, _of_unread(unread[0].value)))
 
 
 def _is_key(cell: Cell, scope: Scope) -> bool:
@@ -123,6 +124,10 @@ def _is_key(cell: Cell, scope: Scope) -> bool:
         return False
     worded = any(sign_ahead(words.text) == f"{KEYED}{as_key(cell.text)}" for words in own.texts)
     return worded or (len(cell.text.strip()) == 1 and cell.text.strip().isalpha())
+
+
+def _of_unread(told: LeadUnread) -> str:
+    return of_others_perhaps(told.words) if told.perhaps else not_counted(told.words)
 
 
 def not_counted(words: str) -> str:

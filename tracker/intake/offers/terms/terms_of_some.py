@@ -21,6 +21,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.some_boards_held import is_one_of
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.notes.of_others_perhaps import of_others_perhaps
 from tracker.intake.offers.notes.of_unseen_marks import may_be_of_any
 from tracker.intake.offers.notes.scope import HEADING, Level, Scope
 from tracker.intake.offers.orders.order_terms import ton_of
@@ -142,7 +143,7 @@ class SomeBoardsTold:
     def _doubt(self, draft: Draft, code: NoteCode, doubt: TermsOfSome) -> None:
         if any(note.code is code for note in draft.notes):
             return
-        text = f"“{doubt.words}” may be said of this board, or of others only. Ask the vendor what holds for it."
+        text = of_others_perhaps(doubt.words)
         draft.note(code, self._places[doubt.place], text)
 
 

@@ -5,6 +5,7 @@ from datetime import date, datetime
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.notes.of_others_perhaps import of_others_perhaps
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.terms.terms_said import Cells, Terms, cell_of, remarked
@@ -65,9 +66,8 @@ def _take(terms: Terms, read: Validity, day: date | None, where: str, words: str
         text = f"The date in “{words}” can be read as {' or '.join(map(_day_words, either))}."
         terms.notes.append(Note(NoteCode.DATE_AMBIGUOUS, where, text))
     else:
-        terms.notes.append(
-            Note(NoteCode.VALIDITY_UNREAD, where, f"“{words}” gives no day until which the price holds.")
-        )
+        text = of_others_perhaps(words) if read.perhaps else f"“{words}” gives no day until which the price holds."
+        terms.notes.append(Note(NoteCode.VALIDITY_UNREAD, where, text))
 
 
 def _day_words(day: date) -> str:

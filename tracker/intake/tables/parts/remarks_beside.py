@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from tracker.intake.tables.figures import is_figure
-from tracker.intake.tables.parts.terms_told import matters_told, terms_told
+from tracker.intake.tables.parts.terms_told import terms_told, told_of_board
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, part_of, without_cells
 from tracker.intake.tables.words import row_words
@@ -86,7 +86,7 @@ def _remarks(view: View, part: View, rows: Sequence[int], *, headed: bool) -> Re
     if not all(stands_by_a_board(view, row, column) for row in rows) or any(map(_is_of_all, texts)):
         return None
     # '30 days' by a board is its lead time, and under 'Terms' when to pay.
-    told = [terms_told(text) if headed else matters_told(text) for text in texts]
+    told = [terms_told(text) if headed else told_of_board(text) for text in texts]
     if 2 * sum(map(bool, told)) < len(texts) or (_are_labelled(texts) and not headed):
         return None
     parted = not any(column - 1 in view.rows[row] for row in rows)

@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.parts.remarks_beside import is_pair, stands_by_a_board
-from tracker.intake.tables.parts.terms_told import terms_told
+from tracker.intake.tables.parts.terms_told import matters_told, terms_told
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, part_of, without_cells
 from tracker.intake.tables.words import words_of
@@ -73,7 +73,7 @@ def _is_box(view: View, box: View, column: int) -> bool:
     if headed and parted:
         # 'Please note' over two remarks may head the column of those two boards.
         fewest = _FEWEST if named == "any" or beyond else _FEWEST + 1
-        return len(lines) >= fewest and _tell_different_terms(lines, _FEWEST, repeated=beyond)
+        return len(lines) >= fewest and _tell_different_terms(lines, _FEWEST, repeated=beyond, headed=True)
     each = len(lines) == len(boards) and not parted
     if not (parted or headed) or (not beyond and (each or _leave_some_out(lines, boards))):
         # One right beside each board, or beside some here and there, may be its own remark.
@@ -99,10 +99,16 @@ def _leave_some_out(lines: Sequence[Words], boards: Sequence[int]) -> bool:
     return any(rows[0] < board < rows[-1] and board not in rows for board in boards)
 
 
-def _tell_different_terms(lines: Sequence[Words], fewest: int, *, repeated: bool = False) -> bool:
+def _tell_different_terms(
+    lines: Sequence[Words], fewest: int, *, repeated: bool = False, headed: bool = False
+) -> bool:  # fmt: skip
     """Freight, validity, a smallest order: so many lines tell one each, none what another tells. Remarks on boards tell
-    the same of several of them. `repeated`: there are more lines than boards, and none can be a board's."""
-    told = [terms_told(words.text) or _of_payment(words.text) for words in lines]
+    the same of several of them. `repeated`: there are more lines than boards, and none can be a board's. '4
+    weeks' by itself is a board's, but not under a head or beside 'Net 30', which is said of the whole list."""
+    paid = [_of_payment(words.text) for words in lines]
+    told = [terms_told(words.text) or payment for words, payment in zip(lines, paid, strict=True)]
+    if headed or any(paid):
+        told = [one or matters_told(words.text) for words, one in zip(lines, told, strict=True)]
     terms = Counter(term for one in told for term in one)
     enough = len(terms) >= fewest and sum(map(bool, told)) >= fewest
     return enough and (repeated or max(terms.values()) == 1)

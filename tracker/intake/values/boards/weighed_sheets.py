@@ -11,7 +11,7 @@ from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.pieces_of_some import tells_something
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found, blanked
+from tracker.intake.words.phrases import Found, blanked, outside
 
 
 @lru_cache(maxsize=8192)
@@ -45,8 +45,19 @@ _DASHES = ("-", "–", "—")
 
 
 def bounds_sizes(head: str) -> bool:
-    """Whether the sizes below a head are what can be cut: 'Max. sheet size'."""
-    return bool(phrases("size_bounds").find(head))
+    """Whether the sizes below a head are what can be cut: 'Max. sheet size', 'Sheet size (maximum)', and not 'Format ab
+    Lager', 'Sheet size (minimum 5 ST)' or 'Format möglich ab 1 t', whose word is of a stock, an order or a day."""
+    bounds = outside(phrases("size_bounds").find(head), phrases("from_stock").find(head))
+    return any(not _leads_to_another(head[one.end :]) for one in bounds)
+
+
+def _leads_to_another(behind: str) -> bool:
+    """Whether a figure or a month follows: what is bounded is an order or a time."""
+    first = _PIECES.split(behind.lstrip(" ("))[0]
+    return any(map(str.isdigit, first)) or bool(phrases("months").find(first))
+
+
+_PIECES = re.compile(r"[(),;:]")
 
 
 def _is_a_bound(text: str, size: SheetSize) -> bool:
@@ -57,7 +68,10 @@ def _is_a_bound(text: str, size: SheetSize) -> bool:
     bounds = phrases("size_bounds").find(text[:at])
     ends = [end.end() for end in _PART_ENDS.finditer(text[:at]) if not any(_cut_short(end, one) for one in bounds)]
     ahead = text[ends[-1] if ends else 0 : at]
-    behind = _PART_ENDS.split(text[at + len(size.words) :])[0]
+    behind = text[at + len(size.words) :]
+    limits = phrases("size_bounds").find(behind)
+    closes = (end.start() for end in _PART_ENDS.finditer(behind) if not any(_cut_short(end, one) for one in limits))
+    behind = behind[: next(closes, len(behind))]
     if any(not any(map(str.isdigit, ahead[one.end :])) for one in phrases("size_bounds").find(ahead)):
         return True
     closing = phrases("size_bounds").find(behind)

@@ -3,11 +3,13 @@ zum Vergleich: Liste A'."""
 
 from functools import lru_cache
 
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import blanked, tokens_of
 
 _LONGEST = 80
+_PAST = ("past_periods", "price_ages.old", "index")
 _AHEAD = ("only_these", "articles", "stays_there", "copula")
 _OF_PRICES = ("price_words", "price_lists", "list_names", "these_prices", "prices_below")
 _OF_TIMES = ("months", "quarters", "relative_periods", "until", "end_of", "valid", "price_ages", "periods_told")
@@ -19,7 +21,7 @@ def shown_besides(text: str) -> bool:
     """Whether a text begins so and says no more than which prices they are. 'For information: all prices FOB mill' and
     'For your information: our new prices' head prices like any other."""
     found = phrases("shown_again").find(text) if len(text) <= _LONGEST else []
-    if not found or any(map(str.isalnum, _without(text[: found[0].start], *_AHEAD, *_OF_PRICES))):
+    if not found or any(map(str.isalnum, _without(text[: found[0].start], *_AHEAD, *_OF_PRICES, *_PAST))):
         return False
     ages = {match.value for match in phrases("price_ages").find(text)}
     # 'Ref. A12' heads a group of boards.
@@ -27,10 +29,27 @@ def shown_besides(text: str) -> bool:
     if "in_force" in ages or phrases("new_prices").find(text) or not whole:
         return False
     days = [(day.start, day.end) for day in find_dates(text)]
-    rest = _without(blanked(text, days), "shown_again", *_AHEAD, *_OF_PRICES, *_OF_TIMES, *_BEFORE_TIMES)
+    rest = _without(blanked(text, days), "shown_again", *_AHEAD, *_OF_PRICES, *_OF_TIMES, *_BEFORE_TIMES, *_PAST)
     # The 'A' of 'list A', and the 'quarter' of 'prices of the previous quarter'.
     strange = [word for word, _, _ in tokens_of(rest) if word.isalpha() and len(word) > 1]
     return len(strange) <= ("old" in ages)
+
+
+def shows_the_past(text: str) -> bool:
+    """Whether such a heading calls its prices those of a time before, or an index: 'Prices of the previous quarter, for
+    comparison'."""
+    return shown_besides(text) and bool(joined(*_PAST).find(text))
+
+
+@lru_cache(maxsize=4096)
+def head_shown_besides(head: str) -> bool:
+    """Whether the head of a column says so, and beside that no more than price and unit: 'Memo USD/ST', 'Prix EUR/t
+    (pour mémoire)'."""
+    found = [match.span for match in phrases("shown_again").find(head)]
+    return bool(found) and not rest_of(head, found, *_IN_HEADS)
+
+
+_IN_HEADS = ("only_these", "price_words", "currency", "basis", "per")
 
 
 def _without(text: str, *sections: str) -> str:

@@ -8,6 +8,7 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from tracker.intake.values.figures.lengths import Measured
+from tracker.intake.values.figures.rates import is_added
 from tracker.intake.values.figures.sheetsize import MM_PER, LengthUnit, find_sheet_sizes
 from tracker.intake.values.figures.spans import FigureSpan, figure_spans
 from tracker.intake.values.freight.charge_names import charges_named, whole_name
@@ -50,7 +51,7 @@ def charged_measure(clause: str) -> ChargedMeasure | None:
         return None
     spans, sizes = _widths_in(clause), _limits_of_sheets(clause)
     narrow = phrases("narrow_webs").find(clause)
-    if not (spans or sizes or narrow) or not (charges_named(clause) or phrases("additions").find(clause)):
+    if not (spans or sizes or narrow) or not (charges_named(clause) or is_added(clause)):
         return None
     places = [*sizes, *((span.start, span.stop) for span in spans)]
     if freed := _freed(clause, places):

@@ -100,12 +100,12 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
 
 def _of_form(clause: str, bearing: str) -> Iterator[ChargeWords | None]:
     """The charges of a clause with the form of board that it says bears them; else with the one that alone is not freed
-    of them. What a size bounds is never lost, for some bear it."""
+    of them. What a size bounds is never lost, for some bear it, 'Rolls under 24 in: + $40/ST' by no name."""
     borne = bearers(clause)
-    found = [one for one in _in_clause(without_added(borne.said)) if one]
-    named = charges_named(borne.said) if borne.never_none and not (found or _is_beside_the_price(clause)) else []
-    if named:
-        found = [ChargeWords(ChargeKind(named[0].value), label_of(borne.said, named))]
+    found, named = [one for one in _in_clause(without_added(borne.said)) if one], charges_named(borne.said)
+    if borne.never_none and not (found or _is_beside_the_price(clause)):
+        kind, label = (ChargeKind(named[0].value), label_of(borne.said, named)) if named else (ChargeKind.OTHER, clause)
+        found = [ChargeWords(kind, label.strip())]
     for one in found:
         amounts = () if borne.unsure else one.amounts
         form = borne.form or bearing

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from tracker.intake.values.times.dates import DateOrder, DateReading, find_dates, ordered
-from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.lists import joined, phrases, words
 from tracker.intake.words.phrases import Found
 
 
@@ -49,11 +49,27 @@ def relief_days(part: str, said: Found[str]) -> ReliefDays | None:
         elif has_ended:
             # 'Ended 1 March 2026', 'was dropped in June 2026'.
             begins = begins or found
+    if begins is None and (month := _month_led_to(part)) is not None:
+        begins, ahead = month, True
     # 'The surcharge that we brought in during 2022 has ended' tells of its beginning.
     during = _DURING.search(part, said.end) or _DURING.match(part)
     year = int(during[1]) if during is not None else None
     ahead = ahead and not (has_ended and begins is not None and _happened(part, begins))
     return ReliefDays(begins, ends, year, ahead) if (begins or ends or year) is not None else None
+
+
+def _month_led_to(part: str) -> DateReading | None:
+    """The first day of the month in 'dropped from January 2027'."""
+    for led in joined("since", "since_months").find(part):
+        month = next((one for one in phrases("months").find(part) if not part[led.end : one.start].strip()), None)
+        year = _YEAR_NEXT.match(part, month.end) if month is not None else None
+        if month is not None and year is not None and not phrases("already_since").whole(part[led.start : led.end]):
+            first = date(int(year[1]), int(month.value), 1)
+            return DateReading((first,), month.start, year.end(), part[month.start : year.end()], numeric=False)
+    return None
+
+
+_YEAR_NEXT = re.compile(r"\W{0,3}(?:de\s|del\s)?(20\d\d)\b")
 
 
 def _led(before: str, section: str) -> bool:

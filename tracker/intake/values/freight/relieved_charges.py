@@ -22,7 +22,7 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.included_together import without_included
 from tracker.intake.values.freight.prices_hold import held_by_prices
 from tracker.intake.values.freight.relief_days import ReliefDays, relief_days
-from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.clauses import COMMA_OF_NO_DAY, clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.dates import DateOrder, find_dates
@@ -99,7 +99,7 @@ def _all(text: str) -> Iterator[NoCharge]:
     before: list[_Named] = []
     for clause in (held_by_prices(without_included(one)) for one in clauses(text)):
         hangs = bool(phrases("only_if").find(clause))
-        for place, part in enumerate(COMMA.split(clause)):
+        for place, part in enumerate(COMMA_OF_NO_DAY.split(clause)):
             named = _named_in(_without_rates(part))
             if not hangs and not find_masses(part) and not phrases("small_orders").find(part):
                 of_before = before if place or _goes_on(part) else []

@@ -13,6 +13,7 @@ from tracker.intake.values.boards.reams import Ream, ream_of
 from tracker.intake.values.boards.weight import WeightReading, find_weights
 from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
 from tracker.intake.values.freight.delivery import Delivery, find_delivery
+from tracker.intake.values.heads.before_charges import of_prices_before_charges
 from tracker.intake.values.heads.counted import without_count
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import MEASURES, PRICES, Role, RoleReading
@@ -91,7 +92,7 @@ def header(text: str) -> Header:
     ream = ream_of(text)
     if ream is not None and len(weights) != 1:
         weights = (WeightUnit.LB_3000FT2,) if ream.msf == _USUAL_REAM else ()
-    roles = header_roles(text)
+    roles = of_prices_before_charges(header_roles(text), text)
     by_pallet = _size_of_pallets(text, basis) if currency is None else None
     delivery = find_delivery(text)
     bracket = by_pallet or _size_of_a_form(text) or bracket_text(text) or size_beside_delivery(text, delivery)

@@ -18,6 +18,9 @@ _NO_DECIMALS = re.compile(r"(\d)[.,:]\s?[-–—]{1,2}(?=\s|/|$)(?!\s*\d)")
 COMMA = re.compile(r",(?!\d)")
 """Between the parts of a clause; that of '1,250' is none."""
 
+COMMA_OF_NO_DAY = re.compile(r",(?!\d|\s(?:19|20)\d\d\b)")
+"""The same, where a part may tell a day: not that of 'January 1, 2027'."""
+
 
 def clauses(text: str) -> list[str]:
     """The sentences and part sentences of a note, parted at full stops, semicolons, line breaks, dashes and dots."""

@@ -7,39 +7,47 @@ from functools import lru_cache
 from itertools import groupby
 from operator import itemgetter
 
+from tracker.intake.values.boards.board_behind import states
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.grade import GradeReading
+from tracker.intake.values.boards.held_against import without_held_boards
 from tracker.intake.values.boards.open_grades import UNCOATED
 from tracker.intake.values.changes.line_corrections import lines_corrected
+from tracker.intake.values.figures.rates import SHARE
+from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.charges_apart import boards_freed, charges_apart
 from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.notes.charged_boards import charged_boards, frees_the_others
 from tracker.intake.values.notes.charged_but import charged_but
-from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.delivery_apart import delivery_apart
 from tracker.intake.values.notes.lettered_lines import letters_as_numbers
 from tracker.intake.values.notes.likened import with_likes
 from tracker.intake.values.notes.lines_counted import line_words, lines_named, once_called
 from tracker.intake.values.notes.lines_meant import lines_meant
 from tracker.intake.values.notes.of_all_and_some import of_all_and_some, speaks_of_all
+from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.said_anew import in_its_place
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.times_carried_on import with_what_leads
 from tracker.intake.values.notes.units_by_measure import units_by_measure
+from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.lists import phrases
 
 _STOPS = " :,.–-()"
+_BRACKETED = re.compile(r"\(([^()]*)\)")
 
 
 @lru_cache(maxsize=4096)
 def lines_apart(text: str) -> tuple[str, ...]:
     """Its texts, each of which names the lines that it is about or excepts, and says all of what it says of them."""
-    text = with_likes(once_called(letters_as_numbers(text)))
+    text = with_likes(without_held_boards(once_called(letters_as_numbers(_without_examples(text)))))
     if phrases("the_others").find(text) and lines_named(text) is not None:
         return tuple(_apart(text))
     told = (
         _corrections(text)
+        or _all_behind(text)
         or charges_apart(text)
         or units_by_measure(text)
         or delivery_apart(text)
@@ -57,6 +65,29 @@ def _corrections(text: str) -> tuple[str, ...]:
     pieces = clauses(text)
     several = len(pieces) > 1 and any(lines_corrected(piece) is not None for piece in pieces)
     return tuple(pieces) if several else ()
+
+
+def _without_examples(text: str) -> str:
+    """'Energy surcharge 3% of the price (currently $36/ST for SBS)' without what it comes to for one board today."""
+    for found in _BRACKETED.finditer(text):
+        now = any(match.value == "now" and match.first == 0 for match in phrases("present_times").find(found[1]))
+        amount = now and next(prices_within(found[1]), None) is not None and boards_named(found[1]).some
+        before = text[: found.start()]
+        if amount and SHARE.search(before) and charges_named(before) and not boards_named(before).some:
+            return f"{before.rstrip()}{text[found.end() :]}"
+    return text
+
+
+def _all_behind(text: str) -> tuple[str, ...]:
+    """'Energy surcharge $25/ST on SBS only, freight $42/ST on all': the last part is said of all boards."""
+    *some, last = COMMA.split(text)
+    ahead = ",".join(some)
+    if not some or not boards_named(ahead).some or boards_named(last).some or not (states(ahead) and states(last)):
+        return ()
+    of_all = next(iter(phrases("all_of_them").find(last)), None)
+    if of_all is None or rest_of(last[of_all.end :], (), "board_goods", "line_numbers"):
+        return ()
+    return (ahead.strip(), last.strip()) if charges_named(last) else ()
 
 
 def _before_boards(text: str) -> tuple[str, ...]:

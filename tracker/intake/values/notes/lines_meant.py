@@ -12,12 +12,14 @@ from tracker.intake.values.boards.boards_excepted import boards_ahead, boards_ex
 from tracker.intake.values.boards.boards_meant import BoardsMeant
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.boards.coated_boards import coated_ahead
-from tracker.intake.values.boards.kinds_meant import boards_called
+from tracker.intake.values.boards.grade import GradeReading
+from tracker.intake.values.boards.kinds_meant import boards_called, kind_meant
 from tracker.intake.values.boards.legends import LegendEntry
 from tracker.intake.values.boards.not_only import not_of_these_only
 from tracker.intake.values.changes.line_corrections import lines_corrected
 from tracker.intake.values.changes.price_changes import ChangesPrice
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
+from tracker.intake.values.freight.charged_measures import charged_measure
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.charged_boards import Charged, charged_boards
@@ -193,9 +195,15 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
     if len(boards.spans) > 1 and not boards_named(rest).some:
         return LinesMeant(_of_each(boards, rest), boards=boards)
     if boards.some:
-        return _without_others(head, rest)
+        return _without_others(head, _with_its_size(head, rest))
     # A name of the vendor's own, which a row may have.
     return LinesMeant(rest.strip(), name=head.strip()) if colon and not statements(head) else None
+
+
+def _with_its_size(head: str, rest: str) -> str:
+    """'Rolls under 24 in: surcharge $40/ST' of 'SBS rolls under 24 in: surcharge $40/ST': not all SBS bears it."""
+    board, size = board_ahead(without_article(head.strip()))
+    return f"{size.strip()}: {rest.strip()}" if board and charged_measure(f"{size}: {rest}") is not None else rest
 
 
 def _of_each(boards: BoardsMeant, rest: str) -> str:
@@ -223,8 +231,7 @@ def _behind_words(text: str) -> LinesMeant | None:
             return None
         kind = kind_ahead(text[match.end :])
         if not board and kind is not None:
-            # 'For recycled board' is of some boards, and of which is not told.
-            return LinesMeant("", boards=BoardsMeant(kind))
+            return _of_kind(ahead, text[match.end :], kind)
         if board:
             only = next((found.end for found in phrases("only_these").find(rest) if found.start == 0), 0)
             if only and any(not rest[only : found.start].strip() for found in phrases("until").find(rest)):
@@ -232,6 +239,17 @@ def _behind_words(text: str) -> LinesMeant | None:
                 return LinesMeant(rest[only:].strip(), boards=boards_named(board), others=ahead.rstrip(" ,;"))
             return _without_others(board, f"{text[: match.start].strip()} {rest[only:].strip(' :,')}")
     return None
+
+
+def _of_kind(ahead: str, named: str, kind: GradeReading) -> LinesMeant:
+    """'For recycled board' is of some boards, and mostly of which is not told. What is charged on 'recycled grades' is
+    borne by those of the kind, and open where more is said of them."""
+    said, meant = statements(ahead), kind_meant(named)
+    if meant is None or not said or not all(isinstance(one, ChargeWords) for one in said):
+        return LinesMeant("", boards=BoardsMeant(kind))
+    grade = meant.boards.grade
+    unsure = grade is None or not grade.grades or bool(rest_of(meant.behind, (), *_READ_BEHIND, "board_goods"))
+    return LinesMeant(ahead, boards=meant.boards, unsure=unsure)
 
 
 def _goes_on_unread(ahead: str, rest: str) -> bool:

@@ -20,6 +20,7 @@ from tracker.intake.values.notes.topics import OF_TERMS, topic_of
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_remarked import lead_remarked
 from tracker.intake.words.lists import pattern, phrases, without_leading
+from tracker.intake.words.phrases import Found
 
 _COMMA = re.compile(r",\s+(?!\d{4}\b)")
 _SIGNED = re.compile(rf"\s*({SIGN})\s*(?=[\w(:]|$)")
@@ -114,7 +115,7 @@ def _is_not_understood(piece: str, *, listed: bool) -> bool:
 def _begins_with_one(pieces: list[str]) -> bool:
     """'* lead time 6 weeks; all others 3 weeks'. The others of '* SBS 6 weeks, all others 3 weeks' are other grades,
     and those of 'b) Items 6 and 7: 30,000 lb. All other items: 10,000 lb' other items."""
-    others = any(found[0].start == 0 for piece in pieces[1:] if (found := phrases("the_others").find(piece)))
+    others = any(found[0].start == 0 for piece in pieces[1:] if (found := _others_in(piece)))
     told = boards_named(pieces[0]).some or phrases("line_numbers").find(pieces[0])
     return others and bool(sign_ahead(pieces[0])) and not told
 
@@ -185,7 +186,7 @@ def _by_letter(piece: str) -> tuple[str, str] | None:
 def said_of_the_others(piece: str, said: str) -> str:
     """The '3 weeks' of 'all others 3 weeks' behind what is `said` of the lines with a sign: about the same; '' where it
     does not begin with the others."""
-    others = phrases("the_others").find(piece)
+    others = _others_in(piece)
     if not others:
         return ""
     ahead = piece[: others[0].start].strip(_STOPS)
@@ -204,6 +205,13 @@ def said_of_the_others(piece: str, said: str) -> str:
     if rest and not statements(rest) and (topic or of_lead):
         return f"{topic if topic and not of_lead else _LEAD}: {rest}"
     return rest
+
+
+def _others_in(piece: str) -> list[Found[str]]:
+    """The words for the other lines; 'otherwise' says so where a piece begins with it."""
+    return list(phrases("the_others").find(piece)) or [
+        one for one in phrases("else_words").find(piece) if not one.start
+    ]
 
 
 _LEAD = "Lead time"

@@ -31,6 +31,7 @@ from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.dated import SaysDate, dates_of_the_list
 from tracker.intake.values.notes.left_open import left_open
 from tracker.intake.values.notes.note_signs import without_sign
+from tracker.intake.values.notes.of_this_file import without_the_file
 from tracker.intake.values.notes.relatives import without_relatives
 from tracker.intake.values.notes.told_of_below import without_below
 from tracker.intake.values.orders.brackets import Bracket
@@ -139,7 +140,7 @@ def statements(text: str) -> tuple[Statement, ...]:
         return ()
     if not any(sign.isalpha() or sign in "$€£¥" for sign in text) and not find_dates(text):
         return ()
-    return tuple(_all(without_below(without_competitors(without_sign(text)))))
+    return tuple(_all(without_below(without_competitors(without_sign(without_the_file(text))))))
 
 
 def _all(text: str) -> Iterator[Statement]:

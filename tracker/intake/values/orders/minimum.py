@@ -29,11 +29,13 @@ class Minimum:
 @dataclass(frozen=True, slots=True)
 class LeastUnread:
     """Words that tell a smallest order which is not understood: one on terms, or one of some orders alone. `apart`: of
-    orders that no price of this list is for, as those for export are; `export`: the weight of these."""
+    orders that no price of this list is for, as those for export are; `export`: the weight of these; `perhaps`: it may
+    be that of other boards only."""
 
     words: str
     apart: bool = False
     export: Mass | None = None
+    perhaps: bool = False
 
 
 def _without_per_item(clause: str) -> str:

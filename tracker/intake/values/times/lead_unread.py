@@ -28,10 +28,12 @@ _WEEK = re.compile(r"\W*(?:(?:in|i|en|under)\s+)?(?P<week>[^\W\d_]+\.?)\s*\d{1,2
 
 @dataclass(frozen=True, slots=True)
 class LeadUnread:
-    """The words that speak of it. `of_stock`: the time that they give for goods in stock, which may be all or some."""
+    """The words that speak of it. `of_stock`: the time that they give for goods in stock, which may be all or some;
+    `perhaps`: they may be said of other boards only."""
 
     words: str
     of_stock: LeadTime | None = None
+    perhaps: bool = False
 
 
 @lru_cache(maxsize=8192)

@@ -35,7 +35,8 @@ from tracker.intake.words.phrases import Found, tokens_of
 class Validity:
     """Until when a price holds, the day included: either `until`, or so many `days` and `months` after `base`.
 
-    `base` None with `days`: counted from the date of the list itself. `unread`: it speaks of that, and gives no day.
+    `base` None with `days`: counted from the date of the list itself. `unread`: it speaks of that, and gives no day;
+    `perhaps`: of these prices, or of others.
     """
 
     words: str
@@ -44,6 +45,7 @@ class Validity:
     base: DateReading | None = None
     unread: bool = False
     months: int = 0
+    perhaps: bool = False
 
     def last_day(self, order: DateOrder | None = None, list_date: date | None = None) -> date | None:
         """The last day, once the file's order of day and month and the list's own date are known; None while open."""
