@@ -237,7 +237,7 @@ def _rest(words: str) -> str:
     """What is left of them without those that may stand ahead of a charge that is itself said to have ended."""
     # 'The £30 per tonne energy supplement'.
     found = [match for section in ("ahead_of_ended", "per", "basis") for match in phrases(section).find(words)]
-    return _AMOUNT.sub(" ", _without_days(blanked(words, [match.span for match in found]))).strip(" :,()–-")
+    return _AMOUNT.sub(" ", _without_days(blanked(words, [match.span for match in found]))).strip(" :,()–-/")
 
 
 def _without_days(words: str) -> str:
