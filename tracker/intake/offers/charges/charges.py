@@ -15,6 +15,7 @@ from tracker.intake.offers.charges.charges_to_come import columns_to_come
 from tracker.intake.offers.charges.rates_around import charges_around
 from tracker.intake.offers.charges.relief import free_for, free_of_itself, kind_of
 from tracker.intake.offers.charges.row_charges import LARGEST_PERCENTAGE
+from tracker.intake.offers.charges.units_of_charges import amount_in, basis_of, currency_of
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at
@@ -22,7 +23,6 @@ from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.orders.load_terms import charges_of_load
 from tracker.intake.offers.orders.order_terms import small_orders_cost_more
 from tracker.intake.offers.prices.price_cell import is_price
-from tracker.intake.values.figures.formats import unit_of_format
 from tracker.intake.values.figures.numbers import percent, settled_in_words
 from tracker.intake.values.freight.charge_heads import charge_header
 from tracker.intake.values.freight.charge_names import ChargeKind, same_charge
@@ -35,9 +35,7 @@ from tracker.intake.values.prices.currency import CurrencyReading
 from tracker.intake.values.prices.money import price_text
 from tracker.intake.values.prices.shares import is_share_of_another
 from tracker.intake.words.lists import phrases
-from tracker.trade.basis import Basis
 from tracker.trade.offer import OPEN, Charge, Evidence, NoteCode
-from tracker.trade.quantities import MassUnit
 
 
 def fill_charges(
@@ -202,7 +200,7 @@ def _stated_rate(column: Column) -> Decimal | None:
 
 
 def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge, draft: Draft) -> Charge | None:
-    amount, own_currency, own_basis = _amount(cell, facts)
+    amount, own_currency, own_basis = amount_in(cell, facts)
     if amount is None:
         return _open(charge) if any(sign.isdigit() for sign in cell.text) else None
     if amount <= 0:
@@ -211,8 +209,8 @@ def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge, draft: 
         return _open(charge)
     head_currency = column.currencies[-1] if column.currencies else None
     head_basis = column.bases[-1] if column.bases else None
-    currency = _currency(own_currency or head_currency, charge.currency)
-    basis = _basis(own_basis or head_basis, charge.basis, facts)
+    currency = currency_of(own_currency or head_currency, charge.currency)
+    basis = basis_of(own_basis or head_basis, charge.basis, facts)
     if own_currency is None and (head_currency.cents if head_currency is not None else _is_in_cents(draft)):
         amount /= 100
     if not (currency and basis):
@@ -251,39 +249,6 @@ def _perhaps_percent(column: Column, currency: CurrencyReading | None, basis: Ba
     return column.role in (Role.ENERGY, Role.CHARGE) and not (currency or basis or column.currencies or column.bases)
 
 
-def _amount(cell: Cell, facts: FileFacts) -> tuple[Decimal | None, CurrencyReading | None, BasisReading | None]:
-    if isinstance(cell.value, Decimal):
-        unit = unit_of_format(cell.number_format)
-        return cell.value, unit.currency if unit is not None else None, unit.basis if unit is not None else None
-    said = price_text(cell.text) if isinstance(cell.value, str) else None
-    if said is None or said.rest or said.is_range:
-        return None, None, None
-    readings = settled_in_words(said.amounts, facts.decimal_sign)
-    return readings[0].value if len(readings) == 1 else None, said.currency, said.basis
-
-
-def _currency(reading: CurrencyReading | None, of_price: str | None) -> str | None:
-    if reading is None:
-        return of_price
-    return of_price if of_price in reading.codes else reading.code
-
-
-def _basis(reading: BasisReading | None, of_price: Basis | None, facts: FileFacts) -> Basis | None:
-    """A charge without a unit is per the price's; an open ton is the price's ton, or what the file settles."""
-    if reading is None:
-        return of_price
-    if reading.basis is not None:
-        return reading.basis
-    lone = MassUnit.TONNE if facts.makes_tonne(reading.words) else facts.lone_t
-    ton = lone if reading.metric_hint else facts.ton
-    # A 't' beside a price per short ton is as likely another ton.
-    if of_price in reading.bases and not (reading.metric_hint and of_price is Basis.SHORT_TON):
-        return of_price
-    if reading.ambiguous_ton and ton in (MassUnit.SHORT_TON, MassUnit.TONNE):
-        return Basis.SHORT_TON if ton is MassUnit.SHORT_TON else Basis.TONNE
-    return None
-
-
 def _stated(words: ChargeWords, facts: FileFacts, draft: Draft) -> Charge | None:
     currency, of_price = draft.currency, draft.basis
     readings = settled_in_words(words.amounts, facts.decimal_sign)
@@ -295,8 +260,8 @@ def _stated(words: ChargeWords, facts: FileFacts, draft: Draft) -> Charge | None
         return _open(charge) if of_price is not None else None
     if words.percent:
         return Charge(words.label, readings[0].value, None, None, freight)
-    own = _currency(words.currency, currency)
-    basis = _basis(words.basis, of_price if words.as_price else None, facts)
+    own = currency_of(words.currency, currency)
+    basis = basis_of(words.basis, of_price if words.as_price else None, facts)
     lent = words.as_price and words.basis is None
     if lent and not may_share_unit(readings[0].value, draft.price, freight=freight, label=words.label):
         return _open(charge)
