@@ -37,6 +37,13 @@ def test_beside_a_lead_time_it_changes_nothing(note):
     assert [line.offer.lead_days for line in _found(*note.split(", "))] == [(28, 28)] * 2
 
 
-@pytest.mark.parametrize("note", ["Small lots from stock, EUR per tonne", "All boards ship from stock"])
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Small lots from stock, EUR per tonne",
+        "Petites quantités, départ usine, disponible sur stock",
+        "All boards ship from stock",
+    ],
+)
 def test_what_a_list_is_of_is_in_stock(note):
     assert [line.offer.lead_days for line in _found(note)] == [(0, 0)] * 2

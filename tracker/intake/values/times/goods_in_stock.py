@@ -22,9 +22,11 @@ def listed_goods_in_stock(part: str) -> bool:
 
 
 def in_stock_for_some_orders(clause: str) -> bool:
-    """'In stock in small lots', 'in kleinen Mengen ab Lager': others wait, and for how long is not told."""
+    """'In stock in small lots', 'in kleinen Mengen ab Lager': others wait, and for how long is not told. 'Small lots,
+    ex dock, from stock' is the title of what a list offers."""
     told = without_small_orders(clause)
-    stock = joined("from_stock.any", "kept_in_stock").find(told) if phrases("little_in_stock").find(told) else []
+    little = [match for match in phrases("little_in_stock").find(told) if told[: match.start].strip(" -–•*")]
+    stock = joined("from_stock.any", "kept_in_stock").find(told) if little else []
     return bool(stock) and not find_currencies(clause)
 
 
