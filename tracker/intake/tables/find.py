@@ -42,6 +42,7 @@ from tracker.intake.tables.rows.old_prices_below import without_old_prices_below
 from tracker.intake.tables.rows.sentences_on_two_rows import with_sentences_on_one_row
 from tracker.intake.tables.rows.sizes_on_two_rows import with_sizes_on_one_row
 from tracker.intake.tables.rows.terms_below import with_terms_below
+from tracker.intake.tables.rows.terms_by_board import with_terms_by_board
 from tracker.intake.tables.rows.two_lines import with_second_lines
 from tracker.intake.tables.rows.units_below import with_units_below
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
@@ -54,7 +55,7 @@ _LOOKED_AT = 60
 
 def find_tables(view: View) -> SheetTables:
     """Every table of a sheet with its own titles and notes, and the texts that hold for the whole sheet."""
-    view, box = with_terms_apart(with_sentences_on_one_row(view))
+    view, box = with_terms_apart(with_sentences_on_one_row(with_terms_by_board(view)))
     lying, rest = _lying_tables(view)
     rest, remarks = with_remarks_apart(rest)
     tables = list(lying)
