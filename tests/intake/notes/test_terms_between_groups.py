@@ -185,3 +185,14 @@ def test_terms_that_touch_two_tables_are_open_for_both(lead, _):
 def test_units_of_prices_over_a_table_head_it():
     rows = [*_BOARDS[0], ["Prices delivered, USD/t"], ["Grade", "g/m²", "Price"], *_BOARDS[1]]
     assert [line.offer.delivered for line in _told(_HEAD, *rows)] == [None, None, True, True]
+
+
+@pytest.mark.parametrize(
+    "title",
+    ["Delivered prices", "Sheets, delivered", "Bogen, frei Haus", "Feuilles, franco", "Hojas, a portes pagados",
+     "Ark, fritt levererat"],
+)  # fmt: skip
+def test_what_names_a_group_with_its_terms_heads_it(title):
+    for head in ([_HEAD], [["SBS"]]):
+        found = _told(_HEAD, *_BOARDS[0], [title], *head, *_BOARDS[1])
+        assert [line.offer.delivered for line in found] == [None, None, True, True]

@@ -15,6 +15,7 @@ from tracker.intake.tables.rows.group_levels import Reach
 from tracker.intake.tables.table import Words
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.notes.above_and_below import Side, parts_by_side
+from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
@@ -29,16 +30,25 @@ def terms_ahead(said: Sequence[Words]) -> int:
 
 
 def _tells_terms(text: str) -> bool:
-    heads = text.rstrip().endswith(":") or boards_named(text).some or (_speaks_of_prices(text) and _has_units(text))
+    heads = text.rstrip().endswith(":") or boards_named(text).some or _heads_prices(text) or _names_a_group(text)
     return not heads and bool(matters_told(text))
 
 
-def _speaks_of_prices(text: str) -> bool:
-    return bool(phrases("price_words").find(text))
+def _heads_prices(text: str) -> bool:
+    """'Prices delivered, USD/ST' and 'Delivered prices' head what is below, 'Prices delivered' may be said of what is
+    above."""
+    named = phrases("price_words").find(text)
+    ends = bool(named) and named[-1].start > 0 and not text[named[-1].end :].strip(" .")
+    return ends or (bool(named) and _has_units(text))
+
+
+def _names_a_group(text: str) -> bool:
+    """'Sheets, delivered' and 'Recycled, lead time 3 weeks': the name of a group, with its terms."""
+    first, *others = COMMA.split(text)
+    return bool(others) and not any(map(str.isdigit, first)) and not matters_told(first)
 
 
 def _has_units(text: str) -> bool:
-    """'Prices delivered, USD/ST' heads what is below, 'Prices delivered' may be said of what is above."""
     return bool(price_unit(text)) or any(isinstance(one, SaysCurrency | SaysBasis) for one in statements(text))
 
 
