@@ -31,11 +31,16 @@ SOME_DO_NOT = [
     "Energy surcharge $25/t. Contract customers pay no energy surcharge",
     "Energiezuschlag 25 USD/t, Vertragskunden zahlen keinen",
     "Energiezuschlag 25 USD/t. Stammkunden zahlen keinen Energiezuschlag",
+    "Surcharge énergie 25 USD/t. Les clients sous contrat ne paient pas de surcharge énergie",
+    "Recargo energético 25 USD/t. Los clientes bajo contrato no pagan recargo energético",
     "Energitillägg 25 USD/t. Avtalskunder betalar inget energitillägg",
+    "Freight $42/t. Contract customers pay no freight",
 ]
 COLLECTED = [
     "Freight $42/t. Customers who collect pay no freight", "Fracht 42 USD/t. Selbstabholer zahlen keine Fracht",
     "Fracht 42 USD/t. Kunden, die selbst abholen, zahlen keine Fracht",
+    "Fret 42 USD/t. Les clients qui enlèvent ne paient pas de fret",
+    "Flete 42 USD/t. Los clientes que recogen no pagan flete",
     "Frakt 42 USD/t. Kunder som hämtar själva betalar ingen frakt",
 ]  # fmt: skip
 
