@@ -42,6 +42,11 @@ def test_a_list_of_all_boards_leaves_their_grades():
     assert [least for _, least, _ in found] == [5000, 10000]
 
 
+def test_a_note_right_below_it_ends_it():
+    found = _read("en", ["Code", "Lead time"], ["A1", "4 weeks"], ["A2", "3 weeks"], ["FOB mill"])
+    assert found == [((28, 28), None, False), ((21, 21), None, False), (None, None, False)]
+
+
 @pytest.mark.parametrize(
     "rows",
     [

@@ -37,13 +37,13 @@ def with_terms_by_board(view: View) -> View:
 
 
 def _entries(view: View, row: int) -> Iterator[tuple[Cell, Cell]]:
-    """The rows below what may head such a list, down to the first that is empty; none where one is wider."""
+    """The rows below what may head such a list, down to one that is empty or narrower; none where one is wider."""
     columns = sorted(view.rows[row])
     head = head_of(view.rows[row][columns[1]])
     if columns[1] - columns[0] > 1 or head is None or not head.named or head.role not in _TERMS:
         return
     below: list[tuple[Cell, Cell]] = []
-    while (row := row + 1) in view.rows:
+    while len(view.rows.get(row := row + 1, {})) >= _WIDTH:
         if sorted(view.rows[row]) != columns:
             return
         below.append((view.rows[row][columns[0]], view.rows[row][columns[1]]))
