@@ -47,3 +47,27 @@ def test_behind_the_net_price_it_comes_on_top(heads):
 def test_where_a_discount_makes_the_net_price_the_charge_comes_on_top():
     heads = ("List price", "Discount %", "Energy surcharge", "Net price")
     assert charged(heads, (5, 42, 1140), (5, 42, 1102), (5, 35, 760)) == [(1140, "42"), (1102, "42"), (760, "35")]
+
+
+TAKEN_OFF = {
+    "en": ("List price", "Energy surcharge", "Net price", "list less 5%"),
+    "de": ("Listenpreis", "Energiezuschlag", "Nettopreis", "Liste abzgl. 5 %"),
+    "fr": ("Prix catalogue", "Surcharge énergie", "Prix net", "catalogue moins 5 %"),
+    "es": ("Precio de lista", "Recargo energético", "Precio neto", "lista menos 5 %"),
+    "sv": ("Listpris", "Energitillägg", "Nettopris", "lista minus 5 %"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("first", "energy", "net", "how"), TAKEN_OFF.values(), ids=TAKEN_OFF)
+def test_so_it_does_where_words_tell_the_discount(first, energy, net, how):
+    heads = (first, energy, f"{net} ({how})")
+    assert charged(heads, (42, 1140), (42, 1102), (35, 760)) == [(1140, "42"), (1102, "42"), (760, "35")]
+    # Not by five per cent: whether the surcharge is in the price stays open.
+    assert charged(heads, (42, 1150), (42, 1112), (35, 770)) == [(1150, "?"), (1112, "?"), (770, "?")]
+
+
+@pytest.mark.parametrize(("first", "energy", "net", "how"), TAKEN_OFF.values(), ids=TAKEN_OFF)
+def test_and_where_a_note_does(first, energy, net, how):
+    rows = [["Grade", "g/m²", first, energy, net], ["GC2", 250, 1200, 42, 1140], ["GD2", 300, 800, 35, 760]]
+    found = lines([["EUR per tonne"], *rows, [], [f"{net}: {how}"]]).values()
+    assert [[str(one.price) for one in line.offer.charges] for line in found] == [["42"], ["35"]]

@@ -58,6 +58,24 @@ def test_towns_of_states_are_where_the_board_goes(towns):
     assert {line.state for line in found.values()} == {State.ACCEPTED}
 
 
-@pytest.mark.parametrize("names", [("Nova PE", "Nova MB"), ("Tamarind", "Cedar"), ("Halden, grey", "Halden, white")])
+@pytest.mark.parametrize(
+    "names",
+    [
+        ("Nova PE", "Nova MB"),
+        ("Aurora (PE)", "Borealis (PE)"),
+        ("Tamarind", "Cedar"),
+        ("Halden, grey", "Halden, white"),
+    ],
+)
 def test_names_that_may_be_boards_are_asked_about(names):
     assert State.ACCEPTED not in {line.state for line in blocks(names).values()}
+
+
+@pytest.mark.parametrize("names", ["Aurora ({})", "Borealis ({})", "Nordlys, {}"])
+@pytest.mark.parametrize("letters", ["PE", "MD", "SC"])
+def test_under_no_board_names_with_letters_are_boards(names, letters):
+    boards = [[names.format(letters), 18, 1200], [f"Sunder ({letters})", 18, 1300]]
+    titled = lines([["SBS cupstock"], [None, "Caliper (pt)", "Price USD/short ton"], *boards])
+    assert [line.offer.product for line in titled.values()] == [board[0] for board in boards]
+    untitled = lines([[None, "Caliper (pt)", "Price USD/short ton"], *boards])
+    assert [line.state for line in untitled.values()] == [State.QUESTION] * 2

@@ -223,3 +223,21 @@ def test_codes_that_are_words_elsewhere_label_no_table_on_its_side():
             ["SBS", 18, 75, "A", 1235], ["CRB", 16, 62, "T", 915], ["CRB", 24, 92, "A", 890]]  # fmt: skip
     found = _sheets([["US$ per short ton"], [], *rows])
     assert [str(line.offer.price) for line in found.lines] == ["1248", "1235", "915", "890"]
+
+
+@pytest.mark.parametrize(
+    ("head", "key"),
+    [
+        ("Lead time (weeks)", ("Lead time", "2 weeks", "4 weeks")),
+        ("Lieferzeit (Wochen)", ("Lieferzeit", "2 Wochen", "4 Wochen")),
+        ("Délai (semaines)", ("Délai", "2 semaines", "4 semaines")),
+        ("Plazo (semanas)", ("Plazo", "2 semanas", "4 semanas")),
+        ("Leveranstid (veckor)", ("Leveranstid", "2 veckor", "4 veckor")),
+    ],
+)
+def test_figures_below_a_head_with_a_unit_are_no_codes(head, key):
+    told, first, second = key
+    for headed, leads in ((head, [(7, 7), (14, 14)]), (told, [(14, 14), (28, 28)])):
+        rows = [["Board", "g/m²", "EUR/t", headed], ["GC1", 250, 1200, 1], ["GD2", 300, 800, 2]]
+        found = _sheets([*rows, [], ["Code", told], [1, first], [2, second]])
+        assert [line.offer.lead_days for line in found.lines] == leads

@@ -250,7 +250,7 @@ class TableReader:
         self._sizes.see(draft, bracket, whole.cells, (draft.label, *(words.text for words in scope.headings)))
         of_size = fill_terms_by_size(draft, scope, self._facts)
         free, chosen = free_for(scope, draft, self._facts), self._optional.of_row(whole.cells)
-        charged = charge_columns(price, self._offers, whole.cells, columns, free, draft, chosen)
+        charged = charge_columns(price, self._offers, whole.cells, columns, free, draft, chosen, scope)
         below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ()), *of_size
         load, ways = load_of(bracket), lambda: self._ways.own(scope, draft, price.index, whole.cells)
         fill_charges(draft, whole.cells, columns, scope, self._facts, charged, below, load, ways)

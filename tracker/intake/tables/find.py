@@ -29,7 +29,7 @@ from tracker.intake.tables.parts.bands import bands_of
 from tracker.intake.tables.parts.remarks_beside import said_of_boards_beside, with_remarks_apart
 from tracker.intake.tables.parts.segments import segments_of
 from tracker.intake.tables.parts.terms_boxes import said_of_tables_beside, with_terms_apart
-from tracker.intake.tables.parts.words_between import by_table, parted, said_of_all, taken_by_tables
+from tracker.intake.tables.parts.words_between import Headed, by_table, said_of_all, shared_words
 from tracker.intake.tables.rows.boards_over_sizes import with_measures_below
 from tracker.intake.tables.rows.body import Body, body_of
 from tracker.intake.tables.rows.charge_lines import charges_apart
@@ -42,6 +42,7 @@ from tracker.intake.tables.rows.old_prices_below import without_old_prices_below
 from tracker.intake.tables.rows.sentences_on_two_rows import with_sentences_on_one_row
 from tracker.intake.tables.rows.sizes_on_two_rows import with_sizes_on_one_row
 from tracker.intake.tables.rows.terms_below import with_terms_below
+from tracker.intake.tables.rows.terms_by_board import with_terms_by_board
 from tracker.intake.tables.rows.two_lines import with_second_lines
 from tracker.intake.tables.rows.units_below import with_units_below
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
@@ -54,7 +55,7 @@ _LOOKED_AT = 60
 
 def find_tables(view: View) -> SheetTables:
     """Every table of a sheet with its own titles and notes, and the texts that hold for the whole sheet."""
-    view, box = with_terms_apart(with_sentences_on_one_row(view))
+    view, box = with_terms_apart(with_sentences_on_one_row(with_terms_by_board(view)))
     lying, rest = _lying_tables(view)
     rest, remarks = with_remarks_apart(rest)
     tables = list(lying)
@@ -130,27 +131,22 @@ def _upright_tables(band: View) -> SheetTables:
         # '28 pt chipboard, 97 lb/MSF | waiting on mill' is one more row of a letter, and heads nothing.
         return headless_tables(band)
     told = headless_tables(above) if spoken else SheetTables(above, (), tuple(words_of(band, first)))
-    tables, texts, closed = list(told.tables), list(told.texts), False
+    parts: list[Headed] = []
     for place, zone in enumerate(zones):
         end = zones[place + 1].top if place + 1 < len(zones) else None
         rows = [row for row in band.order if row > zone.bottom and (end is None or row < end)]
         zone.columns, rows = with_units_at_foot(band, rows, zone.columns)
         apart = charges_apart(band, rows) if place and end is None else []
         found, after = _zone_tables(band, zone, [row for row in rows if row not in apart])
-        after += apart
-        tables.extend(found)
-        rest, below = taken_by_tables(band, found, after) if end is not None or closed else (after, ())
-        closed = closed or rest != after
-        titles, between = parted(rest, end)
-        texts.extend(words_of(band, between))
-        if place + 1 < len(zones):
-            zones[place + 1].titles = (*below, *words_of(band, titles), *zones[place + 1].titles)
+        parts.append(Headed(zone.top, found, after + apart))
+    shared = shared_words(band, parts, _rows_right_above(band, zones[0].top, -1))
+    tables = [*told.tables, *(table for part in parts for table in part.tables)]
     # What stands right above the first table is its title, and with all above it holds for the sheet too.
     nearest = _rows_right_above(band, zones[0].top, -1)[-1:]
     firsts = [table for table in tables if table.first_row == zones[0].top]
     for table, own in zip(firsts, by_table(firsts, words_of(band, nearest)), strict=True):
         table.titles = own
-    return SheetTables(band, tuple(tables), tuple(texts))
+    return SheetTables(band, tuple(tables), (*told.texts, *shared))
 
 
 _SEVERAL = 2

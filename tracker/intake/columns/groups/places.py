@@ -67,7 +67,10 @@ def as_a_place(head: Header) -> Header:
 
 def are_towns(texts: Sequence[str]) -> bool:
     """'Harlow Gap, IN' and 'Mill Ferry (TN)': several names, each set off from the letters of a state of one country;
-    'Nova PE' and 'Nova MB' may be boards."""
+    'Nova PE' and 'Nova MB' may be boards, and so are two coated with '(PE)'."""
+    letters = {match["state"] for text in texts if (match := _OF_A_STATE.match(text.strip())) is not None}
+    if all(phrases("plastic_coatings").whole(each) is not None for each in letters):
+        return False
     countries = [_countries_of(text) if "," in text or "(" in text else frozenset[str]() for text in texts]
     shared = frozenset.intersection(*countries) if len(countries) > 1 else frozenset()
     return any(_is_town(text, country) for text in texts for country in shared)

@@ -70,7 +70,8 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
     if all(phrases("basis").whole(cell.text) in ("roll", "sheet") for cell in texts):
         # Under no word for a unit or an order, 'reels' is the form that the board comes in.
         return Role.FORM
-    if are_towns([cell.text for cell in texts]):
+    if names_grade(column.text) and are_towns([cell.text for cell in texts]):
+        # Below 'GC1'; under another head, or none, 'Aurora (PE)' may be a board.
         return Role.DESTINATION
     for role in _BY_CELLS:
         if role is Role.COATING and not _share(texts, _names_coating):

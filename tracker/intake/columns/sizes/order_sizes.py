@@ -15,7 +15,7 @@ from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_bare
 from tracker.intake.values.orders.counted_orders import counted_size, counts_orders
 from tracker.intake.values.orders.loads import LOADS
 from tracker.intake.values.orders.loads_priced import whole_or_part
-from tracker.intake.values.orders.masses import find_mass_units, find_masses
+from tracker.intake.values.orders.masses import find_mass_units, find_masses, without_quarters
 from tracker.intake.values.orders.worded_brackets import bracket_behind_words
 from tracker.intake.values.prices.basis import BasisReading
 from tracker.intake.words.lists import phrases
@@ -155,7 +155,7 @@ def beside_unit(head: Header) -> Bracket | None:
     basis = basis_in_head(head)
     if head.currency is None and basis is None and head.role is not Role.PRICE:
         return None
-    rest = without_unit(head, basis)
+    rest = without_quarters(without_unit(head, basis))
     weights = [mass for mass in find_masses(rest) if mass.kg() not in _UNITS_OF_PRICE]
     bracket = bracket_text(rest)
     if bracket is not None and not bracket.not_weight and not bracket.alone:

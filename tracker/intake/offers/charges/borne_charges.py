@@ -1,12 +1,13 @@
 """Charges that a delivered price bears already: 'FOB mill | Freight | Delivered' in one row."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from decimal import Decimal
 from itertools import product
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import sure_figure, sure_share
+from tracker.intake.values.changes.shares_off import shares_off
 from tracker.intake.values.heads.roles import ON_TOP, Role
 
 _ROUNDED = Decimal("0.006")
@@ -30,16 +31,25 @@ def borne_by(
     return frozenset(charge.index for charge in (charges if in_full else freight))
 
 
-def led_to_by(price: PriceColumn, cells: Mapping[int, Cell], columns: Columns) -> tuple[frozenset[int], frozenset[int]]:
+def led_to_by(
+    price: PriceColumn, cells: Mapping[int, Cell], columns: Columns, said: Iterable[str]
+) -> tuple[frozenset[int], frozenset[int]]:
     """The columns of charges between a list price and the net one that lead from the one to the other, and those of
-    which that is not certain: 'Gross price 1,200 | Energy 40 | Net price 1,240' bears the energy, one of 1,140 may."""
+    which that is not certain: 'Gross price 1,200 | Energy 40 | Net price 1,240' bears the energy, one of 1,140 may.
+    `said`: the texts around the table, of which one may tell a discount."""
     starts = [other.column for other in columns.prices if other.kind is Kind.LIST and other.index < price.index]
     between = [
         charge for charge in columns.of(*ON_TOP)
         if any(start.index < charge.index < price.index for start in starts) and figure_in(cells, charge)
     ]  # fmt: skip
     whole, figures = figure_in(cells, price.column), {one.index: figure_in(cells, one) for one in between}
-    if whole is None or not between or any(_discounted(start, whole, cells, columns) for start in starts):
+    if whole is None or not between:
+        return frozenset(), frozenset()
+    off = [
+        *_off_in_columns(cells, columns),
+        *(share for text in (price.column.text, *said) for share in shares_off(text)),
+    ]
+    if any(_discounted(start, whole, cells, off) for start in starts):
         return frozenset(), frozenset()
     ways = [figures.keys(), *({index} for index in figures)]
     for start, way in product(starts, ways):
@@ -49,15 +59,18 @@ def led_to_by(price: PriceColumn, cells: Mapping[int, Cell], columns: Columns) -
     return frozenset(), frozenset(figures)
 
 
-def _discounted(start: Column, whole: Decimal, cells: Mapping[int, Cell], columns: Columns) -> bool:
+def _discounted(start: Column, whole: Decimal, cells: Mapping[int, Cell], off: Iterable[Decimal]) -> bool:
     """'List 1,200 | Discount 5 % | Energy 40 | Net 1,140': the discount alone makes the price, the charge is left."""
     first = figure_in(cells, start)
     if first is None:
         return False
-    told = (cells[one.index] for one in columns.of(Role.DISCOUNT, Role.CHANGE) if one.index in cells)
-    off = [abs(share) for cell in told if (share := sure_share(cell)) is not None]
     ways = (way for figure in off for way in (first - figure, first * (1 - figure / 100), first * (1 - figure)))
     return any(abs(way - whole) <= max(_ROUNDED, _ROUNDED_SHARE * whole) for way in ways)
+
+
+def _off_in_columns(cells: Mapping[int, Cell], columns: Columns) -> Iterator[Decimal]:
+    told = (cells[one.index] for one in columns.of(Role.DISCOUNT, Role.CHANGE) if one.index in cells)
+    return (abs(share) for cell in told if (share := sure_share(cell)) is not None)
 
 
 def beside_mill_price(price: PriceColumn, offers: Sequence[PriceColumn]) -> bool:

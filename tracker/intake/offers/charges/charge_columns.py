@@ -13,6 +13,7 @@ from tracker.intake.offers.charges.borne_charges import beside_mill_price, borne
 from tracker.intake.offers.charges.charge_units import may_share_unit
 from tracker.intake.offers.charges.relief import relieved_columns
 from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.tables.headers.periods import without_periods
 from tracker.intake.values.freight.charge_heads import charge_header
 from tracker.intake.values.freight.charge_names import charges_named, same_charge
@@ -62,6 +63,7 @@ _NONE_CHARGED = {borne: ChargeColumns(freight_borne=borne) for borne in (False, 
 def charge_columns(
     price: PriceColumn, offers: Sequence[PriceColumn], cells: dict[int, Cell], columns: Columns,
     free: Iterable[NoCharge], draft: Draft, left_to_buyer: Mapping[int, bool | None],
+    scope: Scope,
 ) -> ChargeColumns:  # fmt: skip
     """What the columns of charges are for the price of this draft. `left_to_buyer`: which of them are charged only if
     ordered, None where that is not certain."""
@@ -69,7 +71,7 @@ def charge_columns(
     unread = _unread_charges(price, columns, cells)
     if not charged:
         return replace(_NONE_CHARGED[beside_mill_price(price, offers)], unread=unread, held=price.column.holds)
-    led, perhaps_led = led_to_by(price, cells, columns)
+    led, perhaps_led = led_to_by(price, cells, columns, (words.text for level in scope.levels for words in level.texts))
     borne = borne_by(price, offers, cells, columns) | relieved_columns(columns, free, offers) | led
     form = _FormOfPrice(price, offers, cells, draft)
     other = frozenset(column.index for column in charged if form.is_other(column))

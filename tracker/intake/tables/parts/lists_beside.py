@@ -71,7 +71,7 @@ def _in_words(part: View, row: int) -> Iterator[Words]:
             continue
         charged = head is not None and head.role in ON_TOP
         for label, cell in _borne(entries) if charged else entries:
-            name, unit = _with_unit(part.rows[row][column].text.strip(), cell)
+            name, unit = with_unit(part.rows[row][column].text.strip(), cell)
             size = f"{yearly} {label.text.strip()}".strip()
             text = f"{name} {size}: {cell.text.strip()} {unit}" if charged else f"{size}: {name} {cell.text} {unit}"
             yield Words(part.sheet, label.row, label, text.strip())
@@ -90,7 +90,7 @@ _ZERO = re.compile(r"0(?:[.,]0+)?(?![\d.,])")
 _IN_BRACKETS = re.compile(r"(?P<name>.*\S)\s*[(\[](?P<unit>[^()\[\]]+)[)\]]")
 
 
-def _with_unit(head: str, cell: Cell) -> tuple[str, str]:
+def with_unit(head: str, cell: Cell) -> tuple[str, str]:
     """'Zuschlag EUR/t' and 'Lead time (weeks)' over bare figures: what they are, and what they are in."""
     if isinstance(cell.value, str) and not number_readings(cell.text):
         return head, ""

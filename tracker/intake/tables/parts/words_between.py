@@ -1,10 +1,12 @@
 """Rows of words between tables, and over tables beside each other: whose they are."""
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 
 from tracker.intake.tables.parts.terms_told import terms_told
 from tracker.intake.tables.rows.closing_words import Sides, sides_of, tells_sides
-from tracker.intake.tables.rows.terms_between import sides_told, terms_ahead
+from tracker.intake.tables.rows.group_levels import GroupLevels, Reach
+from tracker.intake.tables.rows.terms_between import TermsOfGroups, closing_kinds, sides_told, terms_ahead
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
@@ -85,6 +87,57 @@ def _told(view: View, rows: Sequence[int]) -> dict[int, Sides]:
         return told
     # 'Lead time 3 weeks' over 'All prices below are delivered' may be of the table above alone.
     return {**{words.row: Sides((), ()) for words in ahead}, **told, first: sides_told([*ahead, *by_row[first]])}
+
+
+@dataclass(frozen=True, slots=True)
+class Headed:
+    """The tables below one header, which begins in row `top`, and the rows of words `after` them."""
+
+    top: int
+    tables: Sequence[Table]
+    after: Sequence[int]
+
+    @property
+    def last_row(self) -> int:
+        return max((table.last_row for table in self.tables), default=-1)
+
+
+def shared_words(view: View, parts: Sequence[Headed], above: Sequence[int]) -> list[Words]:
+    """Gives the words between the tables of each header and the next to these tables, and returns what holds for the
+    sheet. `above`: the rows right above the first header."""
+    texts: list[Words] = []
+    closed = False
+    between = closing_kinds(words_of(view, parts[-1].after), parts[-1].last_row)
+    between.above_the_first(words_of(view, above))
+    groups, terms = GroupLevels(), TermsOfGroups()
+    groups.begins(words_of(view, above), 0)
+    for place, part in enumerate(parts):
+        following = parts[place + 1] if place + 1 < len(parts) else None
+        rest, below = taken_by_tables(view, part.tables, part.after) if following or closed else (part.after, ())
+        closed = closed or rest != part.after
+        if following is None:
+            said = words_of(view, rest)
+            own = said[: between.below_the_last(said, part.last_row)]
+            _end(parts[: place + 1], terms, own, groups.last)
+            texts += said[len(own) :]
+            continue
+        titles, rows = parted(rest, following.top)
+        told = between.sides(tuple(words_of(view, titles)), part.last_row, following.top)
+        ended = words_of(view, rows)
+        own = ended[: between.ended(ended, part.last_row)]
+        texts += ended[len(own) :]
+        if told.above or own:
+            _end(parts[: place + 1], terms, [*own, *told.above], groups.ended_by(told.below))
+        groups.begins(told.below, place + 1)
+        for table in following.tables:
+            table.titles = (*below, *told.below, *table.titles)
+    return texts
+
+
+def _end(parts: Sequence[Headed], terms: TermsOfGroups, said: Sequence[Words], reach: Reach) -> None:
+    for meant, words in terms.shared(said, reach, len(parts)) if said else ():
+        for table in (table for part in parts[meant.start : meant.stop] for table in part.tables):
+            table.notes += words
 
 
 def parted(rows: Sequence[int], end: int | None) -> tuple[list[int], list[int]]:

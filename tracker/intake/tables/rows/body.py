@@ -18,10 +18,11 @@ from tracker.intake.tables.rows.charge_lines import (
     rows_added,
     states_charge,
 )
-from tracker.intake.tables.rows.closing_words import Sides, close, sides_of, tells_sides
+from tracker.intake.tables.rows.closing_words import Sides, close, put_over, sides_of, tells_sides
+from tracker.intake.tables.rows.group_levels import GroupLevels, Reach
 from tracker.intake.tables.rows.terms_below import tells_terms_of_prices
-from tracker.intake.tables.rows.terms_between import TermsBetween, closing_kinds, sides_told
-from tracker.intake.tables.table import BodyRow, Headings
+from tracker.intake.tables.rows.terms_between import TermsBetween, TermsOfGroups, closing_kinds, sides_told
+from tracker.intake.tables.table import BodyRow, Headings, Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.boards.boards_named import names_measure
@@ -53,7 +54,8 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     pending: list[int] = []
     headings: Headings | None = None
     last: int | None = None
-    lot = group = 0
+    lot = 0
+    groups, terms = GroupLevels(), TermsOfGroups()
     rows = tuple(rows)
     priced = frozenset(row for row in rows if _is_priced(view, row, valued))
     boards = priced | _without_price(view, [row for row in rows if row not in priced], priced, valued)
@@ -71,10 +73,13 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
         body.notes += notes
         body.notes += notes_before_charges(view, [other for other in pending if end < other and other not in notes])
         told, of_group = _sides(view, [other for other in pending if other not in notes], last, between)
-        since = max(lot, group) if of_group else lot
-        lot = close(body.rows, since, told.above) if told.above else lot
+        if told.above and of_group:
+            _close_groups(body.rows, terms, told.above, groups.ended_by(told.below))
+        elif told.above:
+            lot = close(body.rows, lot, told.above)
         if told.below:
-            headings, group = Headings(told.below, headings), len(body.rows)
+            headings = Headings(told.below, headings)
+            groups.begins(told.below, len(body.rows))
         pending = []
         gap = last is not None and any(other not in view.joined_rows for other in range(last + 1, row))
         body.rows.append(BodyRow(row, headings, gap))
@@ -86,7 +91,7 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     said = words_of(view, left)
     own = said[: between.below_the_last(said, last)] if last is not None else []
     if own:
-        close(body.rows, max(lot, group), tuple(own))
+        _close_groups(body.rows, terms, tuple(own), groups.last)
     body.after = [other for other in left if other not in {words.row for words in own}]
     return body
 
@@ -100,6 +105,11 @@ def _sides(view: View, rows: Sequence[int], last: int | None, between: TermsBetw
     if any(tells_sides(view.rows[row].values()) for row in rows):
         return sides_told(said), False
     return between.sides(said, last), True
+
+
+def _close_groups(rows: list[BodyRow], terms: TermsOfGroups, said: tuple[Words, ...], reach: Reach) -> None:
+    for meant, words in terms.shared(said, reach, len(rows)):
+        put_over(rows[meant.start : meant.stop], words)
 
 
 def _is_about_rows_above(view: View, row: int) -> bool:

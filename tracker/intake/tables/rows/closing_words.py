@@ -46,10 +46,15 @@ def _together(texts: Sequence[str]) -> str:
     return texts[0] if len(texts) == 1 else ". ".join(text.rstrip(".") for text in texts)
 
 
-def close(rows: list[BodyRow], since: int, said: tuple[Words, ...]) -> int:
+def close(rows: Sequence[BodyRow], since: int, said: tuple[Words, ...]) -> int:
     """Puts the words over the rows since the last such words, where what is said of rows is looked for, nearer than the
     sub-headings that these rows have. Returns where the next lot begins."""
-    over: dict[int, Headings] = {}
-    for row in rows[since:]:
-        row.headings = over.setdefault(id(row.headings), Headings(said, row.headings))
+    put_over(rows[since:], said)
     return len(rows)
+
+
+def put_over(rows: Sequence[BodyRow], said: tuple[Words, ...]) -> None:
+    """Puts words over rows, nearer than their sub-headings; rows below the same ones go on sharing them."""
+    over: dict[int, Headings] = {}
+    for row in rows:
+        row.headings = over.setdefault(id(row.headings), Headings(said, row.headings))

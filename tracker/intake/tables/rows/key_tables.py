@@ -13,6 +13,8 @@ from tracker.intake.tables.headers.keys import Told
 from tracker.intake.tables.rows.keyed_columns import explained_codes
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.tables.view import View
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.key_entries import key_entries
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, without_words
@@ -144,11 +146,22 @@ def _of_table(rows: Sequence[KeyRow], sheet: str, table: Table) -> list[SaidOf]:
     if place is None:
         return []
     column = table.columns[place]
+    if all(row.code.text.strip().isdigit() for row in rows) and _counts(column.called):
+        return []
     said = {row: _as_text(row, column, sheet) for row in _of_these_codes(rows, table, column)}
     told = [entry for words in said.values() for entry in _entries(words, column)]
     if not said or len(told) != len(said) or explained_codes(table, place, told) is None:
         return []
     return [SaidOf(row, words, table) for row, words in said.items()]
+
+
+def _counts(head: str) -> bool:
+    """'Lead time (weeks)', 'Minimum (t)': the figures below are weeks and tonnes, and no codes."""
+    said = header(head)
+    of_orders = any(reading.role is Role.MINIMUM for reading in said.roles)
+    return not phrases("code_words").find(_plain(head)) and (
+        said.lead_unit is not None or (of_orders and bool(said.mass_units))
+    )
 
 
 def _of_these_codes(rows: Sequence[KeyRow], table: Table, column: HeadedColumn) -> list[KeyRow]:

@@ -28,7 +28,7 @@ def _before_the_prices(part: str, left: str) -> str:
     return left[:end] if end and not rest_of(left[end:], (), "price_words", "prices_shown", "list_names") else left
 
 
-_FILLERS = ("charge_filler", "charge_reasons", "all_of_them", "every_board", "to_the_buyer")
+_FILLERS = ("charge_filler", "charge_reasons", "all_of_them", "every_board", "to_the_buyer", "everybody_pays")
 
 
 def _days_so_far(part: str) -> list[tuple[int, int]]:

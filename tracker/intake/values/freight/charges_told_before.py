@@ -42,9 +42,13 @@ def of_some_alone(behind: str) -> bool:
 
 
 def of_some_customers(part: str) -> bool:
-    """'Canadian customers', 'customers in Canada'; not 'our customers', 'all customers' and 'the customer'."""
-    named = (match for match in phrases("some_customers").find(part) if match.value == "any")
-    return any(_is_told_apart(part[: match.start], part[match.end :]) for match in named)
+    """'Canadian customers', 'customers in Canada', 'Vertragskunden'; not 'our customers', 'all customers' and 'the
+    customer'."""
+    found = phrases("some_customers").find(part)
+    named = (match for match in found if match.value == "any")
+    return any(match.value == "apart" for match in found) or any(
+        _is_told_apart(part[: match.start], part[match.end :]) for match in named
+    )
 
 
 def _is_told_apart(before: str, behind: str) -> bool:

@@ -172,6 +172,9 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
         if subject is _Subject.ANOTHER:
             continue
         for charge in _subjects(part, named, match) if named else before:
+            if charge.kind is ChargeKind.FREIGHT and phrases("customers_who_collect").find(part):
+                # They have no delivered cost, and the others' freight is known.
+                continue
             general = phrases("surcharge_words").whole(charge.label) is not None
             # 'Incl. freight, delivered' says how all prices are meant.
             terms = find_delivery(part[match.end :]) if match.value == "waived" else None

@@ -203,7 +203,12 @@ def end_of_unit(folded: str, place: int) -> int | None:
     return start + unit.end
 
 
-_QUARTER = re.compile(r"(?<!\w)[1-4]t[\s/-]*20\d\d(?!\d)")
+_QUARTER = re.compile(r"(?<!\w)[1-4]t[\s/-]*20\d\d(?!\d)", re.IGNORECASE)
+
+
+def without_quarters(text: str) -> str:
+    """The 'Precio' of 'Precio 1T 2026', which is that of a first quarter and no order of a ton up to 2,026 of them."""
+    return " ".join(_QUARTER.sub(" ", text).split()) if _QUARTER.search(text) else text
 
 
 def _part_of_more(folded: str, start: int, end: int) -> bool:

@@ -1,9 +1,12 @@
 """Whether a part of a note says that goods are in stock, and no more: all that a list offers, by what the list calls
 it, 'The items are in stock', 'Artiklarna finns i lager', or those that it is known to be about, 'we keep in stock'."""
 
+from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.times.lead import lead_phrases
+from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import joined, phrases
 
 _BESIDE = ("copula", "made_so.there", "made_so.kept", "at_once")
@@ -19,11 +22,36 @@ def listed_goods_in_stock(part: str) -> bool:
 
 
 def in_stock_for_some_orders(clause: str) -> bool:
-    """'In stock in small lots', 'in kleinen Mengen ab Lager': others wait, and for how long is not told. What begins
-    with 'Small lots …' says nothing of other orders."""
-    little = [match for match in phrases("little_in_stock").find(clause) if clause[: match.start].strip(" -–•*")]
-    stock = joined("from_stock.any", "kept_in_stock").find(clause) if little else []
+    """'In stock in small lots', 'in kleinen Mengen ab Lager': others wait, and for how long is not told. 'Small lots,
+    ex dock, from stock' is the title of what a list offers."""
+    told = without_small_orders(clause)
+    little = [match for match in phrases("little_in_stock").find(told) if told[: match.start].strip(" -–•*")]
+    stock = joined("from_stock.any", "kept_in_stock").find(told) if little else []
     return bool(stock) and not find_currencies(clause)
+
+
+def without_small_orders(clause: str) -> str:
+    """'Lead time 4 weeks' of 'Lead time 4 weeks, small lots from stock': how soon small orders come says nothing of the
+    others. 'Small lots from stock, pence per sheet' is what a list offers."""
+    if not joined("little_in_stock", "small_orders_in_stock").find(clause) or _is_of_a_list(clause):
+        return clause
+    return ", ".join(part for part in COMMA.split(clause) if not _of_small_orders(part))
+
+
+def of_small_orders_alone(clause: str) -> bool:
+    """'Small lots ship from stock': when all others come is not told."""
+    return bool(clause.strip()) and not without_small_orders(clause).strip()
+
+
+def _of_small_orders(part: str) -> bool:
+    led = joined("little_in_stock", "small_orders_in_stock").find(part)
+    told = bool(led) and not part[: led[0].start].strip(" -–•*")
+    stock = joined("from_stock.any", "kept_in_stock", "at_once").find(part)
+    return told and (counts_time(part) or bool(stock) or any(one.value == "stock" for one in lead_phrases().find(part)))
+
+
+def _is_of_a_list(clause: str) -> bool:
+    return bool(find_currencies(clause) or phrases("price_words").find(clause))
 
 
 def told_in_stock(part: str) -> bool:

@@ -14,7 +14,7 @@ from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.delivery_sentences import without_samples
-from tracker.intake.values.times.goods_in_stock import listed_goods_in_stock
+from tracker.intake.values.times.goods_in_stock import listed_goods_in_stock, without_small_orders
 from tracker.intake.values.times.lead import LeadTime, counts_plain_days, lead_phrases, lead_text
 from tracker.intake.values.times.lead_from_order import is_from_order
 from tracker.intake.values.times.lead_unread import speaks_of_time
@@ -35,7 +35,7 @@ def lead_by_itself(text: str) -> LeadTime | None:
     None for a count of days without more, which may be those of payment, where two such times differ, and beside times
     that words for lead time lead to.
     """
-    text = without_sign(text)
+    text = without_small_orders(without_sign(text))
     if any(map(speaks_of_time, clauses(text))) and not _is_whole(text):
         return None
     counted = tuple(_counted(text))

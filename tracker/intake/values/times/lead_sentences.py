@@ -19,7 +19,7 @@ from tracker.intake.values.times.delivery_sentences import (
 )
 from tracker.intake.values.times.done_besides import without_doings
 from tracker.intake.values.times.firm_times import without_firm
-from tracker.intake.values.times.goods_in_stock import in_stock_for_some_orders
+from tracker.intake.values.times.goods_in_stock import in_stock_for_some_orders, without_small_orders
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
 from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once, leaves_for_some
 from tracker.intake.values.times.leads_in_full import tells_its_time, tells_no_more
@@ -156,7 +156,7 @@ def _is_of_mill_goods(text: str) -> bool:
 def told_of_orders(clause: str) -> str:
     """The clause without what else is told in times: notices, claims, how often, how soon samples come, and what is
     usual beside what holds now; 'subject to change without notice' says nothing of it."""
-    clause = without(clause, phrases("change_reserved").find(clause))
+    clause = without_small_orders(without(clause, phrases("change_reserved").find(clause)))
     return of_today(without_samples(without_rhythms(without_doings(without_notices(clause)))))
 
 

@@ -14,7 +14,7 @@ from tracker.intake.values.times.delivery_sentences import (
     without_samples,
 )
 from tracker.intake.values.times.done_besides import without_doings
-from tracker.intake.values.times.goods_in_stock import in_stock_for_some_orders
+from tracker.intake.values.times.goods_in_stock import in_stock_for_some_orders, of_small_orders_alone
 from tracker.intake.values.times.lead import LeadTime, lead_phrases
 from tracker.intake.values.times.lead_from_order import leaves_for_some, leaves_from_stock
 from tracker.intake.values.times.times_in_words import counts_time
@@ -53,7 +53,7 @@ def _names_a_week(clause: str) -> bool:
 
 def speaks_of_time(clause: str) -> bool:
     """Weeks or days among words for lead time, and none for payment or validity."""
-    if in_stock_for_some_orders(clause):
+    if in_stock_for_some_orders(clause) or of_small_orders_alone(clause):
         return True
     if announced_in_weeks(clause) or leaves_for_some(clause) or _tells_the_time_later(clause):
         return True
