@@ -76,3 +76,15 @@ def test_a_load_beside_it_is_another_matter(text):
 
 def test_a_charge_for_skids_is_no_smallest_order():
     assert leasts("Minimum skid charge 5,000 lb.") == [None] * 3
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["{}: minimum order {} t", "{}: Mindestmenge {} t", "{} : minimum de commande {} t", "{}: pedido mínimo {} t",
+     "{}: minsta order {} t"],
+)  # fmt: skip
+def test_notes_on_every_board_of_a_table_leave_the_boards_what_they_are(said):
+    rows = [["Grade", "g/m²", "Price EUR/t"], ["GC1", 250, 1200], ["GD2", 300, 900], ["GT2", 280, 950], []]
+    notes = [[said.format(grade, tonnes)] for grade, tonnes in (("GC1", 5), ("GD2", 10), ("GT2", 20))]
+    found = [line.offer for line in lines([*rows, *notes]).values()]
+    assert [(offer.grade, offer.minimum_kg) for offer in found] == [("FBB", 5000), ("CRB", 10000), ("CRB", 20000)]

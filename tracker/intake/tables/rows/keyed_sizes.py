@@ -9,6 +9,7 @@ from tracker.intake.tables.headers.heads import head_of
 from tracker.intake.tables.headers.keyed_heads import sizes_in, told_sizes
 from tracker.intake.tables.headers.keys import Keys, Told, explained_two_ways, for_column
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
+from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import ORDER_SIZES, PRICES, Role
 from tracker.intake.words.fold import fold
@@ -123,10 +124,12 @@ _MAY_BE_SIZES = frozenset({
 
 
 def _lettered(table: Table, column: HeadedColumn, key: Mapping[str, str]) -> dict[int, Cell]:
-    """The column's cells by row; none where one is no letter of the key, or all are the same."""
+    """The column's cells by row; none where one is no letter of the key, or a board itself, or all are the same."""
     cells = dict(table.view.down(column.index, (row.index for row in table.rows)))
     codes = {_code(cell) for cell in cells.values()}
     known = all(isinstance(cell.value, str) for cell in cells.values()) and codes <= key.keys()
+    # 'SBS: minimum order 5 ST' says what holds for SBS, which stays what it is.
+    known = known and not any(names_grade(cell.text) for cell in cells.values())
     return cells if known and len(codes) >= _FEWEST else {}
 
 
