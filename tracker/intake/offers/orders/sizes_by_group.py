@@ -23,10 +23,8 @@ def sizes_by_group(prices: Sequence[PriceColumn], in_kg: InKg) -> tuple[KgBracke
     ends there where the heads speak of orders, as 'Small orders | Large orders'.
     """
     sizes = [price.bracket for price in prices if price.bracket is not None]
-    together = in_kg(tuple(sizes))
-    of_all = (
-        sizes_that_overlap([(_delivered(price), _besides_size(price)) for price in prices], sizes, in_kg) or together
-    )
+    ways = [(_delivered(price), _besides_size(price)) for price in prices]
+    of_all = sizes_that_overlap(ways, sizes, in_kg) or in_kg(tuple(sizes))
     beside = _words_beside(prices)
     groups: dict[tuple[Hashable, Hashable], list[int]] = {}
     for place, price in enumerate(prices):

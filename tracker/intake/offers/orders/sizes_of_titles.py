@@ -63,7 +63,7 @@ def _things(titles: Sequence[Words], titled: Sequence[tuple[Words, Bracket]]) ->
 
     Words that nobody knows, as those of mills, tell only where some come again.
     """
-    sizes = {words: bracket for words, bracket in titled}
+    sizes = dict(titled)
     by_row = {(words.sheet, words.row): words for words in titles if words not in sizes}
     around = Thing()
     things: list[Thing] = []
@@ -107,7 +107,7 @@ def _scale_of(one: _Sized, scales: Sequence[_Scale]) -> _Scale | None:
 
 
 def _goes_on(one: _Sized, scale: _Scale) -> bool:
-    """'Orders from 5 t' and then 'Orders from 20 t, rolls only'; not where the size is said already, or lies between."""
+    """'Orders from 5 t' and then 'Orders from 20 t, rolls only'; not where the size was said, or lies between."""
     starts = [of.start for of in scale]
     if one.bracket in [of.bracket for of in scale]:
         return False
