@@ -127,7 +127,8 @@ def test_where_marked_rows_are_per_something_else_as_well_they_are_asked_about()
     assert money("All prices EUR per tonne unless marked US$ per cwt.", "Marked", "x") == ("EUR/tonne", "?")
 
 
-EUR, GERMAN = (
+EUR = "All prices EUR per tonne unless marked US$."
+GERMAN = "Alle Preise in EUR je Tonne, sofern nicht mit US$ markiert."
     "All prices EUR per tonne unless marked US$.",
     "Alle Preise in EUR je Tonne, sofern nicht mit US$ markiert.",
 )
