@@ -8,7 +8,7 @@ BOARDS = [["GC1", 240, 390, 1305, 1342], ["GC2", 250, 410, 1240, 1226]]
 
 
 def offered(*heads, above=(), below=()):
-    rows = [["EUR per tonne"], *([text] for text in above), ["Grade", "g/m²", "µm", *heads]]
+    rows = [*([text] for text in above), ["Grade", "g/m²", "µm", *(f"{head} EUR/t" for head in heads)]]
     rows += [*BOARDS, [], *([text] for text in below)]
     return [(str(line.state), line.offer.price) for line in lines(rows).values()]
 

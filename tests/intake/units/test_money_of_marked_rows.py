@@ -129,9 +129,6 @@ def test_where_marked_rows_are_per_something_else_as_well_they_are_asked_about()
 
 EUR = "All prices EUR per tonne unless marked US$."
 GERMAN = "Alle Preise in EUR je Tonne, sofern nicht mit US$ markiert."
-    "All prices EUR per tonne unless marked US$.",
-    "Alle Preise in EUR je Tonne, sofern nicht mit US$ markiert.",
-)
 FRENCH = "Tous les prix en EUR la tonne sauf si marqués US$."
 SPANISH = "Todos los precios en EUR por 1000 kg salvo los marcados US$."
 SWEDISH = "Alla priser i EUR per 1000 kg om ej märkta US$."

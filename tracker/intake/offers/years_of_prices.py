@@ -17,8 +17,8 @@ _AGAIN = ("price_words", "these_prices", "copula", "shown_again", "periods_told"
 
 @dataclass(frozen=True, slots=True)
 class YearsOfPrices:
-    """`year`: the one that all such texts name. `over`: those whose prices are shown once more. `new`: a title calls the
-    prices new, and says no more."""
+    """`year`: the one that all such texts name. `over`: those whose prices are shown once more. `new`: a title calls
+    the prices new, and says no more."""
 
     year: int | None = None
     over: frozenset[int] = frozenset()

@@ -45,8 +45,8 @@ def keep_this_years(columns: Columns, year: int | None, over: Set[int] = frozens
     """'Price 2026 | Price 2027' in a list of 2026: the first is not over yet, and which one holds is asked.
 
     So it is in a list that does not say of which year it is: None; there of all years that follow each other. Not where
-    the first is called old or shown once more, 'Price 2026 (ref.)', also by a note (`over`), nor where the change to the
-    second stands beside them or it alone is called new, 'Price 2026 | Current price 2027'.
+    the first is called old or shown once more, 'Price 2026 (ref.)', also by a note (`over`), nor where the change to
+    the second stands beside them or it alone is called new, 'Price 2026 | Current price 2027'.
     """
     heads = [price.column for price in columns.prices if price.kind is Kind.OFFER]
     if year is None and columns.of(Role.CHANGE):

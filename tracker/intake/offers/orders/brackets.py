@@ -11,6 +11,7 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.orders.bracket_words import bracket_around
+from tracker.intake.offers.orders.discounts_listed import lists_discounts
 from tracker.intake.offers.orders.loads_weighed import weighed
 from tracker.intake.offers.orders.order_terms import least_of, ton_of
 from tracker.intake.offers.orders.row_sizes import NO_UNIT, NOT_UNDERSTOOD, size_of_row
@@ -189,9 +190,14 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     if all(len(group) == 1 and _is_bare(group[0][1].value) for group in groups.values()):
         # One bare 'Qty' a board is what the price was asked for; only several of one board part its order sizes.
         return found
-    if all(len(group) == 1 for group in groups.values()) and _lists_discounts(columns):
-        return found
-    if _quantities_of_lines(columns, [said for group in groups.values() for _, said in group], len(groups)):
+    rows_said = [said for group in groups.values() for _, said in group]
+    if all(len(group) == 1 for group in groups.values()) and lists_discounts(
+        columns, [_joined((said.value,), facts)[0] for said in rows_said], complete=complete
+    ):
+        return {
+            index: replace(said, value=KgBracket(beside=True)) for group in groups.values() for index, said in group
+        }
+    if _quantities_of_lines(columns, rows_said, len(groups)):
         return found
     every = {(one.words, one.value.not_weight) for group in groups.values() for _, one in group}
     if complete and len(every) == 1 and every.pop()[1] == NOT_UNDERSTOOD:
@@ -245,14 +251,6 @@ def _quantities_of_lines(columns: Columns, said: Sequence[Said[Bracket]], boards
     if column is None or len(said) > boards or phrases("order_words").find(column.text):
         return False
     return all(_counts_one(one.value) for one in said)
-
-
-def _lists_discounts(columns: Columns) -> bool:
-    """'Order size | Discount' right of all prices: a list of its own may stand there, beside boards each with one of
-    its sizes, which none of them is sold in alone. A price behind the two is what a size costs."""
-    size, last = columns.first(*ORDER_SIZES), max((price.index for price in columns.prices), default=0)
-    discounts = {column.index for column in columns.of(Role.DISCOUNT)}
-    return size is not None and last < size.index and size.index + 1 in discounts
 
 
 def _counts_one(size: Bracket) -> bool:
