@@ -86,7 +86,7 @@ def test_unit_of_a_list_in_its_head():
 
 
 NET = {
-    "en": (["Net price USD/ST", "Order size", "Discount"], "over {} ST"),
+    "en": (["Net price EUR/t", "Order size", "Discount"], "over {} t"),
     "de": (["Nettopreis EUR/t", "Abnahmemenge", "Rabatt"], "über {} t"),
     "fr": (["Prix net EUR/t", "Quantité commandée", "Remise"], "plus de {} t"),
     "es": (["Precio neto EUR/t", "Cantidad", "Descuento"], "más de {} t"),

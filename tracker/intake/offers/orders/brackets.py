@@ -191,12 +191,10 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
         # One bare 'Qty' a board is what the price was asked for; only several of one board part its order sizes.
         return found
     rows_said = [said for group in groups.values() for _, said in group]
-    if all(len(group) == 1 for group in groups.values()) and lists_discounts(
-        columns, [_joined((said.value,), facts)[0] for said in rows_said], complete=complete
-    ):
-        return {
-            index: replace(said, value=KgBracket(beside=True)) for group in groups.values() for index, said in group
-        }
+    alone = [_joined((said.value,), facts)[0] for said in rows_said]
+    if all(len(group) == 1 for group in groups.values()) and lists_discounts(columns, alone, complete=complete):
+        beside = KgBracket(beside=True)
+        return {index: replace(said, value=beside) for group in groups.values() for index, said in group}
     if _quantities_of_lines(columns, rows_said, len(groups)):
         return found
     every = {(one.words, one.value.not_weight) for group in groups.values() for _, one in group}
