@@ -76,7 +76,7 @@ def _of_a_paper(text: str) -> Offering:
 
 def _made_up(text: str) -> bool:
     """'Sample price list', and not 'Sample prices on request', which offers samples beside the prices."""
-    parts = (" ".join(part.translate(_BRACKETS).split()) for part in clauses(text))
+    parts = (" ".join(part.translate(_BRACKETS).split()) for one in clauses(text) for part in one.split(","))
     return any(
         match.value == "made_up"
         for part in parts if not phrases("samples_to_have").find(part)
