@@ -193,8 +193,8 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     rows_said = [said for group in groups.values() for _, said in group]
     alone = [_joined((said.value,), facts)[0] for said in rows_said]
     if all(len(group) == 1 for group in groups.values()) and lists_discounts(columns, alone, complete=complete):
-        beside = KgBracket(beside=True)
-        return {index: replace(said, value=beside) for group in groups.values() for index, said in group}
+        rows_of = ((index, said) for group in groups.values() for index, said in group)
+        return {index: Said(KgBracket(beside=True), said.where, said.words) for index, said in rows_of}
     if _quantities_of_lines(columns, rows_said, len(groups)):
         return found
     every = {(one.words, one.value.not_weight) for group in groups.values() for _, one in group}

@@ -3,7 +3,7 @@
 
 from collections.abc import Callable, Hashable, Sequence
 from dataclasses import replace
-from itertools import chain
+from itertools import chain, permutations
 
 from tracker.intake.columns.column import PriceColumn
 from tracker.intake.offers.orders.things_sized import forms_in, words_beside_size
@@ -49,7 +49,7 @@ def sizes_by_group(prices: Sequence[PriceColumn], in_kg: InKg) -> tuple[KgBracke
 def sizes_that_overlap(
     things: Sequence[Hashable], sizes: Sequence[Bracket], in_kg: InKg
 ) -> tuple[KgBracket, ...] | None:
-    """The order sizes of each thing by themselves, where no thing's begin above all of another's: 'FOB from 5 t | FOB
+    """The order sizes of each thing by themselves, where those of none begin above all of another's: 'FOB from 5 t | FOB
     from 20 t | Delivered from 10 t'. None where they may be one scale: 'FOB from 5 t | Delivered from 20 t'."""
     groups: dict[Hashable, list[int]] = {}
     for place, thing in enumerate(things):
@@ -57,7 +57,8 @@ def sizes_that_overlap(
     if not 1 < len(groups) < len(things):
         return None
     of_groups = [in_kg(tuple(sizes[place] for place in places)) for places in groups.values()]
-    if _go_on(of_groups):
+    starts = [[size.from_kg or 0 for size in group] for group in of_groups]
+    if any(max(one) < min(other) for one, other in permutations(starts, 2)):
         return None
     found = dict(zip((place for places in groups.values() for place in places), chain(*of_groups), strict=True))
     return tuple(found[place] for place in range(len(things)))

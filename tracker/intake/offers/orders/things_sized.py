@@ -32,7 +32,8 @@ def thing_of(text: str, size: Bracket | None = None) -> Thing:
     board = find_grade(text)
     delivery = find_delivery(text)
     grades = tuple(map(str, board.grades)) if board is not None else ()
-    return Thing(forms_in(text), grades, delivery and delivery.delivered, _name(text) if size is not None else "")
+    delivered = delivery.delivered if delivery is not None else None
+    return Thing(forms_in(text), grades, delivered, _name(text) if size is not None else "")
 
 
 def forms_in(text: str) -> frozenset[str]:
