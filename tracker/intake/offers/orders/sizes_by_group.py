@@ -49,8 +49,8 @@ def sizes_by_group(prices: Sequence[PriceColumn], in_kg: InKg) -> tuple[KgBracke
 def sizes_that_overlap(
     things: Sequence[Hashable], sizes: Sequence[Bracket], in_kg: InKg
 ) -> tuple[KgBracket, ...] | None:
-    """The order sizes of each thing by themselves, where those of none begin above all of another's: 'FOB from 5 t | FOB
-    from 20 t | Delivered from 10 t'. None where they may be one scale: 'FOB from 5 t | Delivered from 20 t'."""
+    """The order sizes of each thing by themselves, where those of none begin above all of another's: 'FOB from 5 t |
+    FOB from 20 t | Delivered from 10 t'. None where they may be one scale: 'FOB from 5 t | Delivered from 20 t'."""
     groups: dict[Hashable, list[int]] = {}
     for place, thing in enumerate(things):
         groups.setdefault(thing, []).append(place)
