@@ -51,3 +51,22 @@ def test_kinds_are_those_in_brackets(note):
 
 def test_what_is_excepted_from_small_orders_is_not_read_so():
     assert _charged("On all orders except GZ we add an energy surcharge of 3 % below 5 t.") != [[3], [], [3], [3]]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "All grades except GZ: energy surcharge 25 EUR/t", "All but GZ: energy surcharge 25 EUR/t",
+        "Alle Sorten außer GZ: Energiezuschlag 25 EUR/t", "Alles außer GZ: Energiezuschlag 25 EUR/t",
+        "Tout sauf GZ : surcharge énergie 25 €/t", "Toutes qualités sauf GZ : surcharge énergie 25 €/t",
+        "Todo salvo GZ: recargo energético 25 €/t", "Todas las calidades salvo GZ: recargo energético 25 €/t",
+        "Alla utom GZ: energitillägg 25 EUR/t", "Alla kvaliteter utom GZ: energitillägg 25 EUR/t",
+    ],
+)  # fmt: skip
+def test_all_but_one_told_before_the_charge(note):
+    assert _charged(note) == [[25], [], [25], [25]]
+
+
+@pytest.mark.parametrize("note", ["GZ only: energy surcharge 25 EUR/t", "Nur GZ: Energiezuschlag 25 EUR/t"])
+def test_the_opposite_of_all_but_one(note):
+    assert _charged(note) == [[], [25], [], []]

@@ -2,6 +2,7 @@
 
 import pytest
 
+from tests.intake.sheets import lines
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.statements import statements
 
@@ -52,3 +53,19 @@ def test_our_place_is_the_buyers_where_he_writes_of_bids(note):
 
 def test_a_price_at_our_store_is_left_open():
     assert _delivered("Precio puesto en nuestro almacén de Zaragoza.") == []
+
+
+LISTED = [
+    ("Prices include: freight, energy surcharge", True), ("Included: freight", True),
+    ("Included in prices: energy surcharge, freight", True), ("Enthalten: Fracht, Energie", True),
+    ("Im Preis enthalten: Fracht", True), ("Inclus : transport, énergie", True), ("Incluido: flete", True),
+    ("Ingår: frakt, energitillägg", True), ("Included: palletizing; not included: freight", False),
+    ("Nicht enthalten: Fracht", False), ("Prices include: freight allowance", None),
+    ("Samples include: freight", None), ("Included: palletizing", None),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("note", "delivered"), LISTED)
+def test_freight_in_a_list_of_what_prices_hold(note, delivered):
+    rows = [["Tannegg 2027"], ["Grade", "g/m²", "Price EUR/t"], ["GC1", 250, 1200], [], [note]]
+    assert [line.offer.delivered for line in lines(rows).values()] == [delivered]

@@ -1,5 +1,7 @@
 """'SBS C1S' in the corner over rows of delivery, forms or order sizes, calipers across: each block is a board."""
 
+from decimal import Decimal
+
 import pytest
 
 from tests.intake.sheets import lines
@@ -79,3 +81,20 @@ def test_under_no_board_names_with_letters_are_boards(names, letters):
     assert [line.offer.product for line in titled.values()] == [board[0] for board in boards]
     untitled = lines([[None, "Caliper (pt)", "Price USD/short ton"], *boards])
     assert [line.state for line in untitled.values()] == [State.QUESTION] * 2
+
+
+@pytest.mark.parametrize(("language", "labels"), EVERY)
+def test_a_corner_that_names_the_board_and_its_measure_is_read_whole(language, labels):
+    rows = [["Tannegg 2027"], ["GC1 250 g/m²", "EUR/t"], [labels[0], 1200], [labels[1], 1240]]
+    found = lines(rows)
+    assert [(line.offer.grade, line.offer.grammage_gsm) for line in found.values()] == [("FBB", 250)] * 2
+    assert {line.state for line in found.values()} == {State.ACCEPTED}
+    rows[1][0] = "GC1"
+    assert [line.state for line in lines(rows).values()] == [State.QUESTION] * 2
+
+
+def test_so_it_is_over_towns_and_not_over_freight_to_them():
+    rows = [["Tannegg 2027"], ["SBS 18 pt", "Price USD/ST"], ["Harlow Gap, IN", 1200], ["Mill Ferry, TN", 1240]]
+    assert [line.offer.caliper_um for line in lines(rows).values()] == [Decimal("457.2")] * 2
+    rows[2:] = [["Freight Indiana", 42], ["Freight Tennessee", 60]]
+    assert not lines(rows)

@@ -40,3 +40,17 @@ def test_one_price_keeps_its_size_whatever_it_is_called():
     heads = ["Grade", "g/m²", "µm", "Sheet size mm", "Price USD/1000 sheets"]
     found = lines([["Skogstorp Board"], heads, ["GC1", 240, 395, "720 x 1020", 279]])
     assert found["E3"].offer.sheet_mm == (720, 1020)
+
+
+PRICED = [
+    ("Roll price", "Sheet price"), ("Price in rolls", "Price cut to size"), ("Rollenpreis", "Bogenpreis"),
+    ("Prix bobine", "Prix feuille"), ("Precio bobina", "Precio hoja"), ("Rullpris", "Arkpris"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("roll", "sheet"), PRICED)
+def test_under_heads_that_name_the_form_beside_the_price(roll, sheet):
+    heads = ["Grade", "g/m²", "Format (mm)", f"{roll} EUR/t", f"{sheet} EUR/t"]
+    found = lines([["Skogstorp Board"], heads, ["GC1", 240, "720 x 1020", 1200, 1260]])
+    assert [found[cell].offer.sheet_mm for cell in ("D3", "E3")] == [None, (720, 1020)]
+    assert {line.state for line in found.values()} == {State.ACCEPTED}

@@ -90,3 +90,30 @@ def test_indicative_prices_are_offered_with_a_note(title):
 @pytest.mark.parametrize("title", ["Price list", "Price list for samples", "Musterbogen Preisliste", "Tarif type"])
 def test_a_list_of_samples_is_no_specimen(title):
     assert alone(title)[0] == {"accepted"}
+
+
+def over_all(title):
+    found = read([["Fairhaven Board Co."], [title], _HEAD, *_BOARDS]).lines
+    return {str(line.state) for line in found}
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "Sample prices on request", "Call us for sample pricing", "Ask for a sample quote",
+        "Sample quantities: sample prices on request", "Musterpreise auf Anfrage",
+        "Muster kostenlos, Musterangebot auf Wunsch", "Precios de muestra bajo consulta",
+        "Exemples de prix sur demande", "Provpriser på begäran",
+    ],
+)  # fmt: skip
+def test_samples_that_are_to_be_had_leave_the_prices_what_they_are(title):
+    assert over_all(title) == {"accepted"}
+
+
+@pytest.mark.parametrize(
+    "title",
+    ["Sample prices", "Sample price list 2026", "Musterpreisliste", "Exemple de tarif", "Exempel på prislista",
+     "Sample prices, our prices on request"],
+)  # fmt: skip
+def test_samples_of_prices_are_asked_about(title):
+    assert over_all(title) == {"question"}

@@ -83,3 +83,35 @@ def test_unit_of_a_list_in_its_head():
     sizes = ["under 10,000 lb", "10,000-40,000 lb", "over 40,000 lb"]
     found = beside("en", ["Order size", "Lead time (weeks)"], zip(sizes, (2, 4, 5), strict=True))
     assert all(line.offer.lead_days is None and "lead-time-unread" in codes(line) for line in found)
+
+
+NET = {
+    "en": (["Net price EUR/t", "Order size", "Discount"], "over {} t"),
+    "de": (["Nettopreis EUR/t", "Abnahmemenge", "Rabatt"], "über {} t"),
+    "fr": (["Prix net EUR/t", "Quantité commandée", "Remise"], "plus de {} t"),
+    "es": (["Precio neto EUR/t", "Cantidad", "Descuento"], "más de {} t"),
+    "sv": (["Nettopris EUR/t", "Ordermängd", "Rabatt"], "över {} t"),
+}
+
+
+def with_discounts(language, *sizes):
+    heads, over = NET[language]
+    boards = zip((["GC1", 250, 1200], ["GC2", 300, 1180], ["GD2", 300, 880]), sizes, strict=False)
+    rows = [[*board, over.format(size) if size else None, "2 %" if size else None] for board, size in boards]
+    return read([["Tannegg 2027"], ["Grade", "g/m²", *heads], *rows]).lines
+
+
+@pytest.mark.parametrize("language", NET)
+def test_order_sizes_of_two_boards_are_theirs_beside_a_discount_too(language):
+    for sizes in ((5, 10), (5, 5)):
+        found = with_discounts(language, *sizes)
+        assert [str(line.state) for line in found] == ["accepted"] * 2
+        assert all(line.offer.from_kg and "bracket-unread" not in codes(line) for line in found)
+
+
+@pytest.mark.parametrize("language", NET)
+@pytest.mark.parametrize("sizes", [(5, 10, 20), (5, 10, None)])
+def test_sizes_that_run_on_or_end_before_the_boards_are_told_and_taken_for_none_of_theirs(language, sizes):
+    found = with_discounts(language, *sizes)
+    assert all(line.offer.from_kg is None for line in found)
+    assert ["bracket-unread" in codes(line) for line in found] == [size is not None for size in sizes]

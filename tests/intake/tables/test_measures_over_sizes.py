@@ -95,3 +95,23 @@ def test_so_have_they_its_lead_time_unless_they_say_their_own():
     rows += [["under 3 t", None, None, 1348], ["from 3 t", None, None, 1317, "5 weeks"]]
     rows += [["GC2", 290, 470], ["under 3 t", None, None, 1256], ["from 3 t", None, None, 1236]]
     assert [line.offer.lead_days for line in lines(rows).values()] == [(21, 21), (35, 35), None, None]
+
+
+EXTRAS = [
+    [["Sheets", None, None, 60]], [["Bogen", None, None, 60]], [["Feuilles", None, None, 60]],
+    [["Hojas", None, None, 60]], [["Ark", None, None, 60]],
+    [["Delivered Halden", None, None, 42], ["Delivered Tannegg", None, None, 60]],
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("extras", EXTRAS)
+def test_what_sheets_cost_more_has_no_measures_of_a_board_without_a_price(extras):
+    rows = [["EUR/t"], ["Grade", "g/m²", "µm", "Price"], ["GC1", 240, 385, 1200], ["GC2", 290, 470], *extras]
+    found = [line for line in lines(rows).values() if line.offer.price != 1200]
+    assert not any(line.state is State.ACCEPTED or line.offer.grammage_gsm for line in found)
+
+
+def test_one_board_of_several_may_stand_over_its_prices():
+    rows = [["EUR/t"], ["Grade", "g/m²", "µm", "Price"], ["GC1", 240, 385, 1200], ["GC2", 290, 470]]
+    rows += [["Rolls", None, None, 1100], ["Sheets", None, None, 1160]]
+    assert [line.offer.grammage_gsm for line in lines(rows).values()] == [240, 290, 290]

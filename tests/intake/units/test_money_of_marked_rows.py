@@ -125,3 +125,36 @@ def test_a_tick_that_the_sentence_names_is_the_one_in_the_rows(said):
 
 def test_where_marked_rows_are_per_something_else_as_well_they_are_asked_about():
     assert money("All prices EUR per tonne unless marked US$ per cwt.", "Marked", "x") == ("EUR/tonne", "?")
+
+
+EUR = "All prices EUR per tonne unless marked US$."
+GERMAN = "Alle Preise in EUR je Tonne, sofern nicht mit US$ markiert."
+FRENCH = "Tous les prix en EUR la tonne sauf si marqués US$."
+SPANISH = "Todos los precios en EUR por 1000 kg salvo los marcados US$."
+SWEDISH = "Alla priser i EUR per 1000 kg om ej märkta US$."
+
+
+@pytest.mark.parametrize(
+    ("said", "head", "note"),
+    [
+        (EUR, "Mark", "x - in stock"), (EUR, "Mark", "(x) stock items"), (EUR, "Mark", "x FSC certified"),
+        (EUR, "Mark", "An x means FSC certified"), (EUR, "Mark", "Items with x are FSC certified"),
+        (EUR, "Mark", "Mark: FSC certified"), (EUR, "Mark", "Grades with a mark ship from stock"),
+        (GERMAN, "Markierung", "x - ab Lager"), (GERMAN, "Markierung", "x bedeutet ab Lager"),
+        (FRENCH, "Repère", "x - en stock"), (SPANISH, "Marcado", "x - en stock"), (SWEDISH, "Märkt", "x - i lager"),
+    ],
+)  # fmt: skip
+def test_a_mark_of_which_something_else_is_said_is_asked_about(said, head, note):
+    assert money(said, head, "x", note) == ("EUR/tonne", "?")
+
+
+@pytest.mark.parametrize("note", ["Sheets 20 x 30 in on request", "Mark Ostrander, Sales Manager"])
+def test_sizes_and_persons_say_nothing_of_a_mark(note):
+    assert money(EUR, "Mark", "x", note) == ("EUR/tonne", "USD/tonne")
+
+
+@pytest.mark.parametrize(("marks", "state"), [(("*", "x"), "question"), (("x", "X"), "accepted")])
+def test_of_two_kinds_of_mark_it_is_asked_which_is_meant(marks, state):
+    rows = [[EUR], ["Grade", "µm", "g/m²", "Price", "Mark"], BOARDS[0]]
+    found = lines([*rows, *([*board, mark] for board, mark in zip(BOARDS[1:], marks, strict=True))])
+    assert [str(line.state) for line in found.values()] == ["accepted", state, state]

@@ -63,3 +63,18 @@ def test_a_final_offer_leaves_the_others_behind():
     rows = [["Grade", "g/m²", "µm", "EUR/t"], ["Offer 1"], ["GC1", 250, 405, 1415], ["Final offer"]]
     found = lines([*rows, ["GC2", 280, 455, 1322]])
     assert [line.state for line in found.values()] == [State.QUESTION, State.ACCEPTED]
+
+
+@pytest.mark.parametrize("language", FIELDS)
+@pytest.mark.parametrize(
+    ("second", "state"),
+    [
+        (["GC1", 250, "405.0"], State.QUESTION), (["GC1 C1S", 250, 405], State.QUESTION),
+        (["GC1", None, 405], State.QUESTION), (["GC1 250 g/m²", None, None], State.QUESTION),
+        (["GC1", 300, 405], State.ACCEPTED), (["GD2", 250, 405], State.ACCEPTED),
+    ],
+)  # fmt: skip
+def test_a_board_written_otherwise_is_the_same_one(language, second, state):
+    word, head = FIELDS[language][0], ["Grade", "g/m²", "µm", "EUR/t"]
+    rows = [["Whitlow & Strand Paper"], [f"{word} 1"], head, ["GC1", 250, 405, 1415], []]
+    assert states(lines([*rows, [f"{word} 2"], head, [*second, 1390]])) == {state}

@@ -26,6 +26,7 @@ from tracker.intake.offers.prices.signs import evidence_of, sign_of_units, sign_
 from tracker.intake.offers.prices.ticked_rows import MoneyOfMarks
 from tracker.intake.offers.prices.units import Units, units_of, units_seen
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.offers.years_of_prices import YearsOfPrices, years_of_prices
 from tracker.intake.values.boards.affixed_codes import Affix
 from tracker.intake.values.boards.grade import GradeReading, find_grade
 from tracker.intake.values.boards.legends import LegendEntry
@@ -105,6 +106,15 @@ class FileFacts:
     def money_of_marks(self) -> MoneyOfMarks:
         """What money marked rows are in; looked for only where a row is marked."""
         return MoneyOfMarks(self.sheets)
+
+    @cached_property
+    def years_of_prices(self) -> YearsOfPrices:
+        """Of which year the prices are by what says no day of the list; heads name years of their own."""
+        heads = {
+            head.text for sheet in self.sheets for read in sheet.tables for column in read.table.columns
+            for head in column.heads
+        }  # fmt: skip
+        return years_of_prices(text for sheet in self.sheets for text in sheet.all_texts() if text not in heads)
 
     @property
     def coded_texts(self) -> frozenset[str]:

@@ -272,6 +272,10 @@ def fill_bracket(draft: Draft, bracket: Said[KgBracket] | None) -> None:
     # Where it ends rests on the other rows of its board.
     draft.by_figure = True
     size = bracket.value
+    if size.beside:
+        text = f"“{bracket.words}” stands in a list of order sizes beside the boards: it was taken for none of theirs."
+        draft.note(NoteCode.BRACKET_UNREAD, bracket.where, text)
+        return
     if size.of_sheets:
         sheet_kg = _sheet_kg(draft)
         if sheet_kg is None and size.stated:

@@ -89,7 +89,9 @@ def _earlier_prices_aside(columns: Columns, facts: FileFacts) -> None:
         set_earlier_year_aside(columns, facts.list_year)
     if made is not None:
         set_earlier_days_aside(columns, made, facts.date_order)
-    keep_this_years(columns, facts.list_year)
+    told = facts.years_of_prices
+    if facts.list_year is not None or not told.new:
+        keep_this_years(columns, facts.list_year or told.year, told.over)
     if made is not None:
         set_earlier_periods_aside(columns, made)
 

@@ -1,7 +1,7 @@
 """Columns of terms for one way in which board is sold: 'Min rolls' beside 'Min sheets'."""
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
-from tracker.intake.columns.sizes.forms import form_alone
+from tracker.intake.columns.sizes.forms import form_alone, form_priced
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.ways_named import OTHER_WAY, ways_named
@@ -13,7 +13,7 @@ _TERMS = (Role.MINIMUM, Role.LEAD_TIME, Role.VALIDITY, Role.DELIVERY_TERMS)
 def ways_of_price(price: PriceColumn) -> frozenset[str]:
     """The ways that a price's heads name, and whether it includes freight."""
     texts = [*(head.text for head in price.column.said), *(cell.text for cell in price.column.lines)]
-    ways = set().union(*map(ways_named, texts), filter(None, map(form_alone, texts)))
+    ways = set().union(*map(ways_named, texts), filter(None, (*map(form_alone, texts), form_priced(price.column))))
     if price.delivery is not None and price.delivery.delivered is not None:
         ways = ways - {"fob", "delivered"} | {"delivered" if price.delivery.delivered else "fob"}
     return frozenset(way for way in ways if OTHER_WAY[way] not in ways)

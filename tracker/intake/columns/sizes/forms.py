@@ -150,7 +150,7 @@ def form_alone(text: str) -> str:
 
 def labelled_by_form(prices: Sequence[PriceColumn]) -> tuple[PriceColumn, ...]:
     """'Price, rolls' and 'Price, sheets' beside each other are prices of two things, whatever they are per."""
-    forms = [_form_priced(price.column) for price in prices]
+    forms = [form_priced(price.column) for price in prices]
     if set(filter(None, forms)) != _BOTH:
         return tuple(prices)
     return tuple(
@@ -169,16 +169,22 @@ def _without_count(price: PriceColumn) -> PriceColumn:
 _COUNTED = ("roll", "sheets")
 
 
-def _form_priced(column: Column) -> str:
+def form_priced(column: Column) -> str:
     """'roll' or 'sheet' where a head says that beside the word for price and its unit; '' elsewhere."""
-    return next((form for head in column.said if (form := form_alone(_beside_price(head)))), "")
+    said = (text for head in column.said for text in _beside_price(head))
+    return next((form for text in said if (form := form_alone(text))), "")
 
 
-def _beside_price(head: Header) -> str:
+def _beside_price(head: Header) -> tuple[str, str]:
+    """A head without its unit and size, for 'Rollenpreis' names a form in one word, and without the word for price."""
     size = head.bracket.words if head.bracket is not None and not head.bracket.not_weight else ""
     rest = without_unit(head, basis_in_head(head)).removesuffix(size)
+    whole = rest.strip(_STOPS)
     for reading in head.roles:
         rest = rest.replace(reading.words, " ", 1) if reading.role in PRICES else rest
     # The unit is gone from 'Price per cwt - Rolls' already, and the words that it was read with are no more.
     rest = without(rest, phrases("price_words").find(rest))
-    return rest.strip(" ,;:()[]–-\n")
+    return whole, rest.strip(_STOPS)
+
+
+_STOPS = " ,;:()[]–-\n"

@@ -5,6 +5,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Columns, PriceColumn
+from tracker.intake.columns.groups.corner_boards import COSTS_BY, corner_boards
 from tracker.intake.columns.sizes.forms import form_alone
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.line_defaults import take_defaults
@@ -41,8 +42,9 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     _coated_count(board, cells, columns)
     _grade(board, cells, columns, scope, facts)
     _plain_surface(board, cells, columns)
-    take_caliper(board, cells, columns, words, scope, facts)
-    take_weight(board, cells, columns, words, scope, facts)
+    measured = [*words, *corner_boards(columns)]
+    take_caliper(board, cells, columns, measured, scope, facts)
+    take_weight(board, cells, columns, measured, scope, facts)
     take_sheet(board, cells, columns, words, scope)
     take_sheets_weight(board, cells, columns, scope, facts)
     take_defaults(board, scope)
@@ -125,15 +127,12 @@ def _over_the_rows(columns: Columns) -> dict[str, Said[GradeReading]]:
     name heads what a board costs by."""
     heads = [
         (cell, head.grade)
-        for column in columns.of(*MEASURES, *_COSTS_BY)
+        for column in columns.of(*MEASURES, *COSTS_BY)
         for cell, head in zip(column.heads, column.said, strict=True)
         if column.role in MEASURES or names_only_board(cell.text)
     ]
     named = {grade: Said(read, at(cell), cell.text) for cell, read in heads if read for grade in read.grades}
     return named if len(named) == 1 else {}
-
-
-_COSTS_BY = (Role.BRACKET, Role.FORM, Role.DELIVERY_TERMS, Role.DESTINATION)
 
 
 def _together(words: list[Cell], facts: FileFacts, sides: int | None) -> dict[str, Said[GradeReading]]:

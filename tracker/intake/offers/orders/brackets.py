@@ -10,11 +10,12 @@ from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Scope
-from tracker.intake.offers.orders.bracket_words import bracket_around, brackets_in
+from tracker.intake.offers.orders.bracket_words import bracket_around
+from tracker.intake.offers.orders.discounts_listed import lists_discounts
 from tracker.intake.offers.orders.loads_weighed import weighed
 from tracker.intake.offers.orders.order_terms import least_of, ton_of
 from tracker.intake.offers.orders.row_sizes import NO_UNIT, NOT_UNDERSTOOD, size_of_row
-from tracker.intake.offers.orders.sizes_by_group import sizes_by_group
+from tracker.intake.offers.orders.sizes_by_group import sizes_by_group, sizes_that_overlap
 from tracker.intake.offers.orders.sizes_of_titles import TitledSizes, size_of_title, sizes_of_titles
 from tracker.intake.offers.rows.rows import WholeRow
 from tracker.intake.tables.table import Headings, Words
@@ -38,6 +39,9 @@ _HEADING = ("heading", "title", "sheet name")
 
 _Board = tuple[Headings | None, tuple[str, ...]]
 """The sub-headings above a row, and what its columns say of the board."""
+
+_WAYS = (Role.DELIVERY_TERMS, Role.DESTINATION, Role.VENDOR)
+"""What may have order sizes of its own: 'FOB mill', 'Delivered'."""
 
 _ACROSS = (Role.WIDTH, Role.ROLL_WIDTH)
 """What tells one lot of a board from another: two lots are no two order sizes of one."""
@@ -87,7 +91,7 @@ def brackets_of(columns: Columns, rows: Iterable[WholeRow], titles: Sequence[Wor
 
     `titles`: those of all tables and headings of the sheet, because a title's order size ends where another's begins.
     """
-    titled = sizes_of_titles(brackets_in(titles), lambda written: _joined(written, facts))
+    titled = sizes_of_titles(titles, lambda written: _joined(written, facts))
     return Brackets(_across(columns, facts), _down(columns, rows, facts), _paired(columns, rows, facts), titled, facts)
 
 
@@ -163,6 +167,7 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     if columns.first(*ORDER_SIZES, Role.REMARKS) is None:
         return {}
     groups: dict[_Board, list[tuple[int, Said[Bracket]]]] = {}
+    ways: dict[int, tuple[str, ...]] = {}
     board = columns.of(*_BOARD, *_ACROSS)
     sized, complete = columns.first(*ORDER_SIZES) is not None, True
     # Of a very long list only what is asked about is kept: its rows would take a gigabyte.
@@ -172,10 +177,10 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
         if said is None and not sized:
             complete = False
             continue
-        told = tuple([whole.cells[column.index].text if column.index in whole.cells else "" for column in board])
-        key = (whole.row.headings, told)
+        key = (whole.row.headings, _texts(whole, board))
         if said is not None:
             groups.setdefault(key, []).append((whole.row.index, said))
+            ways[whole.row.index] = _texts(whole, columns.of(*_WAYS))
             continue
         complete = False
         price = next((whole.cells[price.index] for price in columns.prices if price.index in whole.own), None)
@@ -185,9 +190,12 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     if all(len(group) == 1 and _is_bare(group[0][1].value) for group in groups.values()):
         # One bare 'Qty' a board is what the price was asked for; only several of one board part its order sizes.
         return found
-    if all(len(group) == 1 for group in groups.values()) and _lists_discounts(columns):
-        return found
-    if _quantities_of_lines(columns, [said for group in groups.values() for _, said in group], len(groups)):
+    rows_said = [said for group in groups.values() for _, said in group]
+    alone = [_joined((said.value,), facts)[0] for said in rows_said]
+    if all(len(group) == 1 for group in groups.values()) and lists_discounts(columns, alone, complete=complete):
+        rows_of = ((index, said) for group in groups.values() for index, said in group)
+        return {index: Said(KgBracket(beside=True), said.where, said.words) for index, said in rows_of}
+    if _quantities_of_lines(columns, rows_said, len(groups)):
         return found
     every = {(one.words, one.value.not_weight) for group in groups.values() for _, one in group}
     if complete and len(every) == 1 and every.pop()[1] == NOT_UNDERSTOOD:
@@ -197,11 +205,16 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
         if not sized and len(group) == 1 and least_of(group[0][1].words, facts) is not None:
             # 'Minimum 5 t' among the remarks is the smallest order; only several of one board part its order sizes.
             continue
-        in_kg = _joined(tuple(said.value for _, said in group), facts)
-        for (index, said), kg in zip(group, in_kg, strict=True):
+        sizes = tuple(said.value for _, said in group)
+        in_kg = sizes_that_overlap([ways[index] for index, _ in group], sizes, lambda written: _joined(written, facts))
+        for (index, said), kg in zip(group, in_kg or _joined(sizes, facts), strict=True):
             stated = len(group) == 1 and kg.of_sheets and _is_a_count(said.words)
             found[index] = Said(replace(kg, stated=stated), said.where, said.words)
     return found | _left_blank(groups, unsized, facts)
+
+
+def _texts(whole: WholeRow, columns: Iterable[Column]) -> tuple[str, ...]:
+    return tuple([whole.cells[column.index].text if column.index in whole.cells else "" for column in columns])
 
 
 def size_without_limits(words: str, facts: FileFacts) -> KgBracket:
@@ -236,14 +249,6 @@ def _quantities_of_lines(columns: Columns, said: Sequence[Said[Bracket]], boards
     if column is None or len(said) > boards or phrases("order_words").find(column.text):
         return False
     return all(_counts_one(one.value) for one in said)
-
-
-def _lists_discounts(columns: Columns) -> bool:
-    """'Order size | Discount' right of all prices: a list of its own may stand there, beside boards each with one of
-    its sizes, which none of them is sold in alone. A price behind the two is what a size costs."""
-    size, last = columns.first(*ORDER_SIZES), max((price.index for price in columns.prices), default=0)
-    discounts = {column.index for column in columns.of(Role.DISCOUNT)}
-    return size is not None and last < size.index and size.index + 1 in discounts
 
 
 def _counts_one(size: Bracket) -> bool:

@@ -1,17 +1,16 @@
 """Order sizes across under heads of several groups, each with sizes of its own: 'Rolls' over 'to 5 t | 5-15 t | over
 15 t', and 'Sheets' over 'to 5 t | over 5 t'."""
 
-import re
 from collections.abc import Callable, Hashable, Sequence
 from dataclasses import replace
+from itertools import chain, permutations
 
 from tracker.intake.columns.column import PriceColumn
+from tracker.intake.offers.orders.things_sized import forms_in, words_beside_size
 from tracker.intake.values.orders.brackets import Bracket
 from tracker.intake.values.orders.brackets_in_kg import KgBracket
 from tracker.intake.values.orders.loads import LOADS
-from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import without
 
 InKg = Callable[[tuple[Bracket, ...]], tuple[KgBracket, ...]]
 
@@ -24,14 +23,15 @@ def sizes_by_group(prices: Sequence[PriceColumn], in_kg: InKg) -> tuple[KgBracke
     ends there where the heads speak of orders, as 'Small orders | Large orders'.
     """
     sizes = [price.bracket for price in prices if price.bracket is not None]
-    of_all = in_kg(tuple(sizes))
+    ways = [(_delivered(price), _besides_size(price)) for price in prices]
+    of_all = sizes_that_overlap(ways, sizes, in_kg) or in_kg(tuple(sizes))
     beside = _words_beside(prices)
     groups: dict[tuple[Hashable, Hashable], list[int]] = {}
     for place, price in enumerate(prices):
         groups.setdefault((_thing(price), (_words_above(price), beside[place])), []).append(place)
     of_things = len({thing for thing, _ in groups}) == len(groups)
     single = all(len({sizes[place] for place in places}) == 1 for places in groups.values())
-    if single and not of_things:
+    if len(groups) == 1 or (single and not of_things):
         return of_all
     found = dict(enumerate(of_all))
     for places in groups.values():
@@ -46,16 +46,33 @@ def sizes_by_group(prices: Sequence[PriceColumn], in_kg: InKg) -> tuple[KgBracke
     )  # fmt: skip
 
 
+def sizes_that_overlap(
+    things: Sequence[Hashable], sizes: Sequence[Bracket], in_kg: InKg
+) -> tuple[KgBracket, ...] | None:
+    """The order sizes of each thing by themselves, where those of none begin above all of another's: 'FOB from 5 t |
+    FOB from 20 t | Delivered from 10 t'. None where they may be one scale: 'FOB from 5 t | Delivered from 20 t'."""
+    groups: dict[Hashable, list[int]] = {}
+    for place, thing in enumerate(things):
+        groups.setdefault(thing, []).append(place)
+    if not 1 < len(groups) < len(things):
+        return None
+    of_groups = [in_kg(tuple(sizes[place] for place in places)) for places in groups.values()]
+    starts = [[size.from_kg or 0 for size in group] for group in of_groups]
+    if any(max(one) < min(other) for one, other in permutations(starts, 2)):
+        return None
+    found = dict(zip((place for places in groups.values() for place in places), chain(*of_groups), strict=True))
+    return tuple(found[place] for place in range(len(things)))
+
+
+def _delivered(price: PriceColumn) -> bool | None:
+    return price.delivery.delivered if price.delivery is not None else None
+
+
 def _thing(price: PriceColumn) -> Hashable:
     """What the head says that is quoted or who quotes it, each of which has order sizes of its own."""
     forms = frozenset(form for head in price.column.said for form in forms_in(head.text))
     board = (price.grade.grades, price.grade.coated_sides) if price.grade is not None else None
     return price.vendor, board, forms, price.caliper, price.weights, price.sheets
-
-
-def forms_in(text: str) -> frozenset[str]:
-    """Whether board comes in rolls or sheets, as far as a text says so."""
-    return frozenset(match.value for match in phrases("forms").find(text))
 
 
 def _words_above(price: PriceColumn) -> tuple[str, ...]:
@@ -72,13 +89,7 @@ def _words_beside(prices: Sequence[PriceColumn]) -> list[str]:
 
 
 def _besides_size(price: PriceColumn) -> str:
-    text = price.bracket_head.text if price.bracket_head is not None else ""
-    # '2.000 kg' and '8 t' are sizes of one scale.
-    said = _WORDS.findall(without(text, phrases("bracket").find(text)).casefold())
-    return " ".join(word for word in said if not find_mass_units(word))
-
-
-_WORDS = re.compile(r"[^\W\d_]+")
+    return words_beside_size(price.bracket_head.text) if price.bracket_head is not None else ""
 
 
 def _speaks_of_orders(price: PriceColumn) -> bool:

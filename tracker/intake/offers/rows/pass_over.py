@@ -5,6 +5,7 @@ from datetime import date
 from operator import attrgetter
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn
+from tracker.intake.columns.groups.corner_boards import corner_boards
 from tracker.intake.columns.priced.buyers_figures import whose_figure
 from tracker.intake.columns.priced.own_costs import names_own_cost
 from tracker.intake.columns.priced.whose_prices import names_others_prices
@@ -68,7 +69,7 @@ def passed_table(read: ReadTable, found: SheetTables, elsewhere: Sequence[Words]
     if titles and _of_other_goods(read, titles[-1].text):
         return "other goods than board"
     across = any(price.caliper or price.weights or price.grade for price in offers)
-    described = bool(read.columns.board) or across
+    described = bool(read.columns.board or corner_boards(read.columns)) or across
     if not described:
         if any(charge_header(words.text) is not None for words in titles) or read.columns.of(Role.DESTINATION):
             return CHARGES

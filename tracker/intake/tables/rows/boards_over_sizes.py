@@ -1,8 +1,9 @@
 """A board's measures and terms beside its name in a row without a price, over its prices by order size, form or
 delivery: 'GC1 | 240 | 385 | | 3 weeks' over 'under 3 t | | | 1348' and 'from 3 t | | | 1317'."""
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import head_of_words, looks_priced
@@ -12,6 +13,7 @@ from tracker.intake.tables.table import HeadedColumn
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.heads.roles import MEASURES, Role
 from tracker.intake.values.orders.brackets import bracket_text
@@ -32,19 +34,48 @@ def with_measures_below(
     told = frozenset(index for index, role in roles.items() if role in _TOLD)
     if view.passing or not measured:
         return view
-    changed: dict[int, _Cells] = {}
+    below: dict[int, list[int]] = {}
     board: int | None = None
     for row in rows:
         cells = view.rows[row]
         if board is not None and _goes_on(cells, measured, valued):
-            own = view.rows[board]
-            changed[row] = {column: own[column] for column in told & own.keys()} | cells
-            changed[board] = {column: cell for column, cell in own.items() if column not in told}
+            below.setdefault(board, []).append(row)
         else:
             board = row if _names_and_measures(cells, measured, valued) else None
+    changed: dict[int, _Cells] = {}
+    for board, its in _of_boards(view, rows, below, valued).items():
+        own = view.rows[board]
+        changed |= {row: {column: own[column] for column in told & own.keys()} | view.rows[row] for row in its}
+        changed[board] = {column: cell for column, cell in own.items() if column not in told}
     if not changed:
         return view
     return replace(view, rows={row: changed.get(row, cells) for row, cells in view.rows.items()})
+
+
+def _of_boards(
+    view: View, rows: Sequence[int], below: Mapping[int, list[int]], valued: Collection[int]
+) -> dict[int, list[int]]:
+    """The rows of each board whose prices they may be. Of one row below one board of the list, or of figures far below
+    the other boards' prices, that is not told: a board without a price over 'Sheets | 60', which all sheets cost more.
+    """
+    told = len(below) > 1 or any(len(its) > 1 for its in below.values())
+    others = {row for row in rows if not any(row in its for its in below.values())}
+    usual = {column: _figures(view, others, column) for column in valued}
+    return {
+        board: its for board, its in below.items()
+        if told and not any(
+            found and min(own, default=min(found)) * _FAR_BELOW < min(found)
+            for column, found in usual.items() for own in (_figures(view, its, column),)
+        )
+    }  # fmt: skip
+
+
+_FAR_BELOW = 4
+
+
+def _figures(view: View, rows: Iterable[int], column: int) -> list[Decimal]:
+    cells = (view.rows[row][column] for row in rows if column in view.rows[row])
+    return [readings[0].value for cell in cells if (readings := number_readings(cell.text))]
 
 
 _TOLD = MEASURES | {Role.SHEET_SIZE, Role.LEAD_TIME, Role.MINIMUM, Role.VALIDITY}

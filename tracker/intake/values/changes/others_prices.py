@@ -14,6 +14,7 @@ from tracker.intake.values.boards.weight import find_weights
 from tracker.intake.values.changes.no_offers import may_be_an_example, offers_nothing, shows_how_to_read
 from tracker.intake.values.changes.shown_besides import shown_besides
 from tracker.intake.values.heads.roles import PRICES, Role
+from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.loads import LOADS
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.currency import currency_phrases
@@ -69,8 +70,18 @@ def _of_a_paper(text: str) -> Offering:
     denied = offers_nothing(text) and not _strange(text, None) and not phrases("forms").find(text)
     first = _leading("not_quoted", text)
     whole = first is not None and first.value == "whole" and not _strange(text, first)
-    doubtful = whole or denied or "made_up" in said or (asks and named) or _of_prices_paid(text)
+    doubtful = whole or denied or _made_up(text) or (asks and named) or _of_prices_paid(text)
     return Offering.DOUBTFUL if doubtful else Offering.SURELY
+
+
+def _made_up(text: str) -> bool:
+    """'Sample price list', and not 'Sample prices on request', which offers samples beside the prices."""
+    parts = (" ".join(part.translate(_BRACKETS).split()) for one in clauses(text) for part in one.split(","))
+    return any(
+        match.value == "made_up"
+        for part in parts if not phrases("samples_to_have").find(part)
+        for match in phrases("not_quoted").find(part)
+    )  # fmt: skip
 
 
 def _of_prices_paid(text: str) -> bool:

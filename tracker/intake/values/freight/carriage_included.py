@@ -11,7 +11,7 @@ from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.notes.rest import rest_of
 from tracker.intake.values.notes.subjects import left_over
 from tracker.intake.values.prices.money import price_text
-from tracker.intake.words.lists import phrases, without_words
+from tracker.intake.words.lists import pattern, phrases, without_words
 
 
 def carriage_included(text: str) -> tuple[bool, str] | None:
@@ -20,6 +20,9 @@ def carriage_included(text: str) -> tuple[bool, str] | None:
     left_out = next(filter(_is_left_out, clauses(text)), None)
     if left_out is not None:
         return False, left_out.strip(" .")
+    listed = next((said for clause in clauses(text) if (said := _listed(clause)) is not None), None)
+    if listed is not None:
+        return listed
     return next((said for part in COMMA.split(text) for tells in ways if (said := tells(part)) is not None), None)
 
 
@@ -28,6 +31,25 @@ def _is_left_out(clause: str) -> bool:
     said = prices_hold(clause)
     beside = said is not None and bool(said.held) and not phrases("carriage").find(said.held)
     return said is not None and beside and bool(phrases("carriage").find(said.left_out))
+
+
+def _listed(clause: str) -> tuple[bool, str] | None:
+    """'Prices include: freight, energy surcharge', 'Not included: freight': freight among what a list holds, all of
+    which is known."""
+    head, _, listed = clause.partition(":")
+    found = [*phrases("freight_included").find(head), *phrases("bears").find(head), *phrases("relieved").find(head)]
+    holds = [match for match in found if match.value in ("in_price", "included", "within")]
+    spans = [match.span for match in holds]
+    if not listed or not holds or rest_of(head, spans, "price_words", "these_prices", "negations", "beside_included"):
+        return None
+    items = [item.strip(" .") for item in _ITEMS.split(listed)]
+    carried = any(phrases("carriage").whole(item) is not None for item in items)
+    if not carried or not all(item and not left_over(item, "carriage", *_BESIDE_FREIGHT) for item in items):
+        return None
+    return not phrases("negations").find(head), clause.strip(" .")
+
+
+_ITEMS = re.compile(rf",|\s{pattern('range', 'and')}\s", re.IGNORECASE)
 
 
 def without_amount_included(text: str) -> str:

@@ -15,7 +15,8 @@ class KgBracket:
     """A bracket in kg, start inclusive, end exclusive, None open. `unread`: it can't be put in weight (yet).
 
     `of_sheets`: it counts sheets, to be weighed with the board's own. `stated`: the one quantity that its price was
-    asked for, which bounds no order. `of_ton`: unread for no other reason than that its ton may be either.
+    asked for, which bounds no order. `of_ton`: unread for no other reason than that its ton may be either. `beside`: it
+    may be of a list of its own, and bounds no order of the board in its row.
     """
 
     from_kg: Decimal | None = None
@@ -24,6 +25,7 @@ class KgBracket:
     of_sheets: bool = False
     stated: bool = False
     of_ton: bool = False
+    beside: bool = False
 
     def weighed(self, sheet_kg: Decimal) -> "KgBracket":
         """A count of sheets in kg, where one of them weighs so much."""
