@@ -103,19 +103,3 @@ def test_the_new_price_of_a_letter_of_new_prices_is_the_offer(title, heads):
     rows = [[title], [], ["EUR/t"], ["Grade", "µm", "g/m²", *heads], ["GC1", 410, 250, 1240, 1265]]
     assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"E5": "accepted"}
     assert {str(line.state) for line in lines(rows[1:]).values()} == {"question"}
-
-
-@pytest.mark.parametrize(
-    "heads",
-    [
-        ("Until Dec 31, 2026 EUR/t", "From Jan 1, 2027 EUR/t"),
-        ("Bis 31.12.2026 EUR/t", "Ab 1.1.2027 EUR/t"),
-        ("Jusqu'au 31/12/2026 EUR/t", "À partir du 1er janvier 2027 EUR/t"),
-        ("Hasta el 31 de diciembre de 2026 EUR/t", "A partir del 1 de enero de 2027 EUR/t"),
-        ("Till 31 december 2026 EUR/t", "Från 1 januari 2027 EUR/t"),
-    ],
-)
-def test_of_a_price_until_a_day_and_one_from_the_next_it_is_asked(heads):
-    found = lines([["Grade", "g/m²", *heads], ["GC1", 250, 1200, 1240], ["GD2", 300, 900, 940]])
-    # The first may be sure to hold until its day.
-    assert [str(line.state) for line in found.values()][1::2] == ["question"] * 2

@@ -6,7 +6,6 @@ from collections.abc import Mapping, Sequence
 from tracker.intake.columns.column import Column, Columns, Kind, basis_in_head, vendor_in_head
 from tracker.intake.columns.sizes.order_sizes import beside_unit, without_unit
 from tracker.intake.grid import Cell
-from tracker.intake.tables.headers.later_days import begins_later
 from tracker.intake.tables.headers.periods import is_later, is_realised, without_periods
 from tracker.intake.tables.table import Words
 from tracker.intake.values.figures.halves import halves_of
@@ -148,18 +147,11 @@ def _mostly_two(cells: Sequence[Cell]) -> bool:
     return bool(cells) and 2 * sum(halves_of(cell.text) is not None for cell in cells) >= len(cells)
 
 
-def _one_after_the_other(heads: Sequence[str]) -> bool:
-    """'Until Dec 31, 2026' beside 'From Jan 1, 2027': one board's price, and when it will be ordered is not said."""
-    ended = {head: until for head in heads if (until := until_in_head(head)) is not None}
-    last = [day for until in ended.values() if until.until is not None for day in until.until.readings]
-    return any(begins_later(head, day) for day in last for head in heads if head not in ended)
-
-
 def told_apart_by_time(heads: Sequence[str]) -> bool:
     """'Q2 2026 price' beside 'Q3 2026 price', 'Price at 1 May' beside 'Price at 1 July': two prices of one board, and
     the heads do not say which is in force, as 'Price until 30 June' does."""
     if len(set(map(plainly, heads))) < 2 or any(until_in_head(head) for head in heads):
-        return _one_after_the_other(heads)
+        return False
     aged = any(phrases("price_ages").find(head) for head in heads)
     alike: dict[str, set[str]] = {}
     for head in heads:
