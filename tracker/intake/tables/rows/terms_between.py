@@ -14,6 +14,7 @@ from tracker.intake.tables.rows.closing_words import Sides, sides_of
 from tracker.intake.tables.rows.group_levels import Reach
 from tracker.intake.tables.table import Words
 from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.notes.above_and_below import Side, parts_by_side
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.notes.statements import statements
@@ -111,6 +112,8 @@ class TermsBetween:
         touching = ahead[0].row == last + 1, (heading[0].row if heading else head) == ahead[-1].row + 1
         kinds = _kinds(ahead)
         leads, ends = bool(kinds & self.leading), bool(kinds & self.closing)
+        # The name of a firm begins what is its own, and ends what was the last one's.
+        ends = ends or (touching[0] and bool(heading) and company_name(heading[0].text) is not None)
         if touching == (False, True) or (leads and not ends):
             return Sides((), said)
         if (touching == (True, False) or ends) and not leads:
