@@ -12,8 +12,10 @@ from functools import cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
+from tracker.intake.tables.headers.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, HeadedColumn, Table
 from tracker.intake.tables.view import View
+from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 
@@ -91,6 +93,18 @@ def tells_terms_of_prices(cells: Mapping[int, Cell], valued: Collection[int]) ->
     if not all(index in valued and _tells_or_leaves_out(cells[index]) for index in rest):
         return False
     return any(_tells(cells[index]) for index in rest) and _names(cells[first], _OF_COLUMNS)
+
+
+def leads_to_prices(view: View, row: int, valued: Collection[int]) -> bool:
+    """Whether prices stand below a row without a gap: below an empty row, 'Delivery | FOB mill | delivered' may head
+    them. Other terms, and what is charged for one, 'Freight | 45 | 50', go on with the table above."""
+    while (row := row + 1) in view.rows:
+        cells = view.rows[row]
+        label, *rest = (cell for _, cell in sorted(cells.items()))
+        figures = any(index in valued and looks_priced(cell) for index, cell in cells.items() if cell in rest)
+        if figures and not (tells_terms_of_prices(cells, valued) or charges_named(label.text)):
+            return True
+    return False
 
 
 def _is_of_one_column(at: int, valued: Sequence[int]) -> bool:
