@@ -59,8 +59,8 @@ def _headed(zone: Zone) -> set[int]:
 
 
 def _stands_among_boards(band: View, row: int, headed: Collection[int]) -> bool:
-    """Below all prices, or right below a row of prices with one right below that leaves its measure to the heads above, or none: the terms
-    of one of several boards. The rows below order sizes say which board they are whole."""
+    """Below all prices, or right below a row of prices with one right below that leaves its measure to the heads above,
+    or none: the terms of one of several boards. The rows below order sizes say which board they are whole."""
     before, behind = (_beyond_terms(band, row, step, headed) for step in (-1, 1))
     if not before and not leads_to_prices(band, row, headed):
         # The terms of each bidder, set apart from the boards by an empty row.
