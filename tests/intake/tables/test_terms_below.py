@@ -30,9 +30,9 @@ def test_terms_below_each_price_are_its_own(terms, lead):
     assert set(found) == {"D4", "D5", "E4", "E5"}
 
 
-def test_terms_apart_from_the_table_or_for_one_column_are_not_handed_out():
+def test_terms_below_an_empty_row_are_those_of_their_columns_too():
     apart = _found([], ["Lead time", None, None, "3 weeks", "5-6 weeks"])
-    assert {line.offer.lead_days for line in apart.values()} == {None}
+    assert {line.offer.lead_days for line in apart.values()} == {(21, 21), (35, 42)}
 
 
 def test_marks_given_below_are_no_terms():

@@ -25,6 +25,7 @@ from tracker.intake.values.prices.basis import BasisReading, basis_in_a_word, ba
 from tracker.intake.values.prices.currency import CurrencyReading
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.values.times.lead import LeadTime, LeadUnit
+from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
@@ -197,7 +198,7 @@ class PriceColumn:
     kind: Kind = Kind.OFFER
     delivery: Delivery | None = None
     until: Validity | None = None
-    lead: LeadTime | None = None
+    lead: LeadTime | LeadUnread | None = None
     bracket: Bracket | None = None
     bracket_head: Cell | None = None
     caliper: CaliperReading | None = None

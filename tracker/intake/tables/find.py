@@ -6,8 +6,8 @@ from functools import lru_cache
 from tracker.intake.tables.headerless.headless import describes_board_whole, priced_rows
 from tracker.intake.tables.headerless.without_header import headless_tables
 from tracker.intake.tables.headers.broken_heads import with_whole_order_sizes
-from tracker.intake.tables.headers.heads import head_of_words, is_bare_number
 from tracker.intake.tables.headers.own_rows import belongs_to
+from tracker.intake.tables.headers.priced_columns import valued
 from tracker.intake.tables.headers.unit_rows import priced_anew
 from tracker.intake.tables.headers.units_at_foot import with_units_at_foot
 from tracker.intake.tables.headers.zones import (
@@ -48,7 +48,6 @@ from tracker.intake.tables.rows.units_below import with_units_below
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
 from tracker.intake.tables.view import View, part_of, turned, without_cells
 from tracker.intake.tables.words import words_of
-from tracker.intake.values.heads.roles import Role
 
 _LOOKED_AT = 60
 
@@ -104,7 +103,7 @@ def _lying_table(view: View, run: Labels, pairs: list[Pair]) -> Table | None:
     zone = zone_at(side, run.column, -1)
     if zone is None:
         return None
-    body = body_of(side, [row for row in side.order if row > zone.bottom], _valued(zone.columns))
+    body = body_of(side, [row for row in side.order if row > zone.bottom], valued(zone.columns))
     if not body.rows:
         return None
     return Table(side, tuple(zone.columns), body.rows, run.rows[0], run.rows[-1])
@@ -176,14 +175,14 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
 
 def _told_whole(part: View, rows: list[int], columns: Sequence[HeadedColumn]) -> tuple[View, Body]:
     """The rows below a header, each board on one line."""
-    valued = _valued(columns)
+    prices = valued(columns)
     part, own = with_measures_written_out(part, [row for row in rows if row in part.rows])
-    part = with_measures_below(part, own, columns, valued)
-    body = body_of(part, own, valued)
-    joined = with_second_lines(part, own, body, valued)
+    part = with_measures_below(part, own, columns, prices)
+    body = body_of(part, own, prices)
+    joined = with_second_lines(part, own, body, prices)
     if joined is None:
-        return part, with_lines_below(part, own, body, valued)
-    return joined, body_of(joined, [row for row in own if row in joined.rows], valued)
+        return part, with_lines_below(part, own, body, prices)
+    return joined, body_of(joined, [row for row in own if row in joined.rows], prices)
 
 
 def _with_unheaded(band: View, zone: Zone, rows: list[int]) -> list[HeadedColumn]:
@@ -196,22 +195,6 @@ def _with_unheaded(band: View, zone: Zone, rows: list[int]) -> list[HeadedColumn
                 counts[column] = counts.get(column, 0) + 1
     unheaded = [HeadedColumn(column) for column, count in counts.items() if count >= max(1, len(rows) // 10)]
     return sorted([*zone.columns, *unheaded], key=lambda column: column.index)
-
-
-def _valued(columns: Sequence[HeadedColumn]) -> frozenset[int]:
-    """Columns whose heads say price, or spread a property of board across; all without a known head when none does, and
-    where every head is known, those of places: 'Zone 1 | Zone 2'."""
-    heads = {column.index: head_of_words(column.text) for column in columns if column.heads}
-    priced = frozenset(index for index, head in heads.items() if head is not None and (head.price or head.across))
-    priced |= frozenset(column.index for column in columns if column.heads and is_bare_number(column.heads[-1]))
-    # 'Each cwt' over figures says what they are per, where 'Unit' stands over such words.
-    per = frozenset(
-        index for index, head in heads.items() if head is not None and head.role is Role.BASIS and head.unit
-    )
-    named = frozenset(index for index, head in heads.items() if head is not None and (head.named or head.unit))
-    places = frozenset(index for index, head in heads.items() if head is not None and head.role is Role.DESTINATION)
-    several = places if len(places) > 1 else frozenset()
-    return priced or per or frozenset(heads) - named or several or frozenset(column.index for column in columns)
 
 
 def _zones(band: View, skipped: set[int]) -> list[Zone]:
@@ -267,7 +250,7 @@ def _figures_under(band: View, zones: list[Zone], place: int) -> bool:
     zone = zones[place]
     end = zones[place + 1].top if place + 1 < len(zones) else None
     rows = [row for row in band.order if row > zone.bottom and (end is None or row < end)]
-    return bool(body_of(band, rows[:_LOOKED_AT], _valued(_with_unheaded(band, zone, rows[:_LOOKED_AT]))).rows)
+    return bool(body_of(band, rows[:_LOOKED_AT], valued(_with_unheaded(band, zone, rows[:_LOOKED_AT]))).rows)
 
 
 def _shape(band: View, row: int) -> tuple[tuple[int, bool], ...]:

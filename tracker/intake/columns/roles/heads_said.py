@@ -8,8 +8,10 @@ from typing import Any
 from tracker.intake.columns.column import vendor_in_head
 from tracker.intake.tables.headers.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn
+from tracker.intake.values.firms.company import letterhead_name
+from tracker.intake.values.firms.own_words import has_a_strange_word
 from tracker.intake.values.heads.header import Header, header
-from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.prices.currency import currency_phrases
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
@@ -102,4 +104,9 @@ def without_roles_of_firms(said: Sequence[Header], priced: bool) -> tuple[Header
 
 
 def _is_firm(head: Header) -> bool:
-    return vendor_in_head(head) == head.text.strip()
+    text = head.text.strip()
+    if vendor_in_head(head) == text:
+        return True
+    # 'Tessamill Packaging Board' charges nothing.
+    charged = bool(head.roles) and head.roles[0].role in ON_TOP
+    return charged and has_a_strange_word(text) and letterhead_name(text) == text

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator, Mapping
 from functools import lru_cache
+from itertools import product
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
@@ -40,12 +41,30 @@ def _parts(text: str) -> tuple[str, ...]:
 @lru_cache(maxsize=1024)
 def _heads_of_both(text: str) -> tuple[tuple[Role, str], tuple[Role, str]] | None:
     """The two measures of 'Cal./wt (lb/MSF)' in their order, each with its part of the head; None for other heads."""
-    for match in _PARTS.finditer(text):
-        halves = text[: match.start()], text[match.end() :]
-        first, second = (_measure(half) for half in halves)
+    for halves in _halves(text):
+        first, second = map(_measure, halves)
         if first is not None and second is not None and first is not second:
             return (first, halves[0]), (second, halves[1])
     return None
+
+
+def _halves(text: str) -> Iterator[tuple[str, str]]:
+    """Each way to part a head in two: 'Gramaje / espesor (g/m2 / micras)' with the unit of each behind its word, and in
+    no other way."""
+    behind = _UNITS_BEHIND.fullmatch(text.strip())
+    units = [pair for pair in _pairs(behind["units"]) if len({*map(_measure, pair)} - {None}) > 1] if behind else []
+    if behind is None or not units:
+        yield from _pairs(text)
+        return
+    for (word, other), (unit, another) in product(_pairs(behind["words"]), units):
+        yield f"{word} {unit}", f"{other} {another}"
+
+
+def _pairs(text: str) -> list[tuple[str, str]]:
+    return [(text[: match.start()], text[match.end() :]) for match in _PARTS.finditer(text)]
+
+
+_UNITS_BEHIND = re.compile(r"(?P<words>[^()\[\]]+)[(\[](?P<units>[^()\[\]]+)[)\]]")
 
 
 def _measure(text: str) -> Role | None:

@@ -243,5 +243,5 @@ def _amount(said: PriceText, sign: str | None) -> PriceCell:
 
 def _about(marks: Sequence[str]) -> str:
     """'ca.', '~', '+': what says that the amount is not exact; a footnote's sign does not."""
-    words = (mark for mark in marks if not mark.startswith("["))
+    words = (mark for mark in marks if not mark.startswith("[") and not mark.endswith(")"))
     return next((mark for mark in words if mark in ("~", "≈", "±", "+") or any(map(str.isalpha, mark))), "")

@@ -27,7 +27,7 @@ from tracker.intake.offers.rows.row_labels import (
     says_coating_alone,
     term_of_row,
 )
-from tracker.intake.offers.rows.term_rows import freight_by_column, terms_alike, terms_by_column
+from tracker.intake.offers.rows.term_rows import freight_by_column, merged_over, terms_alike, terms_by_column
 from tracker.intake.offers.rows.term_runs import TermRow, TermRuns, Terms
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headers.heads import looks_priced
@@ -250,11 +250,11 @@ class Rows:
             self._take_terms(term_of_row(label.text), row, cells, label)
 
     def _take_terms(self, role: Role | None, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
-        """'Lead time | 15 days | 4 weeks' gives each price column its own; a single one is every column's."""
+        """'Lead time | 15 days | 4 weeks' gives each price column its own; one beside the label is every column's."""
+        cells = cells | merged_over(self._table.view, row.index, self._offered - cells.keys())
         figures = {index: cells[index] for index in self._priced if index in cells}
         if role is Role.STOCK and any(map(is_figure, figures.values())):
-            # 'In stock, tons | 30 | 0 | 20': how much of each is there, and of some nothing.
-            return
+            return  # 'In stock, tons | 30 | 0 | 20': how much of each is there, and of some nothing.
         unit = lead_unit(label.text)
         leads = {index: (cell, unit) for index, cell in figures.items() if any(map(str.isalnum, cell.text))}
         ways = (freight_by_column, terms_by_column, terms_alike)

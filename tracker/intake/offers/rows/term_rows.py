@@ -3,6 +3,7 @@
 from collections.abc import Collection, Mapping
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.view import View
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.heads.columns_meant import Piece
 from tracker.intake.words.lists import phrases
@@ -11,13 +12,18 @@ from tracker.intake.words.lists import phrases
 def terms_by_column(label: Cell, cells: Mapping[int, Cell], offered: Collection[int]) -> tuple[Piece, ...]:
     """What a row of terms gives each price column; () where it says one thing of all of them.
 
-    What stands below the first of them alone may have been put there for all; below another it was not.
+    What stands below one of them alone is that one's, unless it stands right beside the label, where it may have been
+    put for all.
     """
     own = {index: cells[index].text.strip() for index in sorted(offered) if index in cells}
-    beside_the_first = len(own) == 1 and min(offered) not in own
-    if len(set(own.values())) < 2 and not beside_the_first:
+    if len(set(own.values())) < 2 and not (len(own) == 1 < len(offered) and not _is_beside(label, cells, min(own))):
         return ()
     return tuple(Piece(f"{label.text.strip()} {text}", frozenset({index})) for index, text in own.items())
+
+
+def _is_beside(label: Cell, cells: Mapping[int, Cell], column: int) -> bool:
+    """'Minimum order | 5 t', with nothing between the label and what it says."""
+    return any(cell is label and index + 1 == column for index, cell in cells.items())
 
 
 def terms_alike(label: Cell, cells: Mapping[int, Cell], offered: Collection[int]) -> tuple[Piece, ...]:
@@ -25,6 +31,12 @@ def terms_alike(label: Cell, cells: Mapping[int, Cell], offered: Collection[int]
     said = {index: cells[index].text.strip() for index in sorted(offered) if index in cells}
     alike = len(said) > 1 and len(set(said.values())) == 1
     return (Piece(f"{label.text.strip()} {min(said.values())}", frozenset(said)),) if alike else ()
+
+
+def merged_over(view: View, row: int, offered: Collection[int]) -> dict[int, Cell]:
+    """What is merged over several price columns, and told of each: of `offered`, those without a cell of their own."""
+    merged = {index: view.spread.get((row, index)) for index in offered} if view.spread else {}
+    return {index: cell for index, cell in merged.items() if cell is not None}
 
 
 def freight_by_column(label: Cell, cells: Mapping[int, Cell], offered: Collection[int]) -> tuple[Piece, ...]:

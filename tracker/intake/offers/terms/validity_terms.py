@@ -1,9 +1,10 @@
 """Until when a row's prices hold."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from datetime import date, datetime
 
 from tracker.intake.columns.column import Columns
+from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.of_others_perhaps import of_others_perhaps
 from tracker.intake.offers.notes.said import Said, at
@@ -13,6 +14,7 @@ from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.open_validity import end_in_doubt
+from tracker.intake.values.times.remarked_until import until_in_remark
 from tracker.intake.values.times.validity import Validity
 from tracker.intake.values.times.validity_cell import validity_text
 from tracker.intake.words.lists import phrases
@@ -22,7 +24,7 @@ from tracker.trade.offer import Evidence, Note, NoteCode
 def take_validity(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
     """Until when the row's prices hold: its own cell first, then its remarks, then what stands around it."""
     cell = cell_of(cells, columns, Role.VALIDITY)
-    said_beside = next(remarked(cells, columns, Validity), None) if cell is None else None
+    said_beside = next(_said_beside(cells, columns), None) if cell is None else None
     if said_beside is not None:
         remark, held = said_beside
         _take(terms, held, held.last_day(facts.date_order, facts.list_date), at(remark), remark.text.strip())
@@ -44,6 +46,14 @@ def take_validity(terms: Terms, cells: Cells, columns: Columns, scope: Scope, fa
     read = validity_text(cell.text)
     if read is not None:
         _take(terms, read, read.last_day(facts.date_order, facts.list_date), at(cell), cell.text.strip())
+
+
+def _said_beside(cells: Cells, columns: Columns) -> Iterator[tuple[Cell, Validity]]:
+    yield from remarked(cells, columns, Validity)
+    for cell in columns.remarks_in(cells):
+        held = until_in_remark(cell.text)
+        if held is not None:
+            yield cell, held
 
 
 def _with_a_day(said: Sequence[Said[Validity]]) -> Sequence[Said[Validity]]:

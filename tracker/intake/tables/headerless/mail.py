@@ -8,11 +8,13 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.headerless.headless import says_price
 from tracker.intake.tables.headerless.sentences import parted_offer
 from tracker.intake.tables.view import View
+from tracker.intake.values.changes.withdrawn import withdrawn
 from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.words.lists import phrases
 
 _QUOTED = re.compile(r"\s*>")
 _RULE = re.compile(r"[-_–—=*\s]*")
+_ASIDE = re.compile(r"\s\((?P<said>[^()]+)\)$")
 _YEAR_OR_HOUR = re.compile(r"\b(?:19|20)\d\d\b|\d:\d\d")
 
 
@@ -56,7 +58,12 @@ def _announces(text: str) -> bool:
 
 
 def _is_ruled(text: str) -> bool:
-    return phrases("earlier_message").whole(_RULE.sub("", text, count=1).rstrip(" -_–—=*")) == "ruled"
+    """'----- earlier message (withdrawn) -----' too; one that 'still holds' is not left out."""
+    line = _RULE.sub("", text, count=1).rstrip(" -_–—=*")
+    aside = _ASIDE.search(line)
+    if aside is not None and withdrawn(aside["said"]):
+        line = line[: aside.start()].rstrip()
+    return phrases("earlier_message").whole(line) == "ruled"
 
 
 def _says_who_wrote(text: str) -> bool:

@@ -9,7 +9,7 @@ from tracker.intake.tables.headers.header_rows import names_board_and_unit
 from tracker.intake.tables.headers.heads import head_of, looks_priced
 from tracker.intake.tables.headers.zones import Zone
 from tracker.intake.tables.parts.terms_told import matters_told
-from tracker.intake.tables.rows.terms_below import tells_terms_of_prices
+from tracker.intake.tables.rows.terms_below import leads_to_prices, tells_terms_of_prices
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.boards_named import names_measure
 from tracker.intake.values.heads.roles import MEASURES, Role
@@ -59,9 +59,12 @@ def _headed(zone: Zone) -> set[int]:
 
 
 def _stands_among_boards(band: View, row: int, headed: Collection[int]) -> bool:
-    """Right below a row of prices, with one right below that leaves its measure to the heads above, or none: the terms
-    of one of several boards. The rows below order sizes say which board they are whole."""
+    """Below all prices, or right below a row of prices with one right below that leaves its measure to the heads above,
+    or none: the terms of one of several boards. The rows below order sizes say which board they are whole."""
     before, behind = (_beyond_terms(band, row, step, headed) for step in (-1, 1))
+    if not before and not leads_to_prices(band, row, headed):
+        # The terms of each bidder, set apart from the boards by an empty row.
+        return True
     if not any(looks_priced(cell) for cell in before.values()):
         return False
     return not any(isinstance(cell.value, str) and names_measure(cell.text) for cell in behind.values())

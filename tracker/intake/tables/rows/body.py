@@ -20,7 +20,7 @@ from tracker.intake.tables.rows.charge_lines import (
 )
 from tracker.intake.tables.rows.closing_words import Sides, close, put_over, sides_of, tells_sides
 from tracker.intake.tables.rows.group_levels import GroupLevels, Reach
-from tracker.intake.tables.rows.terms_below import tells_terms_of_prices
+from tracker.intake.tables.rows.terms_below import leads_to_prices, tells_terms_of_prices
 from tracker.intake.tables.rows.terms_between import TermsBetween, TermsOfGroups, closing_kinds, sides_told
 from tracker.intake.tables.table import BodyRow, Headings, Words
 from tracker.intake.tables.view import View
@@ -162,10 +162,11 @@ def _goes_on_with_notes(view: View, row: int, pending: Sequence[int], last: int 
 
 
 def _is_priced(view: View, row: int, valued: frozenset[int]) -> bool:
-    """A row with something in a column of prices, or right below such a row with terms of each."""
+    """A row with something in a column of prices, or below such a row with terms of each."""
     if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued):
         return True
-    return row - 1 in view.rows and tells_terms_of_prices(view.rows[row], valued)
+    follows = row - 1 in view.rows or not leads_to_prices(view, row, valued)
+    return follows and tells_terms_of_prices(view.rows[row], valued)
 
 
 def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:

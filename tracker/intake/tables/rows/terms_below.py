@@ -12,10 +12,13 @@ from functools import cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
+from tracker.intake.tables.headers.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, HeadedColumn, Table
 from tracker.intake.tables.view import View
+from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.times.dates import find_dates
 
 _FEWEST = 2
 _PLAINLY = 0.8
@@ -86,16 +89,28 @@ def tells_terms_of_prices(cells: Mapping[int, Cell], valued: Collection[int]) ->
     if len(cells) < _FEWEST:
         return False
     first, *rest = sorted(cells)
-    if len(rest) == 1 and not _is_of_one_column(rest[0], [at for at in valued if at > first]):
+    if len(rest) == 1 and not _is_of_one_column(rest[0], first, [at for at in valued if at > first]):
         return False
     if not all(index in valued and _tells_or_leaves_out(cells[index]) for index in rest):
         return False
     return any(_tells(cells[index]) for index in rest) and _names(cells[first], _OF_COLUMNS)
 
 
-def _is_of_one_column(at: int, valued: Sequence[int]) -> bool:
-    """'Minimum order | | 5 t' below the second price alone; below the first it may be told of all."""
-    return len(valued) > 1 and at != min(valued)
+def leads_to_prices(view: View, row: int, valued: Collection[int]) -> bool:
+    """Whether prices stand below a row without a gap: below an empty row, 'Delivery | FOB mill | delivered' may head
+    them. Other terms, and what is charged for one, 'Freight | 45 | 50', go on with the table above."""
+    while (row := row + 1) in view.rows:
+        cells = view.rows[row]
+        label, *rest = (cell for _, cell in sorted(cells.items()))
+        figures = any(index in valued and looks_priced(cell) for index, cell in cells.items() if cell in rest)
+        if figures and not (tells_terms_of_prices(cells, valued) or charges_named(label.text)):
+            return True
+    return False
+
+
+def _is_of_one_column(at: int, label: int, valued: Sequence[int]) -> bool:
+    """'Minimum order | | 5 t' below one of several prices alone; right beside its label it may be told of all."""
+    return len(valued) > 1 and at != label + 1
 
 
 def _tells_or_leaves_out(cell: Cell) -> bool:
@@ -104,7 +119,8 @@ def _tells_or_leaves_out(cell: Cell) -> bool:
 
 def _tells(cell: Cell) -> bool:
     """Words, or a day; a figure may be a price."""
-    return isinstance(cell.value, date) or (isinstance(cell.value, str) and any(map(str.isalpha, cell.text)))
+    words = isinstance(cell.value, str) and any(map(str.isalpha, cell.text))
+    return words or isinstance(cell.value, date) or bool(find_dates(cell.text))
 
 
 def _is_term(label: Cell) -> bool:

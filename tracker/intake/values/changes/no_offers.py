@@ -3,6 +3,7 @@
 import re
 from functools import lru_cache
 
+from tracker.intake.values.changes.shown_besides import shown_only
 from tracker.intake.words.lists import joined, phrases
 from tracker.intake.words.phrases import blanked, without
 
@@ -143,7 +144,8 @@ def offers_nothing(text: str) -> bool:
 
     'This price list is not an offer' is what lawyers say of any list, and what is indicative is told.
     """
-    return deals_done(text) or shows_how_to_read(text) or denies_offers(text)
+    denied_and_why = len(shown_only(text)) > 1
+    return denied_and_why or deals_done(text) or shows_how_to_read(text) or denies_offers(text)
 
 
 @lru_cache(maxsize=4096)

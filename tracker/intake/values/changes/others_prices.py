@@ -12,7 +12,7 @@ from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.weight import find_weights
 from tracker.intake.values.changes.no_offers import may_be_an_example, offers_nothing, shows_how_to_read
-from tracker.intake.values.changes.shown_besides import shown_besides
+from tracker.intake.values.changes.shown_besides import shown_besides, shown_only
 from tracker.intake.values.heads.roles import PRICES, Role
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.loads import LOADS
@@ -43,7 +43,7 @@ def heading_offers(text: str) -> Offering:
     if len(text) > _LONGEST:
         return Offering.SURELY
     example = Offering.DOUBTFUL if may_be_an_example(text) else Offering.SURELY
-    besides = Offering.DOUBTFUL if shown_besides(text) else Offering.SURELY
+    besides = Offering.DOUBTFUL if shown_besides(text) or shown_only(text) else Offering.SURELY
     return max(_of_others(text), _of_gone_boards(text), _of_a_paper(text), example, besides)
 
 

@@ -1,6 +1,7 @@
 """Headings of prices that are shown besides those to be paid: 'For information: prices until September 30, 2026', 'Nur
 zum Vergleich: Liste A'."""
 
+import re
 from functools import lru_cache
 
 from tracker.intake.values.notes.rest import rest_of
@@ -50,6 +51,20 @@ def head_shown_besides(head: str) -> bool:
 
 
 _IN_HEADS = ("only_these", "price_words", "currency", "basis", "per")
+
+
+@lru_cache(maxsize=4096)
+def shown_only(text: str) -> frozenset[str]:
+    """What a heading says that is made up of nothing else: that its prices are not offered ('denied'), and that they
+    are shown for comparison ('compared'), as 'For comparison only (not offered):' says both. 'Not offered in sheets'
+    and 'For comparison (offered as well)' go on."""
+    parts = [part.strip() for part in _PARTS.split(text) if part.strip(" .*")] if len(text) <= _LONGEST else []
+    plain = [blanked(part, (match.span for match in phrases("only_these").find(part))).strip(" .*") for part in parts]
+    told = [phrases("shown_unoffered").whole(part) for part in plain]
+    return frozenset(kind for kind in told if kind is not None) if None not in told else frozenset()
+
+
+_PARTS = re.compile(r"[()\[\],:;–—|]|\s-+\s")
 
 
 def _without(text: str, *sections: str) -> str:

@@ -80,7 +80,7 @@ def _words() -> Phrases[tuple[str, str]]:
 _BROKEN = re.compile(rf"\d{{1,3}}{FRACTION}")
 _NUMBER = re.compile(rf"(?:{SPACED_NUMBER})(?:[.,:]-{{1,2}}(?![\d-])|:\d\d(?![\d:]))?")
 _CROWN_CURRENCIES = frozenset({"krona", *currencies.SHARED["krona"]})
-_FOOTNOTE = re.compile(r"\*+|[†‡§°¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\d\)|\[\d\]|\[letter [a-z]\]|(?<=[\d\s])\d\)")
+_FOOTNOTE = re.compile(r"\*+|[†‡§°¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\d\)|\[[\da-e]\]|\[letter [a-z]\]|(?<=[\d\s])\d\)|(?<=\s)[a-e]\)$")
 _DASH = re.compile(r"-{1,2}|\.{2,3}|…")
 
 
@@ -158,7 +158,9 @@ class PriceWalk:
             if joined is None or self.rest:
                 return None
         footnote = _FOOTNOTE.match(self.folded, position)
-        if footnote and self.numbers and not self.range_open:
+        # '1.262,00 a)' has a footnote, '(52.5 c)' cents.
+        cents = footnote is not None and footnote[0][0].isalpha() and "(" in self.folded[:position]
+        if footnote and self.numbers and not (self.range_open or cents):
             self.marks.append(self.text[position : footnote.end()])
             return footnote.end()
         match = _BROKEN.match(self.folded, position) or _NUMBER.match(self.folded, position)

@@ -171,7 +171,7 @@ _BOARD = " • "
 _SMALL = (
     "says_nothing_more", "price_words", "per", "copula", "all_goods", "board_goods", "forms", "relative_words",
     "only_these", "sold_by_unit", "unit_words", "bought_in", "ton_definitions", "delivery", "incoterms", "all_of_them",
-    "already_since", "coating",
+    "already_since", "coating", "stated_in",
 )  # fmt: skip
 
 

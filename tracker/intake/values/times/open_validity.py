@@ -29,7 +29,7 @@ def end_in_doubt(clause: str, dates: tuple[DateReading, ...]) -> bool:
     """'The offer now closes earlier, on 28 February 2027', in words that nobody reads for certain, and 'the validity
     below is a typing error': whatever else is said of a last day may be wrong."""
     spoken = bool(phrases("valid").find(clause))
-    if _says_two_days(clause, dates):
+    if _says_two_days(clause, dates) or _lists_days(clause, dates):
         return True
     if spoken and not dates:
         return bool(phrases("misprints").find(clause)) and not phrases("errors_reserved").find(clause)
@@ -51,6 +51,21 @@ def _says_two_days(clause: str, dates: tuple[DateReading, ...]) -> bool:
         clause[other.end :].lstrip().startswith(")") and not set(one.readings) & set(other.readings)
         for one, other in beside
     )
+
+
+def _lists_days(clause: str, dates: tuple[DateReading, ...]) -> bool:
+    """'Bid good through: 31 October 2026 15 November 2026', the cells of several bidders in one line; of 'Valid from /
+    until: 1 October 2026 31 December 2026' the first is where it begins."""
+    if len(dates) < _SEVERAL or begun(clause[: dates[0].start], phrases("since").find(clause)):
+        return False
+    ends = any(match.end <= dates[0].start for match in phrases("until").find(clause))
+    return ends and any(
+        not clause[one.end : other.start].strip() and not set(one.readings) & set(other.readings)
+        for one, other in pairwise(dates)
+    )
+
+
+_SEVERAL = 2
 
 
 def _names_an_end(clause: str) -> bool:
