@@ -226,7 +226,7 @@ def _read_tables(
         drafts = joined_down(_by_row(offers.drafts))
         tell_of_the_last_firm_s(drafts, read, sheet)
         mark_recaps(drafts, read.table.titles, sheet.name)
-        mark_terms_unread(drafts, levels)
+        mark_terms_unread(drafts, levels, alone=len(everywhere) == 1)
         # Without words of its own above it, a table tells nothing that sets its prices apart from the one before.
         alike = drafts if read.table.titles else [*alike, *drafts]
         disagreeing_rows(alike)

@@ -1,7 +1,7 @@
 """What is said of terms around a table and gives none of them: 'lead time as per schedule A' over the one of two equal
 tables, 'schedule B' over the other. Their lines are no repeats, though all that was read of them agrees."""
 
-from collections.abc import Iterable, Set
+from collections.abc import Iterable, Sequence, Set
 from functools import lru_cache
 
 from tracker.intake.offers.draft import Draft
@@ -18,9 +18,11 @@ from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.fold import fold
 
 
-def mark_terms_unread(drafts: Iterable[Draft], levels: Iterable[Level]) -> None:
+def mark_terms_unread(drafts: Sequence[Draft], levels: Iterable[Level], *, alone: bool) -> None:
     """Keeps with each draft the parts of the texts over it, and around its table on its own sheet, that speak of terms
-    and give none."""
+    and give none. Over all lines of a table that is `alone` and has no headings the same is said."""
+    if alone and all(headings is None for _, headings in (draft.block for draft in drafts)):
+        return
     around = _unread(words for level in levels if not level.foreign for words in level.texts)
     for draft in drafts:
         _, headings = draft.block
