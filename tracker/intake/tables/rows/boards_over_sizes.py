@@ -42,6 +42,8 @@ def with_measures_below(
             below.setdefault(board, []).append(row)
         else:
             board = row if _names_and_measures(cells, measured, valued) else None
+    if not below:
+        return view
     changed: dict[int, _Cells] = {}
     for board, its in _of_boards(view, rows, below, valued).items():
         own = view.rows[board]
@@ -88,9 +90,11 @@ def _role(column: HeadedColumn) -> Role | None:
 
 def _names_and_measures(cells: _Cells, measured: Collection[int], valued: Collection[int]) -> bool:
     """Words ahead of figures under 'g/m²' and 'µm', and nothing where prices stand."""
+    if any(column in cells for column in valued):
+        return False
     names = [column for column, cell in cells.items() if column not in measured and _is_worded(cell)]
     figures = [column for column in cells if column in measured and any(map(str.isdigit, cells[column].text))]
-    return bool(names and figures) and min(names) < min(figures) and not any(column in cells for column in valued)
+    return bool(names and figures) and min(names) < min(figures)
 
 
 def _goes_on(cells: _Cells, measured: Collection[int], valued: Collection[int]) -> bool:
