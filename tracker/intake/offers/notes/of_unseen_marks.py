@@ -6,20 +6,13 @@ from dataclasses import replace
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.tables.table import Words
 from tracker.intake.values.changes.price_changes import ChangesPrice
-from tracker.intake.values.freight.charges import ChargeWords
-from tracker.intake.values.freight.delivery import Delivery
-from tracker.intake.values.freight.relieved_charges import NoCharge
 from tracker.intake.values.notes.clauses import sentences_of
 from tracker.intake.values.notes.note_signs import sign_ahead
-from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.notes.unseen_marks import of_unseen_marks
-from tracker.intake.values.notes.word_keys import word_keys
-from tracker.intake.values.orders.minimum import LeastUnread
+from tracker.intake.values.notes.word_keys import of_orders, word_keys
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.values.times.lead import LeadTime
-from tracker.intake.values.times.lead_remarked import lead_of_some, lead_remarked, stock_lead
-from tracker.intake.values.times.lead_unread import LeadUnread
-from tracker.intake.values.times.validity import Validity
+from tracker.intake.values.times.lead_remarked import lead_remarked
 
 
 def with_unseen_marks(level: Level) -> Level:
@@ -48,12 +41,9 @@ def _parted(words: Words) -> Iterator[Words]:
 
 def _tells_terms(sentence: str) -> bool:
     """What changes a price, its money or its unit is asked about by itself."""
-    said = statements(sentence)
-    if any(isinstance(one, _ASKED) for one in said):
+    if any(isinstance(one, _ASKED) for one in statements(sentence)):
         return False
-    timed = lead_remarked(sentence) or lead_of_some(sentence) or stock_lead(sentence)
-    return bool(timed) or any(isinstance(one, _TERMS) for one in said)
+    return of_orders(sentence) or lead_remarked(sentence) is not None
 
 
 _ASKED = (ChangesPrice, SaysBasis, SaysCurrency)
-_TERMS = (LeadTime, LeadUnread, SaysMinimum, LeastUnread, Delivery, Validity, ChargeWords, NoCharge)
